@@ -1,0 +1,12 @@
+export { bad, good, type Outcome } from "./outcome.ts";
+export {
+  byPlace,
+  problem,
+  type Facts,
+  type Place,
+  type Problem,
+  type ProblemCode,
+  type Severity,
+  type Words,
+} from "./problem.ts";
+export { catalogue } from "./catalogue.ts";

@@ -1,0 +1,47 @@
+// A fault in somebody's data: what was found, where, what was expected, and one thing to do about it.
+
+import { catalogue } from "./catalogue.ts";
+
+export type Severity = "error" | "caution";
+
+/** Where in a file; line and column count from 1. */
+export interface Place {
+  readonly file?: string;
+  readonly line?: number;
+  readonly column?: number;
+  /** The line as it stands in the file, and the first and last column of the fault in it. */
+  readonly excerpt?: { readonly text: string; readonly from: number; readonly to: number };
+}
+
+export interface Words {
+  /** What was found, quoted where it is the user's own text. */
+  readonly found: string;
+  readonly expected: string;
+  /** One thing the reader can do now, ready to type. */
+  readonly mend: string;
+}
+
+export type ProblemCode = keyof typeof catalogue;
+export type Facts<C extends ProblemCode> = Parameters<(typeof catalogue)[C]>[0];
+
+export interface Problem extends Place, Words {
+  readonly code: ProblemCode;
+  readonly severity: Severity;
+}
+
+/** Makes a problem from its code, the facts its sentence needs, and its place. */
+export const problem = <C extends ProblemCode>(
+  code: C,
+  facts: Facts<C>,
+  place: Place = {},
+  severity: Severity = "error",
+): Problem => {
+  const words = (catalogue[code] as (facts: Facts<C>) => Words)(facts);
+  return { code, severity, ...place, ...words };
+};
+
+/** The order in which problems are shown: by file, line, column. */
+export const byPlace = (a: Problem, b: Problem): number =>
+  (a.file ?? "").localeCompare(b.file ?? "", "en") ||
+  (a.line ?? 0) - (b.line ?? 0) ||
+  (a.column ?? 0) - (b.column ?? 0);

@@ -1,0 +1,61 @@
+// Sentences for faults in the shape of a CSV file.
+
+const plural = (n: number, one: string): string => `${String(n)} ${one}${n === 1 ? "" : "s"}`;
+
+export const csvWords = {
+  "file-empty": ({ columns }: { columns: string }) => ({
+    found: "the file is empty",
+    expected: "a first line with the column names",
+    mend: `put this line first: ${columns}`,
+  }),
+  "quote-stray": ({ cell }: { cell: string }) => ({
+    found: `a quote mark inside the cell ${cell}`,
+    expected: "quote marks around a whole cell, or none",
+    mend: 'take the quote mark out, or write the whole cell in quotes with each inner one doubled: "5"" bore"',
+  }),
+  "quote-open": (_: object) => ({
+    found: "a quote mark opens here and is never closed",
+    expected: "a closing quote mark before the end of the line",
+    mend: 'put a " at the end of this cell, or take the opening one out',
+  }),
+  "header-blank": ({ position }: { position: number }) => ({
+    found: `column ${String(position)} has no name but holds text`,
+    expected: "a name above every column that holds something",
+    mend: "name the column in the first line, or empty it",
+  }),
+  "header-twice": ({ name }: { name: string }) => ({
+    found: `the column "${name}" stands twice in the first line`,
+    expected: "each column name once",
+    mend: `rename or delete one of the two "${name}" columns`,
+  }),
+  "column-missing": ({ name, header }: { name: string; header: string }) => ({
+    found: `there is no column "${name}"`,
+    expected: `"${name}" among the column names`,
+    mend: `add ${name} to the first line: ${header}`,
+  }),
+  "row-long": ({ extra, columns }: { extra: number; columns: number }) => ({
+    found: `${plural(extra, "cell")} more than the first line has columns (${String(columns)})`,
+    expected: `${plural(columns, "cell")} in the row`,
+    mend: "take the extra cells out, or name their columns in the first line",
+  }),
+  "row-short": ({ missing }: { missing: number }) => ({
+    found: `the row ends ${plural(missing, "cell")} early; they are taken as empty`,
+    expected: "a cell for every column",
+    mend: `end the row with ${plural(missing, "more separator")}`,
+  }),
+  "row-cut": ({ missing }: { missing: number }) => ({
+    found: `the last line looks cut off: ${plural(missing, "cell")} missing and no line end`,
+    expected: "a whole row",
+    mend: "complete the row from the paper sheet and end it with Enter, or delete it",
+  }),
+  "row-huge": ({ most }: { most: number }) => ({
+    found: `a row longer than ${String(most)} characters`,
+    expected: "one test row",
+    mend: "look for a missing line end or a quote mark that was never closed",
+  }),
+  "file-huge": ({ what, most }: { what: string; most: number }) => ({
+    found: `more than ${String(most)} ${what}`,
+    expected: `at most ${String(most)} ${what} in one file`,
+    mend: "split the file: one engine a folder",
+  }),
+} as const;

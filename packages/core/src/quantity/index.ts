@@ -1,0 +1,29 @@
+export {
+  absolutePressure,
+  gaugePressure,
+  length,
+  speed,
+  temperature,
+  volume,
+  type AbsolutePressure,
+  type GaugePressure,
+  type Length,
+  type Quantity,
+  type Speed,
+  type Temperature,
+  type Volume,
+} from "./quantity.ts";
+export {
+  dimensionOf,
+  fromSi,
+  gaugeUnits,
+  toSi,
+  unitNamed,
+  unitsOf,
+  type Dimension,
+  type PressureUnit,
+  type UnitName,
+  type UnitOf,
+} from "./units.ts";
+export { readNumber, type NumberFault, type NumberReading } from "./number.ts";
+export { readQuantity, writeNumber, writeQuantity, type QuantityFault, type QuantityReading } from "./text.ts";
