@@ -1,0 +1,10 @@
+export {
+  altimeterSetting,
+  altitudeAtPressure,
+  densityRatioAtAltitude,
+  pressureAtAltitude,
+  seaLevelPressure,
+  seaLevelTemperature,
+  stationPressure,
+  temperatureAtAltitude,
+} from "./standard-atmosphere.ts";
