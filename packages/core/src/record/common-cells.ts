@@ -1,0 +1,14 @@
+// Cells that several tables share: the meter, and free text that a spreadsheet might run.
+
+import type { RowView } from "./row-view.ts";
+
+/** The meter reading of a row; undefined where none stands. */
+export const meterIn = (row: RowView): number | undefined =>
+  row.number("meter", { of: "a meter reading", least: 0, most: 9_999_999 });
+
+/** Notes a caution for each text cell that begins like a spreadsheet formula; the text is kept. */
+export const flagFormulas = (row: RowView, columns: readonly string[]): void => {
+  for (const column of columns)
+    if (/^[=+\-@\t\r\uFF1D\uFF0B\uFF0D\uFF20]/.test(row.text(column)) && !/^-?\d+([.,]\d+)?$/.test(row.text(column)))
+      row.fault(column, "text-formula", { column }, "caution");
+};

@@ -1,0 +1,128 @@
+// Every field of engine.json: where it stands, what it may hold. One table, used to read, to set and to explain.
+
+import { type Dimension, readQuantity, unitsOf } from "../quantity/index.ts";
+
+export type FieldKind =
+  | { readonly kind: "text" }
+  | { readonly kind: "yes-no" }
+  | { readonly kind: "word"; readonly words: readonly string[] }
+  | { readonly kind: "number"; readonly least: number; readonly most: number }
+  | { readonly kind: "quantity"; readonly dimension: Dimension; readonly example: string }
+  | { readonly kind: "labels" }
+  | { readonly kind: "banks" }
+  | { readonly kind: "any"; readonly example: string };
+
+const text: FieldKind = { kind: "text" };
+const yesNo: FieldKind = { kind: "yes-no" };
+const word = (...words: string[]): FieldKind => ({ kind: "word", words });
+const number = (least: number, most: number): FieldKind => ({ kind: "number", least, most });
+const quantity = (dimension: Dimension, example: string): FieldKind => ({ kind: "quantity", dimension, example });
+const any = (example: string): FieldKind => ({ kind: "any", example });
+
+/** The fields of engine.json by their dotted path. */
+export const engineFields: Readonly<Record<string, FieldKind>> = {
+  schema: word("sealtrend/engine@1"),
+  name: text,
+  use: word("road", "farm", "stationary", "boat", "motorcycle", "aircraft", "other"),
+  remote: yesNo,
+  cylinders: { kind: "labels" },
+  banks: { kind: "banks" },
+  sharedGasket: yesNo,
+  firingOrder: { kind: "labels" },
+  cycle: word("four-stroke", "two-stroke"),
+  porting: word("valves", "ports", "ports-and-exhaust-valve"),
+  ignition: word("spark", "compression", "unknown"),
+  cooling: word("liquid", "air"),
+  meter: word("h", "km", "mi"),
+  homeAltitude_m: number(-500, 6_000),
+  compressionRelease: word("none", "automatic", "manual"),
+  "wetTest.allowed": yesNo,
+  "wetTest.oil_ml": number(0, 50),
+  "wetTest.source": text,
+  "geometry.bore": quantity("length", "86mm"),
+  "geometry.stroke": quantity("length", "86mm"),
+  "geometry.rod": quantity("length", "143mm"),
+  "geometry.compressionRatio": number(1.01, 40),
+  "geometry.intakeCloses": quantity("angle", "60deg"),
+  "layout.mains": number(1, 60),
+  "layout.pins": number(1, 28),
+  "layout.numberedFrom": text,
+  "limits.compression.new": quantity("pressure", "31bar"),
+  "limits.compression.minimum": quantity("pressure", "26bar"),
+  "limits.compression.difference": quantity("pressure", "3bar"),
+  "limits.compression.lowestToHighest": number(0.05, 1),
+  "limits.compression.speed": quantity("speed", "250rpm"),
+  "limits.compression.source": text,
+  "limits.leakDown.lost": number(0, 1),
+  "limits.leakDown.source": text,
+  "limits.clearances": any('[{ "part": "bore", "quantity": "taper", "wear": [null, 0.1], "unit": "mm", "source": "manual p. 62" }]'),
+  "limits.offered": any('{ "bore": { "unit": "mm", "sizes": [0.25, 0.5] } }'),
+  crankingCurve: any('[{ "gauge": "red", "P0": "3400kPa", "u_ln": 0.05, "source": "two speeds" }]'),
+  prices: any('{ "currency": "EUR", "work": { "reRing": 620 } }'),
+  ownership: text,
+};
+
+/** What a field expects, in words. */
+export const expectation = (field: FieldKind): string => {
+  switch (field.kind) {
+    case "text": return "text";
+    case "yes-no": return "true or false";
+    case "word": return `one of ${field.words.join(", ")}`;
+    case "number": return `a number from ${String(field.least)} to ${String(field.most)}`;
+    case "quantity": return `a quantity such as "${field.example}" (${unitsOf(field.dimension).join(", ")})`;
+    case "labels": return 'labels such as ["1", "2", "3", "4"], 1 to 28 of them, each once';
+    case "banks": return 'rows of labels along each head, such as [["1", "2"], ["3", "4"]]';
+    case "any": return field.example;
+  }
+};
+
+/** Whether a JSON value is what the field expects. */
+export const fits = (field: FieldKind, value: unknown): boolean => {
+  switch (field.kind) {
+    case "text": return typeof value === "string";
+    case "yes-no": return typeof value === "boolean";
+    case "word": return typeof value === "string" && field.words.includes(value);
+    case "number": return typeof value === "number" && value >= field.least && value <= field.most;
+    case "quantity": return typeof value === "string" && positive(value, field.dimension);
+    case "labels": return areLabels(value);
+    case "banks": return Array.isArray(value) && value.every(areLabels);
+    case "any": return typeof value === "object" && value !== null;
+  }
+};
+
+const positive = (text: string, dimension: Dimension): boolean => {
+  const reading = readQuantity(text, dimension);
+  return reading.ok && reading.si > 0;
+};
+
+const areLabels = (value: unknown): value is string[] =>
+  Array.isArray(value) &&
+  value.length >= 1 &&
+  value.length <= 28 &&
+  value.every((label) => typeof label === "string" && /^[A-Za-z0-9]{1,4}$/.test(label)) &&
+  new Set(value).size === value.length;
+
+/** The JSON value of what a person typed for a field, such as `26bar`, `true`, `1 3 4 2`; undefined when it does not fit. */
+export const fieldValue = (field: FieldKind, typed: string): unknown => {
+  const value = candidate(field, typed.trim());
+  return fits(field, value) ? value : undefined;
+};
+
+const candidate = (field: FieldKind, typed: string): unknown => {
+  switch (field.kind) {
+    case "yes-no": return typed === "true" || typed === "yes" ? true : typed === "false" || typed === "no" ? false : undefined;
+    case "number": return /^[+-]?\d+([.,]\d+)?$/.test(typed) ? Number(typed.replace(",", ".")) : undefined;
+    case "labels": return /^\d{1,2}$/.test(typed) && typed !== "1" ? undefined : typed.split(/[\s,]+/);
+    case "banks": return typed.split(/\s*[/|]\s*/).map((bank) => bank.split(/[\s,]+/));
+    case "any": return parsed(typed);
+    default: return typed;
+  }
+};
+
+const parsed = (typed: string): unknown => {
+  try {
+    return JSON.parse(typed);
+  } catch {
+    return undefined;
+  }
+};

@@ -1,0 +1,16 @@
+export { parseTable, placeOf, type Table, type TableCell, type TableRow } from "./csv.ts";
+export type * from "./types.ts";
+export { isIsoDate } from "./row-view.ts";
+export { readEngine } from "./engine.ts";
+export { engineFields, expectation, fieldValue, fits, type FieldKind } from "./engine-fields.ts";
+export { gaugeColumns, readGauges } from "./gauges.ts";
+export { noteColumns, noteKinds, noteNames, readNotes } from "./notes.ts";
+export { readServices, serviceColumns, startsAnew, workNames } from "./services.ts";
+export { readTests, testColumns } from "./tests.ts";
+export { cylinderColumn, leakKinds, pressureKinds, rowKinds } from "./test-rows.ts";
+export { conditionColumns, isConditionColumn, numberColumns } from "./conditions.ts";
+export { heardPlaces } from "./heard.ts";
+export { readEngineRecord, readLogbook, type EngineFiles, type LogbookFacts, type NamedText } from "./logbook.ts";
+export { cellText, dialectOf, plainNumber, rowText, type Dialect } from "./write.ts";
+export { splitLeakReadings, splitReadings, type LeakPair, type ListReading } from "./reading-list.ts";
+export { writeReadingCell } from "./reading-cell.ts";

@@ -1,0 +1,132 @@
+// A row seen by column name, with the checks that every table of the logbook shares.
+// Each read either gives a value or notes a problem at its cell; nothing is thrown.
+
+import { type Facts, type Place, type Problem, type ProblemCode, type Severity, problem } from "../problem/index.ts";
+import { readNumber } from "../quantity/index.ts";
+import { type Table, type TableRow, placeOf } from "./csv.ts";
+
+export interface Bounds {
+  readonly least: number;
+  readonly most: number;
+  /** What the number is, for the message: "altitude in m". */
+  readonly of: string;
+}
+
+export interface RowView {
+  readonly line: number;
+  /** The cell's text without surrounding blanks; "" where the column or the cell is absent. */
+  text(name: string): string;
+  place(name: string): Place;
+  fault<C extends ProblemCode>(name: string, code: C, facts: Facts<C>, severity?: Severity): undefined;
+  number(name: string, bounds: Bounds): number | undefined;
+  word<W extends string>(name: string, words: readonly W[]): W | undefined;
+  date(name: string): string | undefined;
+}
+
+export interface TableView {
+  readonly table: Table;
+  readonly rows: readonly RowView[];
+  has(name: string): boolean;
+  readonly columns: readonly string[];
+}
+
+/** Looks at a table by column name; problems found while reading go to `problems`. */
+export const viewTable = (table: Table, problems: Problem[]): TableView => {
+  const index = new Map(table.header.map(({ name }, i) => [name, i] as const));
+  return {
+    table,
+    columns: table.header.map(({ name }) => name),
+    has: (name) => index.has(name),
+    rows: table.rows.map((row) => viewRow(table, row, index, problems)),
+  };
+};
+
+/** Notes a problem for each of the columns that the table lacks. @returns whether all are there */
+export const requireColumns = (view: TableView, columns: readonly string[], problems: Problem[]): boolean => {
+  if (view.columns.length === 0) return false;
+  const missing = columns.filter((name) => !view.has(name));
+  const header = view.columns.join(view.table.delimiter);
+  const place = { file: view.table.file, line: view.table.headerLine, column: 1 };
+  problems.push(...missing.map((name) => problem("column-missing", { name, header }, place)));
+  return missing.length === 0;
+};
+
+const viewRow = (table: Table, row: TableRow, index: ReadonlyMap<string, number>, problems: Problem[]): RowView => {
+  const cell = (name: string) => row.cells[index.get(name) ?? -1];
+  const view: RowView = {
+    line: row.line,
+    text: (name) => trim(cell(name)?.text ?? ""),
+    place: (name) => placeOf(table, row, cell(name) ?? row.cells[0]),
+    fault: (name, code, facts, severity = "error") => {
+      problems.push(problem(code, facts, view.place(name), severity));
+      return undefined;
+    },
+    number: (name, bounds) => numberIn(view, name, bounds, table.delimiter),
+    word: (name, words) => {
+      const text = view.text(name);
+      if (text === "") return undefined;
+      const found = words.find((word) => word === text.toLowerCase());
+      return found ?? view.fault(name, "word-unknown", { column: name, text, words });
+    },
+    date: (name) => dateIn(view, name),
+  };
+  return view;
+};
+
+const trim = (text: string): string => text.replace(/^[\s\u00A0\u202F]+|[\s\u00A0\u202F]+$/g, "");
+
+const numberIn = (view: RowView, name: string, bounds: Bounds, delimiter: string): number | undefined => {
+  const text = view.text(name);
+  if (text === "" || text.toLowerCase() === "x") return undefined;
+  return checkNumber(text, bounds, delimiter, (code, facts) => view.fault(name, code, facts), name);
+};
+
+type Report = <C extends "number-bad" | "number-two-ways" | "number-range">(code: C, facts: Facts<C>) => undefined;
+
+/** Reads a number of a cell; a mark that could be decimal or thousands is refused where both are within bounds. */
+export const checkNumber = (
+  text: string,
+  bounds: Bounds,
+  delimiter: string,
+  report: Report,
+  name: string,
+): number | undefined => {
+  const reading = readNumber(text);
+  if (!reading.ok) return report("number-bad", { column: name, text, fault: reading.fault });
+  const { value, thousands } = reading;
+  const within = (n: number): boolean => n >= bounds.least && n <= bounds.most;
+  const open = thousands !== undefined && (thousands.mark === "," || delimiter !== ",") && within(thousands.value);
+  if (open && within(value)) return report("number-two-ways", { text, small: value, large: thousands.value });
+  const meant = open ? thousands.value : value;
+  if (!within(meant)) return report("number-range", { text, ...bounds });
+  return meant;
+};
+
+const daysIn = (year: number, month: number): number =>
+  month === 2 ? (year % 4 === 0 && (year % 100 !== 0 || year % 400 === 0) ? 29 : 28) : [4, 6, 9, 11].includes(month) ? 30 : 31;
+
+/** Whether a text is a calendar date `YYYY-MM-DD` of 1900 to 2100. */
+export const isIsoDate = (text: string): boolean => {
+  const match = /^(\d{4})-(\d{2})-(\d{2})$/.exec(text);
+  if (match === null) return false;
+  const [year, month, day] = match.slice(1).map(Number) as [number, number, number];
+  return year >= 1900 && year <= 2100 && month >= 1 && month <= 12 && day >= 1 && day <= daysIn(year, month);
+};
+
+const dateIn = (view: RowView, name: string): string | undefined => {
+  const text = view.text(name);
+  if (text === "") return view.fault(name, "date-missing", { column: name });
+  if (isIsoDate(text)) return text;
+  return view.fault(name, "date-bad", { text, ways: isoReadings(text) });
+};
+
+/** The ISO dates that a date in another form can mean. */
+const isoReadings = (text: string): string[] => {
+  const match = /^(\d{1,4})[./-](\d{1,2})[./-](\d{1,4})$/.exec(text);
+  if (match === null) return [];
+  const [a, b, c] = match.slice(1).map(Number) as [number, number, number];
+  const iso = (y: number, m: number, d: number): string =>
+    `${String(y < 100 ? y + 2000 : y).padStart(4, "0")}-${String(m).padStart(2, "0")}-${String(d).padStart(2, "0")}`;
+  const candidates = match[1]?.length === 4 ? [iso(a, b, c)] : text.includes(".") ? [iso(c, b, a)] : [iso(c, b, a), iso(c, a, b)];
+  return [...new Set(candidates.filter(isIsoDate))];
+};
