@@ -1,0 +1,68 @@
+// The straight line of least squares, centred before summing.
+
+import { mean } from "./describe.ts";
+import { at, checkPairs } from "./guard.ts";
+
+export interface LeastSquares {
+  readonly slope: number;
+  readonly intercept: number;
+  readonly meanX: number;
+  readonly meanY: number;
+  /** Sum (x - meanX)^2. */
+  readonly sxx: number;
+  /** Sum of the squared residuals. */
+  readonly sse: number;
+  /** Standard errors from the line's own residuals, n - 2 degrees of freedom; absent for two points. */
+  readonly slopeError?: number;
+  readonly interceptError?: number;
+  /** Share of the scatter of y that the line takes up; absent where all y are equal. */
+  readonly r2?: number;
+}
+
+export type ThroughOrigin = Pick<LeastSquares, "slope" | "sse" | "r2"> & { readonly slopeError: number };
+
+/** y = intercept + slope x; slope = Sxy/Sxx, se(slope) = s/sqrt(Sxx), se(intercept) = s sqrt(1/n + meanX^2/Sxx),
+ *  s^2 = SSE/(n - 2).
+ *  @throws RangeError below two different x, on unequal lengths or a value that is not finite */
+export const leastSquares = (x: readonly number[], y: readonly number[]): LeastSquares => {
+  checkPairs("leastSquares", x, y, 2);
+  const n = x.length;
+  const meanX = mean(x);
+  const meanY = mean(y);
+  const dx = x.map((value) => value - meanX);
+  const dy = y.map((value) => value - meanY);
+  const sxx = dot(dx, dx);
+  if (sxx === 0 || x.every((value) => value === x[0]))
+    throw new RangeError("leastSquares: all values of x are equal");
+  const slope = dot(dx, dy) / sxx;
+  const intercept = meanY - slope * meanX;
+  const residuals = dx.map((value, i) => at(dy, i) - slope * value);
+  const sse = dot(residuals, residuals);
+  const syy = dot(dy, dy);
+  const r2 = syy > 0 ? { r2: 1 - sse / syy } : {};
+  const line = { slope, intercept, meanX, meanY, sxx, sse, ...r2 };
+  if (n === 2) return line;
+  const s = Math.sqrt(sse / (n - 2));
+  return {
+    ...line,
+    slopeError: s / Math.sqrt(sxx),
+    interceptError: s * Math.sqrt(1 / n + (meanX * meanX) / sxx),
+  };
+};
+
+/** The line y = slope x through the origin; its r2 is taken about zero, its errors on n - 1 degrees of freedom.
+ *  @throws RangeError below two points, where all x are 0, on unequal lengths or a value that is not finite */
+export const leastSquaresThroughOrigin = (x: readonly number[], y: readonly number[]): ThroughOrigin => {
+  checkPairs("leastSquaresThroughOrigin", x, y, 2);
+  const sxx = dot(x, x);
+  if (sxx === 0) throw new RangeError("leastSquaresThroughOrigin: all values of x are 0");
+  const slope = dot(x, y) / sxx;
+  const residuals = x.map((value, i) => at(y, i) - slope * value);
+  const sse = dot(residuals, residuals);
+  const syy = dot(y, y);
+  const r2 = syy > 0 ? { r2: 1 - sse / syy } : {};
+  return { slope, sse, slopeError: Math.sqrt(sse / (x.length - 1) / sxx), ...r2 };
+};
+
+const dot = (a: readonly number[], b: readonly number[]): number =>
+  a.reduce((sum, value, i) => sum + value * at(b, i), 0);
