@@ -1,0 +1,93 @@
+// What the engine as a whole did: the only place where wear of all cylinders alike can be seen.
+
+import { studentCdf, studentQuantile, varianceOfMedian } from "../statistics/index.ts";
+import { at } from "./at.ts";
+import { generalisedLine } from "./generalised-line.ts";
+import type { MergedTest } from "./merge-tests.ts";
+import { cellVariance, type Noise } from "./noise.ts";
+import { meanRepeats } from "./reading-table.ts";
+import { distinctPlaces } from "./series.ts";
+
+export type EngineWideWord = "falling" | "rising" | "no-change-shown" | "too-short-to-tell";
+
+export interface EngineWideSlope {
+  /** ln units a year, or a 1000 units of the meter. */
+  readonly slope: number;
+  /** As the assumed sizes have it. */
+  readonly standardError: number;
+  /** Q, and phi = (8 + Q)/(8 + T - 2): how the assumed sizes compare with what was seen. From three tests. */
+  readonly misfit?: number;
+  readonly phi?: number;
+  /** t = b/(se sqrt phi) on 8 + T - 2 degrees of freedom; p one-sided, small when the engine loses. */
+  readonly t?: number;
+  readonly df?: number;
+  readonly p?: number;
+  /** One-sided 95 % bound of the loss. */
+  readonly lossBound?: number;
+}
+
+export interface EngineWide {
+  readonly word: EngineWideWord;
+  /** First test since the last work on all cylinders, by place in the list of tests. */
+  readonly since: number;
+  /** Tests that count. */
+  readonly count: number;
+  /** Absent below two tests at different places. With two tests it is the change between them, no trend. */
+  readonly trend?: EngineWideSlope;
+}
+
+/** V_st = sg^2 [same gauge] + [s=t](sc^2 + s0_t^2 v_(n_t) + u_t^2) + sum_q (g_qs u_q)(g_qt u_q). A gauge not known is
+ *  one of its own.  @source handbook/statistics.md L.7 */
+export const covarianceOf = (tests: readonly MergedTest[], noise: Noise): Float64Array => {
+  const n = tests.length;
+  const covariance = new Float64Array(n * n);
+  tests.forEach((one, s) => {
+    tests.forEach((other, t) => {
+      const sameGauge = s === t || (one.gauge !== undefined && one.gauge === other.gauge);
+      covariance[s * n + t] = (sameGauge ? noise.gauge ** 2 : 0) + sharedPart(one, other);
+    });
+    covariance[s * n + s] = at(covariance, s * n + s) + ownPart(one, noise);
+  });
+  return covariance;
+};
+
+const sharedPart = (one: MergedTest, other: MergedTest): number =>
+  Object.entries(one.sharedUncertainty ?? {}).reduce(
+    (sum, [name, value]) => sum + value * (other.sharedUncertainty?.[name] ?? 0),
+    0,
+  );
+
+const ownPart = (test: MergedTest, noise: Noise): number => {
+  const read = test.cells.filter((cell) => cell.kind === "read").length;
+  const middle = cellVariance(noise, meanRepeats([test])) * varianceOfMedian(read);
+  return noise.common ** 2 + middle + test.correctionUncertainty ** 2;
+};
+
+/** The line through the test effects; words from four tests, at one-sided 5 %.
+ *  @param x - place on the axis, and `effects` a_t, of each of the tests */
+export const engineWide = (
+  tests: readonly MergedTest[],
+  {
+    x,
+    effects,
+    since,
+  }: { readonly x: readonly number[]; readonly effects: readonly number[]; readonly since: number },
+  noise: Noise,
+): EngineWide => {
+  const count = tests.length;
+  const line = count < 2 ? undefined : generalisedLine(x, effects, covarianceOf(tests, noise));
+  if (line === undefined) return { word: "too-short-to-tell", since, count };
+  const { slope, standardError, misfit } = line;
+  if (count === 2 || distinctPlaces(x, 0.02) < 3)
+    return { word: "too-short-to-tell", since, count, trend: { slope, standardError } };
+  const df = 8 + count - 2;
+  const phi = (8 + misfit) / df;
+  const error = standardError * Math.sqrt(phi);
+  const t = slope / error;
+  const p = studentCdf(t, df);
+  const lossBound = studentQuantile(0.95, df) * error - slope;
+  const trend = { slope, standardError, misfit, phi, t, df, p, lossBound };
+  const rising = studentCdf(-t, df) < 0.05;
+  const word = count < 4 ? "too-short-to-tell" : p < 0.05 ? "falling" : rising ? "rising" : "no-change-shown";
+  return { word, since, count, trend };
+};

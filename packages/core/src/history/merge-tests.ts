@@ -1,0 +1,57 @@
+// Tests of one day, or of one meter reading, with no work between them are one test: their readings are repeats.
+
+import { at } from "./at.ts";
+import type { HistoryCell, HistoryService, HistoryTest } from "./input.ts";
+
+export interface MergedTest extends Omit<HistoryTest, "id"> {
+  /** The ids of the tests that were merged, in their order. */
+  readonly ids: readonly string[];
+}
+
+export interface MergedTests {
+  readonly tests: readonly MergedTest[];
+  /** The services, `afterTests` now counting merged tests. */
+  readonly services: readonly HistoryService[];
+}
+
+/** Merges neighbours of equal date or equal x and equal use (L.5). The mean of merged cells is weighted by repeats. */
+export const mergeTests = (
+  tests: readonly HistoryTest[],
+  services: readonly HistoryService[],
+): MergedTests => {
+  const merged: MergedTest[] = [];
+  const places = [0];
+  tests.forEach((test, index) => {
+    const last = merged.at(-1);
+    const worked = services.some((service) => service.afterTests === index);
+    if (last !== undefined && !worked && isSameTest(last, test)) merged[merged.length - 1] = join(last, test);
+    else merged.push(alone(test));
+    places.push(merged.length);
+  });
+  return { tests: merged, services: services.map((s) => ({ ...s, afterTests: at(places, s.afterTests) })) };
+};
+
+const isSameTest = (one: MergedTest, other: HistoryTest): boolean =>
+  one.use === other.use && (one.x === other.x || one.years === other.years);
+
+const alone = ({ id, ...test }: HistoryTest): MergedTest => ({ ...test, ids: [id] });
+
+const join = (one: MergedTest, other: HistoryTest): MergedTest => {
+  const { gauge, ...rest } = one;
+  return {
+    ...rest,
+    ids: [...one.ids, other.id],
+    // readings of two gauges are those of neither
+    ...(gauge !== undefined && gauge === other.gauge ? { gauge } : {}),
+    correctionUncertainty: Math.max(one.correctionUncertainty, other.correctionUncertainty),
+    cells: one.cells.map((cell, i) => joinCells(cell, at(other.cells, i))),
+  };
+};
+
+/** A cylinder that held once was not dead; what was read is kept. */
+const joinCells = (one: HistoryCell, other: HistoryCell): HistoryCell => {
+  if (one.kind !== "read") return other.kind === "not-read" ? one : other;
+  if (other.kind !== "read") return one;
+  const repeats = one.repeats + other.repeats;
+  return { kind: "read", ln: (one.ln * one.repeats + other.ln * other.repeats) / repeats, repeats };
+};

@@ -1,0 +1,33 @@
+// Every work of the history with what it changed.
+
+import { at } from "./at.ts";
+import type { Work } from "./epochs.ts";
+import type { Layout } from "./layout.ts";
+import type { ServiceResult } from "./result.ts";
+import { serviceSteps, wholeEngineStep } from "./service-step.ts";
+
+export const serviceResults = (layout: Layout): readonly ServiceResult[] =>
+  layout.works.map((work, k) =>
+    resultOf(work, layout, { since: layout.works[k - 1], until: layout.works[k + 1] }),
+  );
+
+const resultOf = (
+  work: Work,
+  { tests, rows, x, labels, noise }: Layout,
+  { since, until }: { readonly since: Work | undefined; readonly until: Work | undefined },
+): ServiceResult => {
+  const around = {
+    tests,
+    x,
+    noise,
+    cylinders: labels.length,
+    before: rows.filter((row) => row >= (since?.before ?? 0) && row < work.before),
+    after: rows.filter((row) => row >= work.before && row < (until?.before ?? tests.length)),
+  };
+  const renewed = work.renewed.map((cylinder) => at(labels, cylinder));
+  const told = { before: work.before, why: work.why };
+  if (work.touched.length === labels.length)
+    return { ...told, against: "earlier-level", steps: [{ labels: renewed, ...wholeEngineStep(around) }] };
+  const steps = serviceSteps(work, around).map((step, i) => ({ labels: [at(renewed, i)], ...step }));
+  return { ...told, against: "untouched", steps };
+};
