@@ -1,0 +1,27 @@
+export {
+  ruleFamilies,
+  ruleStatuses,
+  type Limit,
+  type LimitUnit,
+  type Rule,
+  type RuleFamily,
+  type RuleSheet,
+  type RuleStatus,
+} from "./rule.ts";
+export { appliesTo, type Applies, type EngineFacts } from "./applies.ts";
+export { type Formula, type VariableName } from "./formula.ts";
+export { evaluateFormula, type Variables } from "./evaluate-formula.ts";
+export { parseFormula, type FormulaFault, type FormulaReading } from "./parse-formula.ts";
+export { readRuleSheet } from "./read-rule-sheet.ts";
+export { ruleColumns } from "./rule-row.ts";
+export {
+  judgeRule,
+  judgeRules,
+  type RuleOnCylinder,
+  type RuleFinding,
+  type RuleVerdict,
+} from "./judge-rules.ts";
+export { type ReadingGap, type RuleReading } from "./reading.ts";
+export { leastShareOfNew } from "./maker-rules.ts";
+export { rulesFor } from "./rules-for.ts";
+export { shippedRules } from "./shipped.ts";

@@ -1,0 +1,20 @@
+// What the rules are judged on: a value a cylinder, with how far it can be trusted.
+
+import type { GaugePressure } from "../quantity/index.ts";
+
+/** Why a cylinder's value cannot carry a rule. */
+export type ReadingGap = "not-taken" | "pegged" | "doubtful";
+
+export interface RuleReading {
+  readonly label: string;
+  /** `taken`, or what is wrong with the reading. */
+  readonly state: "taken" | ReadingGap;
+  /** Corrected for air pressure; rules that compare the cylinders of one test use it [Pa gauge]. */
+  readonly pressureCorrected?: GaugePressure;
+  /** Corrected for air pressure and speed; limits and differences in pressure use it [Pa gauge]. */
+  readonly fullyCorrected?: GaugePressure;
+  /** Standard uncertainty of this reading alone, relative: scatter and scale division. */
+  readonly ownUncertainty: number;
+  /** Standard uncertainty shared by all readings of the test, relative: gauge class and correction. */
+  readonly commonUncertainty: number;
+}
