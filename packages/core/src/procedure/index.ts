@@ -1,0 +1,7 @@
+export {
+  procedureFor,
+  procedureKinds,
+  type Procedure,
+  type ProcedureKind,
+  type SourcedLine,
+} from "./procedure.ts";

@@ -1,0 +1,126 @@
+// How to make a test on this engine: the lines that fit it, on one screen.
+
+import type { Volume } from "../quantity/index.ts";
+import type { Engine } from "../record/index.ts";
+import { dry } from "./dry.ts";
+import { firstStroke } from "./first-stroke.ts";
+import { leakDown } from "./leak-down.ts";
+import { type Line, type Sheet, type Situation } from "./line.ts";
+import { oilFor, whyNoOil } from "./oil.ts";
+import { teardown } from "./teardown.ts";
+import { wet } from "./wet.ts";
+
+export type ProcedureKind = "dry" | "wet" | "first-stroke" | "leak-down" | "teardown";
+
+const sheets: Readonly<Record<ProcedureKind, Sheet>> = {
+  dry,
+  wet,
+  "first-stroke": firstStroke,
+  "leak-down": leakDown,
+  teardown,
+};
+
+/** The kinds in the order an owner meets them. */
+export const procedureKinds: readonly ProcedureKind[] = [
+  "dry",
+  "wet",
+  "first-stroke",
+  "leak-down",
+  "teardown",
+];
+
+/** A printed line and who says so. */
+export interface SourcedLine {
+  readonly text: string;
+  readonly source: string;
+}
+
+/** Title and parts as plain lines of at most 72 characters, at most 19 lines in all without the title. */
+export interface Procedure {
+  readonly title: string;
+  /** What must be so before it begins. */
+  readonly before: readonly string[];
+  readonly steps: readonly string[];
+  readonly cautions: readonly string[];
+  /** What makes the reading worthless, or what it cannot show. */
+  readonly voids: readonly string[];
+  /** Why this test is not for this engine; `steps` then say what to do instead. */
+  readonly refused?: string;
+  /** Every line above in the order printed, with its source. */
+  readonly sources: readonly SourcedLine[];
+}
+
+const parts = ["before", "steps", "cautions", "voids"] as const;
+
+/** How to make a test of `kind` on `engine`.
+ *  @param known - the chamber volume with the piston at the top [m3], where geometry or a burette gave it */
+export const procedureFor = (
+  kind: ProcedureKind,
+  engine: Engine,
+  known: { readonly chamber?: Volume } = {},
+): Procedure => {
+  const situation: Situation = { engine, ...known, oil: oilFor(engine, known.chamber) };
+  const refused = kind === "wet" ? whyNoOil(situation) : undefined;
+  const sheet = refused === undefined ? sheets[kind] : insteadOfOil;
+  const chosen = parts.map((part) => sheet[part].flatMap((line) => printed(line, situation)));
+  const [before = [], steps = [], cautions = [], voids = []] = chosen.map((lines) =>
+    lines.map(({ text }) => text),
+  );
+  return {
+    title: titleOf(sheet, engine),
+    before,
+    steps,
+    cautions,
+    voids,
+    ...(refused === undefined ? {} : { refused }),
+    sources: chosen.flat(),
+  };
+};
+
+const titleOf = ({ name }: Sheet, { id, cylinders, ignition }: Engine): string => {
+  const count = cylinders.length === 1 ? "1 cylinder" : `${String(cylinders.length)} cylinders`;
+  const kind = { spark: "spark", compression: "diesel", unknown: "spark or diesel not known" }[ignition];
+  return `${name}: ${id} (${count}, ${kind})`;
+};
+
+const ignitionOf = { spark: "spark", diesel: "compression" } as const;
+
+/** The line as printed for this engine, or nothing. */
+const printed = (line: Line, situation: Situation): SourcedLine[] => {
+  const { ignition } = situation.engine;
+  if (line.when?.(situation) === false) return [];
+  const text = typeof line.text === "string" ? line.text : line.text(situation);
+  if (line.only === undefined) return [{ text, source: line.source }];
+  if (ignition === "unknown")
+    return [
+      { text: `If ${line.only}: ${text.charAt(0).toLowerCase()}${text.slice(1)}`, source: line.source },
+    ];
+  return ignition === ignitionOf[line.only] ? [{ text, source: line.source }] : [];
+};
+
+const insteadOfOil: Sheet = {
+  name: "No wet test",
+  before: [],
+  steps: [
+    {
+      text: ({ engine }) => `Leak-down tells more: sealtrend how leak-down ${engine.id}`,
+      source: "judgement of this project",
+    },
+    {
+      text: ({ engine }) => `Or the first stroke: sealtrend how first-stroke ${engine.id}`,
+      source: "GM 1990-2009, Isuzu, Ford Probe 1997 manuals",
+    },
+    {
+      text: "Where the manual allows oil: set wetTest in engine.json, with its oil.",
+      source: "this tool",
+      when: ({ engine }) => engine.wetTest?.allowed !== false && engine.ignition === "compression",
+    },
+    {
+      text: ({ engine }) => `Say what it is: sealtrend engine set ${engine.id} ignition spark`,
+      source: "this tool",
+      when: ({ engine }) => engine.ignition === "unknown",
+    },
+  ],
+  cautions: [],
+  voids: [],
+};

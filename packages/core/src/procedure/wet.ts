@@ -1,0 +1,87 @@
+// The wet test: a measured drop of oil, in the low cylinder and in a sound one as control.
+
+import { writeQuantity } from "../quantity/index.ts";
+import { fuelMist, licensed, makerFirst, outOfGear, propeller, ventilate } from "./cautions.ts";
+import { type Sheet, type Situation, judgement, several, single } from "./line.ts";
+import { oilShare } from "./oil.ts";
+
+const dose = ({ oil }: Situation): string => writeQuantity(oil, "ml");
+const percent = (share: number): string => `${(100 * share).toFixed(0)} %`;
+/** Above this share of the chamber the oil's own volume is worth a warning (judgement of this project). */
+const muchOil = 0.25;
+
+export const wet: Sheet = {
+  name: "Wet (oil) test",
+  before: [
+    makerFirst,
+    {
+      text: "The dry test comes first: same day, same gauge, all as it stands.",
+      source: "GM, Ford, TM 5-4210-230-14&P-1",
+    },
+    {
+      text: (situation) => `A syringe and ${dose(situation)} of engine oil a cylinder, measured.`,
+      source:
+        "3 to 5 ml Honda VT750C; 5 ml Ford Probe 1997, Nissan, Yamaha; 15 ml GM and Ford raises a sound one much",
+    },
+    {
+      text: (situation) =>
+        `That fills ${percent(oilShare(situation) ?? 0)} of the chamber: a sound cylinder rises too.`,
+      source: "computed by this project from the chamber volume",
+      when: (situation) => (oilShare(situation) ?? 0) > muchOil,
+    },
+    {
+      text: "Plugs out, ignition and fuel off, throttle open, as for dry.",
+      source: "all petrol manuals read",
+      only: "spark",
+    },
+    {
+      text: "Fuel cut and diesel gauge, as for the dry test.",
+      source: "Kubota WSM, Suzuki RHZ",
+      only: "diesel",
+    },
+  ],
+  steps: [
+    {
+      text: (situation) =>
+        `${dose(situation)} into the low cylinder, and the same into a sound one: control.`,
+      source: "control cylinder: judgement of this project, for the oil takes up room itself",
+      when: several,
+    },
+    { text: (situation) => `${dose(situation)} into the cylinder.`, source: "as above", when: single },
+    {
+      text: "Turn it 5 or 6 turns by hand, holes open: it must turn freely.",
+      source: "TM 10-3930-618-20 (turns); Navy text, second hand (lock)",
+    },
+    { text: "Gauge in; the same strokes as dry; read. Once is enough.", source: "GM, Ford" },
+    {
+      text: "Rise of the low one less that of the control: 10 % or more is rings.",
+      source: "10 %: Ford Probe 1997; less the control: judgement of this project",
+      when: several,
+    },
+    { text: "A rise of 10 % or more points at the rings.", source: "Ford Probe 1997", when: single },
+    {
+      text: ({ engine, oil }) =>
+        `sealtrend enter ${engine.id} --same-test --wet "…" --oil "${String(Math.round(oil * 1e6))} …" --unit …`,
+      source: "this tool",
+    },
+  ],
+  cautions: [
+    {
+      text: "More is not better: liquid does not give way, and bends rods.",
+      source: "Navy text, second hand; common practice",
+    },
+    licensed,
+    propeller,
+    outOfGear,
+    ventilate,
+    { ...fuelMist, text: "Fuel mist and oil come from open holes: no flame." },
+  ],
+  voids: [
+    {
+      text: "a flat or leaning cylinder, or a dished piston: oil runs off, weak proof",
+      source: "common practice; Peugeot XUD manual for swirl chambers",
+    },
+    { text: "another amount in the control; dry test on another day", source: judgement, when: several },
+    { text: "no control cylinder: part of any rise is the oil's own room", source: judgement, when: single },
+  ],
+};
