@@ -1,0 +1,113 @@
+// From an engine's record to what its history is computed from: which tests count, on which axis, with which breaks.
+
+import { pressureCorrection } from "../cranking/index.ts";
+import type { HistoryInput, HistoryService, HistoryTest, TestUse } from "../history/index.ts";
+import { daysInYear, dayNumber } from "../quantity/index.ts";
+import type { EngineRecord, MeterUnit, Service, Test } from "../record/index.ts";
+import { judgeTrust } from "./trust.ts";
+import { type KindValues, fractionLost, supplyOf, valuesOf } from "./values.ts";
+
+export interface CountedTest {
+  readonly test: Test;
+  readonly values: KindValues;
+  readonly use: TestUse;
+}
+
+type What = "dry" | "leak-down";
+
+/** Tests that hold readings of this kind, in order, each with the use that is made of it. */
+export const countedTests = (record: EngineRecord, what: What): readonly CountedTest[] =>
+  record.tests.flatMap((test): CountedTest[] => {
+    const values = valuesOf(test, what);
+    if (values === undefined || values.cells.every((cell) => cell === undefined)) return [];
+    return [{ test, values, use: useOf(record, test) }];
+  });
+
+const useOf = (record: EngineRecord, test: Test): TestUse => {
+  if (test.setAside !== undefined || judgeTrust(record, test).code === "void") return "set-aside";
+  if (test.by?.trim().toLowerCase() === "seller") return "seller";
+  return record.services.some((service) => isRunIn(service, test, record.engine.meter)) ? "run-in" : "full";
+};
+
+/** 25 h or 1,000 km: rings and seats bed in that long; judgement. */
+const runInLength: Readonly<Record<MeterUnit, number>> = { h: 25, km: 1_000, mi: 1_000 / 1.609344 };
+
+const isRunIn = ({ what, date, meter }: Service, test: Test, unit: MeterUnit | undefined): boolean => {
+  if (what !== "re-ring" && what !== "rebore" && what !== "rebuild") return false;
+  if (test.date < date || meter === undefined || test.meter === undefined || unit === undefined) return false;
+  return test.meter >= meter && test.meter - meter < runInLength[unit];
+};
+
+/** The input of the history; undefined where no test holds such readings. */
+export const historyInput = (record: EngineRecord, what: What, counted: readonly CountedTest[]): HistoryInput | undefined => {
+  const [first] = counted;
+  if (first === undefined) return undefined;
+  const axis = axisOf(record, counted);
+  const start = dayNumber(first.test.date);
+  const years = (test: Test): number => (dayNumber(test.date) - start) / daysInYear;
+  const tests = counted.map(({ test, values, use }): HistoryTest => {
+    const correction = pressureCorrection(test.conditions);
+    return {
+      id: test.id,
+      x: axis.kind === "dates" ? years(test) : (test.meter ?? 0),
+      years: years(test),
+      ...(values.gauge === undefined ? {} : { gauge: values.gauge }),
+      use,
+      correctionUncertainty: what === "dry" ? correction.uncertainty : 0,
+      cells: record.engine.cylinders.map((_, i) => cellOf(what, test, values, i, what === "dry" ? Math.log(correction.factor) : 0)),
+    };
+  });
+  const services = [...workBreaks(record, counted), ...(what === "leak-down" ? testerBreaks(record, counted) : [])];
+  const limitRatio = record.engine.compressionLimits.lowestToHighest ?? (record.engine.ignition === "compression" ? 0.8 : 0.75);
+  return {
+    kind: what === "dry" ? "cranking" : "leak-down",
+    labels: record.engine.cylinders,
+    axis,
+    tests,
+    services: services.sort((a, b) => a.afterTests - b.afterTests),
+    ...(what === "dry" && record.engine.cylinders.length > 1 ? { limitRatio } : {}),
+  };
+};
+
+/** The meter where every test has it and it never runs back (a replaced meter counts as running back), else dates. */
+const axisOf = (record: EngineRecord, counted: readonly CountedTest[]): HistoryInput["axis"] => {
+  const meters = counted.map(({ test }) => test.meter);
+  const unit = record.engine.meter;
+  const forward = meters.every((meter, i) => meter !== undefined && (i === 0 || meter >= (meters[i - 1] ?? Infinity)));
+  const moved = new Set(meters).size > 1;
+  const replaced = record.services.some(({ what }) => what === "meter replaced");
+  return unit !== undefined && forward && moved && !replaced ? { kind: "meter", unit } : { kind: "dates", unit: "year" };
+};
+
+const cellOf = (what: What, test: Test, values: KindValues, cylinder: number, lnFactor: number): HistoryTest["cells"][number] => {
+  const cell = values.cells[cylinder];
+  if (cell === undefined || cell.pegged) return { kind: "not-read" };
+  const repeats = cell.readings.length;
+  if (what === "dry") return cell.value > 0 ? { kind: "read", ln: Math.log(cell.value) + lnFactor, repeats } : { kind: "no-compression" };
+  const lost = fractionLost(values.holds, cell.value, supplyOf(test, cylinder));
+  if (lost === undefined) return { kind: "not-read" };
+  return lost < 1 ? { kind: "read", ln: Math.log1p(-lost), repeats } : { kind: "no-compression" };
+};
+
+/** Work that starts a new history. A test on the day of the work counts as after it; of several that day the first is before. */
+const workBreaks = (record: EngineRecord, counted: readonly CountedTest[]): HistoryService[] => {
+  const place = (labels: readonly string[]): number[] => labels.map((label) => record.engine.cylinders.indexOf(label));
+  return record.services
+    .filter(({ newBaseline }) => newBaseline.length > 0)
+    .map(({ date, what, cylinders, newBaseline }) => {
+      const earlier = counted.filter(({ test }) => test.date < date).length;
+      const sameDay = counted.filter(({ test }) => test.date === date).length;
+      const touched = [...new Set([...cylinders, ...newBaseline])];
+      return { afterTests: earlier + (sameDay > 1 ? 1 : 0), touched: place(touched), newBaseline: place(newBaseline), why: `${what} ${date}` };
+    });
+};
+
+/** Another tester stretches the leak numbers, it does not shift them: contrasts begin anew there. */
+const testerBreaks = (record: EngineRecord, counted: readonly CountedTest[]): HistoryService[] => {
+  const all = record.engine.cylinders.map((_, i) => i);
+  return counted.flatMap(({ values }, i) => {
+    const before = counted[i - 1]?.values;
+    if (before === undefined || before.gauge === values.gauge) return [];
+    return [{ afterTests: i, touched: all, newBaseline: all, why: "another tester" }];
+  });
+};

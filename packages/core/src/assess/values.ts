@@ -1,0 +1,69 @@
+// The readings of one test, brought from rows and takes to one value a cylinder.
+
+import type { GaugePressure } from "../quantity/index.ts";
+import type { Cell, LeakKind, PressureKind, PressureRow, Test } from "../record/index.ts";
+import { mean } from "../statistics/index.ts";
+
+/** One cylinder's readings of one kind, repeats together. */
+export interface CylinderValue {
+  /** Each take, in order: gauge pressures [Pa], or fractions lost. */
+  readonly readings: readonly number[];
+  /** Mean of the takes: geometric for pressures (the mean of ln), plain where one of them is 0. */
+  readonly value: number;
+  readonly doubtful: boolean;
+  /** The needle was pegged: the value is a lower bound and stands in no comparison. */
+  readonly pegged: boolean;
+}
+
+export interface KindValues {
+  readonly gauge?: string;
+  readonly unit: PressureRow["unit"];
+  readonly holds: PressureRow["holds"];
+  /** In the engine's order; undefined where not taken. */
+  readonly cells: readonly (CylinderValue | undefined)[];
+}
+
+/** The values of one kind of reading. With two gauges on one engine the one with more takes counts (then the lower
+ *  take, then the name): the other is a comparison, not repeats. */
+export const valuesOf = (test: Test, what: PressureKind | LeakKind): KindValues | undefined => {
+  const rows = test.rows.filter((row) => row.what === what);
+  const gauges = [...new Set(rows.map((row) => row.gauge ?? ""))];
+  const weight = (gauge: string): number => rows.filter((row) => (row.gauge ?? "") === gauge).length;
+  const first = (gauge: string): number => Math.min(...rows.filter((row) => (row.gauge ?? "") === gauge).map((row) => row.take));
+  const [main] = gauges.sort((a, b) => weight(b) - weight(a) || first(a) - first(b) || a.localeCompare(b, "en"));
+  const own = rows.filter((row) => (row.gauge ?? "") === main);
+  const [head] = own;
+  if (head === undefined) return undefined;
+  const cells = head.cells.map((_, i) => cylinderValue(own.map((row) => row.cells[i]), head.holds));
+  return { ...(head.gauge === undefined ? {} : { gauge: head.gauge }), unit: head.unit, holds: head.holds, cells };
+};
+
+const cylinderValue = (cells: readonly (Cell | undefined)[], holds: PressureRow["holds"]): CylinderValue | undefined => {
+  const taken = cells.filter((cell): cell is Extract<Cell, { kind: "reading" }> => cell?.kind === "reading");
+  if (taken.length === 0) return undefined;
+  const readings = taken.map(({ value }) => value);
+  const geometric = holds === "pressure" && readings.every((value) => value > 0);
+  return {
+    readings,
+    value: geometric ? Math.exp(mean(readings.map(Math.log))) : mean(readings),
+    doubtful: taken.some((cell) => cell.doubtful),
+    pegged: taken.some((cell) => cell.pegged),
+  };
+};
+
+/** A leak-down value as the fraction lost: 1 − P2/P1, never below 0.
+ *  @param supply - regulated pressure, needed where the row holds pressures */
+export const fractionLost = (holds: PressureRow["holds"], value: number, supply: GaugePressure | undefined): number | undefined => {
+  if (holds === "lost") return value;
+  if (supply === undefined || supply <= 0) return undefined;
+  return Math.max(0, 1 - value / supply);
+};
+
+/** The regulated pressure of one cylinder: its own, else the day's. */
+export const supplyOf = (test: Test, cylinder: number): GaugePressure | undefined =>
+  test.perCylinder.regulated?.[cylinder] ?? test.conditions.regulated;
+
+/** Whether a test holds readings of this kind that count: something taken, and not set aside. */
+export const counts = (test: Test, what: PressureKind | LeakKind): boolean =>
+  test.setAside === undefined && valuesOf(test, what)?.cells.some((cell) => cell !== undefined) === true;
+
