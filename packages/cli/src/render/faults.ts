@@ -1,0 +1,112 @@
+// Faults as a person reads them and as a script does: place, what was found, the line with a mark under it, what was
+// expected, and a mend ready to type.
+
+import type { Fault } from "../command.ts";
+import { clean } from "./clean.ts";
+import { wrapText } from "./table.ts";
+import { displayWidth } from "./width.ts";
+
+const indent = "    ";
+/** More of one kind in one file than this are folded, to the first few and a count. */
+const most = 5;
+const shownOfMany = 3;
+
+/** All faults, sorted by place, each ending with a newline. */
+export const faultText = (faults: readonly Fault[], width: number): string =>
+  kindsOf(sorted(faults))
+    .map((line) => (typeof line === "string" ? `${line}\n` : oneFault(line, width)))
+    .join("");
+
+/** The document a script gets: every fault, none folded. */
+export const faultDocument = (faults: readonly Fault[]): unknown => ({
+  schema: "sealtrend/problems@1",
+  problems: sorted(faults).map(({ code, severity, file, line, column, found, expected, mend }) => ({
+    code,
+    severity,
+    file,
+    line,
+    column,
+    found,
+    expected,
+    mend,
+  })),
+});
+
+const compare = (a: string, b: string): number => (a < b ? -1 : a > b ? 1 : 0);
+
+const sorted = (faults: readonly Fault[]): readonly Fault[] =>
+  faults.toSorted(
+    (a, b) =>
+      compare(a.file ?? "", b.file ?? "") ||
+      (a.line ?? 0) - (b.line ?? 0) ||
+      (a.column ?? 0) - (b.column ?? 0),
+  );
+
+/** The faults to show; in place of the rest of a kind that repeats, a line with their count. */
+const kindsOf = (faults: readonly Fault[]): readonly (Fault | string)[] => {
+  const kinds = new Map<string, Fault[]>();
+  return faults
+    .map((fault) => {
+      const name = `${fault.code}\n${fault.file ?? ""}`;
+      const kind = kinds.get(name) ?? [];
+      kinds.set(name, kind);
+      return { fault, kind, nth: kind.push(fault) };
+    })
+    .flatMap(({ fault, kind, nth }) => {
+      if (fault.file === undefined || kind.length <= most || nth < shownOfMany) return [fault];
+      return nth === shownOfMany ? [fault, countOf(kind.slice(shownOfMany))] : [];
+    });
+};
+
+const countOf = (others: readonly Fault[]): string => {
+  const lines = others.flatMap(({ line }) => line ?? []);
+  const where = lines.length === 0 ? "" : `, lines ${String(lines[0])} to ${String(lines.at(-1))}`;
+  return `${clean(others[0]?.file ?? "")}: ${String(others.length)} more like it${where}`;
+};
+
+const oneFault = (fault: Fault, width: number): string => {
+  const isSaid = fault.line === undefined && fault.found.includes(fault.file ?? "");
+  const place = isSaid
+    ? ""
+    : [fault.file, fault.line, fault.column].filter((part) => part !== undefined).join(":");
+  const head = [place, fault.severity === "caution" ? "caution:" : "", fault.found].filter(
+    (part) => part !== "",
+  );
+  return [
+    ...wrapText(head.join(" "), width),
+    ...excerptLines(fault, width - indent.length).map((line) => indent + line),
+    ...wrapText(`expected ${fault.expected}`, width, indent),
+    ...(fault.mend.startsWith("sealtrend ")
+      ? [indent + clean(fault.mend, 2000)]
+      : wrapText(fault.mend, width, indent)),
+  ]
+    .map((line) => `${line}\n`)
+    .join("");
+};
+
+/** The line of the file as far as it fits, and the marks under the fault. */
+const excerptLines = ({ excerpt }: Fault, width: number): readonly string[] => {
+  if (excerpt === undefined) return [];
+  const { text, from, to } = excerpt;
+  const at = clean(text.slice(from - 1, to), Math.max(8, Math.floor(width / 2)));
+  const marks = Math.max(1, displayWidth(at));
+  const room = width - marks - 1;
+  const before = tail(
+    text.slice(0, from - 1),
+    Math.max(Math.floor(room / 2), room - displayWidth(text.slice(to))),
+  );
+  const after = clean(text.slice(to), Math.max(1, room - displayWidth(before) + 1));
+  return [`${before}${at}${after}`, " ".repeat(displayWidth(before)) + "^".repeat(marks)];
+};
+
+/** The end of a text, in at most `columns`; what was cut off shows as `…`. */
+const tail = (text: string, columns: number): string => {
+  const whole = clean(text, 10_000);
+  if (displayWidth(whole) <= columns) return whole;
+  let kept = "";
+  for (const character of [...whole].reverse()) {
+    if (displayWidth(kept) + displayWidth(character) > columns - 1) break;
+    kept = character + kept;
+  }
+  return `…${kept}`;
+};
