@@ -4,7 +4,7 @@ import { type HistoryResult, analyseHistory } from "../history/index.ts";
 import { dateOfDay, daysInYear, dayNumber } from "../quantity/index.ts";
 import type { EngineRecord } from "../record/index.ts";
 import { type CountedTest, countedTests, historyInput } from "./history-input.ts";
-import { ownRepeatability } from "./trust.ts";
+import { figuresOf } from "./trust.ts";
 
 export interface KindHistory {
   readonly result: HistoryResult;
@@ -25,7 +25,7 @@ export interface HistoryAssessment {
 export const assessHistory = (record: EngineRecord): HistoryAssessment => {
   const cranking = kindHistory(record, "dry");
   const leakDown = kindHistory(record, "leak-down");
-  const { blended, df } = ownRepeatability(record);
+  const { blended, df } = figuresOf(record).repeatability;
   return {
     record,
     ...(cranking === undefined ? {} : { cranking }),

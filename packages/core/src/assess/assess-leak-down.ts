@@ -3,6 +3,7 @@
 import type { EngineRecord, Test } from "../record/index.ts";
 import { type Standing, standing } from "../spread/index.ts";
 import { earlierFlags, forwardOf } from "./flags.ts";
+import type { EngineFigures } from "./trust.ts";
 import { fractionLost, supplyOf, valuesOf } from "./values.ts";
 
 export interface LeakValue {
@@ -17,11 +18,11 @@ export interface LeakValue {
 }
 
 /** In the engine's order; undefined where a cylinder was not read or its supply is not known. */
-export const assessLeakDown = (record: EngineRecord, test: Test): readonly (LeakValue | undefined)[] => {
+export const assessLeakDown = (record: EngineRecord, test: Test, figures: EngineFigures): readonly (LeakValue | undefined)[] => {
   const values = valuesOf(test, "leak-down");
   if (values === undefined) return record.engine.cylinders.map(() => undefined);
-  const forward = forwardOf(record, test, "leak-down");
-  const earlier = earlierFlags(record, test, "leak-down");
+  const forward = forwardOf(record, test, "leak-down", figures);
+  const earlier = earlierFlags(record, test, "leak-down", figures);
   const limit = record.engine.leakDownLimits.lost;
   return record.engine.cylinders.map((_, i): LeakValue | undefined => {
     const cell = values.cells[i];

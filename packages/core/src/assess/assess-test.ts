@@ -10,7 +10,7 @@ import { earlierFlags, forwardOf } from "./flags.ts";
 import { assessLeakDown } from "./assess-leak-down.ts";
 import type { CylinderAssessment, PressureValue, TestAssessment } from "./assessment.ts";
 import { nextTests } from "./next-tests.ts";
-import { judgeTrust, ownRepeatability } from "./trust.ts";
+import { type EngineFigures, figuresOf, judgeTrust } from "./trust.ts";
 import { type CylinderValue, type KindValues, valuesOf } from "./values.ts";
 
 const kinds: readonly PressureKind[] = ["dry", "wet", "first-stroke", "running", "snap-throttle"];
@@ -21,15 +21,16 @@ const unknownGauge = 0.03;
 /** Assesses one test. @param sheet - the rules to hold it against @throws RangeError when the test is not of the record */
 export const assessTest = (record: EngineRecord, test: Test, sheet: readonly Rule[] = shippedRules): TestAssessment => {
   if (!record.tests.includes(test)) throw new RangeError(`assessTest: ${test.id} is no test of ${record.engine.id}`);
-  const trust = judgeTrust(record, test);
+  const figures = figuresOf(record);
+  const trust = judgeTrust(record, test, figures);
   const correction = pressureCorrection(test.conditions);
   const values = new Map(kinds.map((what) => [what, valuesOf(test, what)] as const));
   const dry = values.get("dry");
-  const pressures = record.engine.cylinders.map((_, i) => pressuresOf(record, values, correction, i));
+  const pressures = record.engine.cylinders.map((_, i) => pressuresOf({ record, figures, values, correction }, i));
   const spread = spreadOf(pressures.map(({ dry: value }) => (value === undefined || value.pegged ? undefined : value.corrected)));
-  const forward = forwardOf(record, test, "dry");
-  const earlier = earlierFlags(record, test, "dry");
-  const leak = assessLeakDown(record, test);
+  const forward = forwardOf(record, test, "dry", figures);
+  const earlier = earlierFlags(record, test, "dry", figures);
+  const leak = assessLeakDown(record, test, figures);
   const cylinders = record.engine.cylinders.map((label, i): CylinderAssessment => {
     const own = pressures[i] ?? {};
     const verdict = forward?.cylinders[i];
@@ -52,7 +53,7 @@ export const assessTest = (record: EngineRecord, test: Test, sheet: readonly Rul
       ...belowOthers(pressures, i),
     };
   });
-  const rules = dry === undefined ? [] : judgeRules(sheet, ruleReadings(record, dry, pressures, correction), record.engine);
+  const rules = dry === undefined ? [] : judgeRules(sheet, ruleReadings({ record, figures, values, correction }, dry, pressures), record.engine);
   return {
     record,
     test,
@@ -73,17 +74,22 @@ const belowOthers = (pressures: readonly Partial<Record<PressureKind, PressureVa
   return usable(own) && others.length > 0 ? { belowOthers: 1 - own.corrected / median(others) } : {};
 };
 
+interface Bench {
+  readonly record: EngineRecord;
+  readonly figures: EngineFigures;
+  readonly values: ReadonlyMap<PressureKind, KindValues | undefined>;
+  readonly correction: PressureCorrection;
+}
+
 const pressuresOf = (
-  record: EngineRecord,
-  values: ReadonlyMap<PressureKind, KindValues | undefined>,
-  correction: PressureCorrection,
+  { record, figures, values, correction }: Bench,
   cylinder: number,
 ): Partial<Record<PressureKind, PressureValue>> =>
   Object.fromEntries(
     kinds.flatMap((what) => {
       const kind = values.get(what);
       const cell = kind?.cells[cylinder];
-      return kind === undefined || cell === undefined ? [] : [[what, pressureValue(cell, instrumentOf(record, kind), correction)] as const];
+      return kind === undefined || cell === undefined ? [] : [[what, pressureValue(cell, instrumentOf(record, figures, kind), correction)] as const];
     }),
   );
 
@@ -108,11 +114,11 @@ interface GaugeDoubt extends Instrument {
   readonly unknown: number;
 }
 
-const instrumentOf = (record: EngineRecord, kind: KindValues): GaugeDoubt => {
+const instrumentOf = (record: EngineRecord, figures: EngineFigures, kind: KindValues): GaugeDoubt => {
   const gauge = record.gauges.find(({ id }) => id === kind.gauge);
   const known = gauge?.classPercent !== undefined && gauge.fullScale !== undefined ? { classPercent: gauge.classPercent, fullScale: gauge.fullScale } : undefined;
   return {
-    repeatability: ownRepeatability(record).blended,
+    repeatability: figures.repeatability.blended,
     ...(gauge?.division === undefined ? {} : { division: gauge.division }),
     ...(known === undefined ? {} : { accuracy: known }),
     unknown: known === undefined ? unknownGauge : 0,
@@ -131,12 +137,11 @@ const isBelowLimit = (record: EngineRecord, value: PressureValue | undefined, sp
 };
 
 const ruleReadings = (
-  record: EngineRecord,
+  { record, figures, correction }: Bench,
   dry: KindValues,
   pressures: readonly Partial<Record<PressureKind, PressureValue>>[],
-  correction: PressureCorrection,
 ): RuleReading[] => {
-  const instrument = instrumentOf(record, dry);
+  const instrument = instrumentOf(record, figures, dry);
   return record.engine.cylinders.map((label, i): RuleReading => {
     const value = pressures[i]?.dry;
     const pressure = value === undefined || value.value <= 0 ? 1 : value.value;

@@ -2,7 +2,7 @@
 
 import type { EngineRecord, LeakKind, PressureKind, Test } from "../record/index.ts";
 import { type ForwardReading, type ForwardTest, forwardTest } from "../spread/index.ts";
-import { judgeTrust, ownRepeatability } from "./trust.ts";
+import { type EngineFigures, judgeTrust } from "./trust.ts";
 import { type KindValues, counts, fractionLost, supplyOf, valuesOf } from "./values.ts";
 
 /** One cylinder as the forward test takes it; a pegged needle says nothing about being low. */
@@ -21,16 +21,15 @@ const leakReading = (test: Test, values: KindValues, i: number): ForwardReading 
 };
 
 /** The forward test of one kind of reading in one test; undefined where it holds none. */
-export const forwardOf = (record: EngineRecord, test: Test, what: "dry" | "leak-down"): ForwardTest | undefined => {
+export const forwardOf = (record: EngineRecord, test: Test, what: "dry" | "leak-down", { repeatability: own }: EngineFigures): ForwardTest | undefined => {
   const values = valuesOf(test, what);
   if (values === undefined) return undefined;
   const division = divisionOf(record, test, values, what);
-  const own = what === "dry" ? ownRepeatability(record) : undefined;
   const reading = what === "dry" ? forwardReading : leakReading;
   return forwardTest(values.cells.map((_, i) => reading(test, values, i)), {
     prior: what === "dry" ? "cranking" : "leak-down",
     ...(division === undefined ? {} : { division }),
-    ...(own?.s === undefined ? {} : { own: { s: own.s, df: own.df } }),
+    ...(own.s === undefined || what !== "dry" ? {} : { own: { s: own.s, df: own.df } }),
   });
 };
 
@@ -49,11 +48,11 @@ export interface Earlier {
 }
 
 /** What other tests say of each cylinder. The test before is the last of an earlier day that counts and is not void. */
-export const earlierFlags = (record: EngineRecord, test: Test, what: "dry" | "leak-down"): readonly Earlier[] => {
-  const usable = record.tests.filter((other) => other !== test && counts(other, what) && judgeTrust(record, other).code !== "void");
-  const before = usable.findLast(({ date }) => date < test.date);
-  const verdictsBefore = before === undefined ? undefined : forwardOf(record, before, what)?.cylinders;
-  const sameDay = usable.filter(({ date }) => date === test.date).map((other) => ({ verdicts: forwardOf(record, other, what)?.cylinders, values: valuesOf(other, what) }));
+export const earlierFlags = (record: EngineRecord, test: Test, what: "dry" | "leak-down", figures: EngineFigures): readonly Earlier[] => {
+  const usable = (other: Test): boolean => other !== test && counts(other, what) && judgeTrust(record, other, figures).code !== "void";
+  const before = record.tests.findLast((other) => other.date < test.date && usable(other));
+  const verdictsBefore = before === undefined ? undefined : forwardOf(record, before, what, figures)?.cylinders;
+  const sameDay = record.tests.filter((other) => other.date === test.date && usable(other)).map((other) => ({ verdicts: forwardOf(record, other, what, figures)?.cylinders, values: valuesOf(other, what) }));
   return record.engine.cylinders.map((_, i) => ({
     flaggedBefore: isFlagged(verdictsBefore?.[i]),
     sameDayRepeats: sameDay.reduce((sum, { verdicts, values }) => sum + (isFlagged(verdicts?.[i]) ? (values?.cells[i]?.readings.length ?? 0) : 0), 0),

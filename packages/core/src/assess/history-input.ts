@@ -4,7 +4,7 @@ import { pressureCorrection } from "../cranking/index.ts";
 import type { HistoryInput, HistoryService, HistoryTest, TestUse } from "../history/index.ts";
 import { daysInYear, dayNumber } from "../quantity/index.ts";
 import type { EngineRecord, MeterUnit, Service, Test } from "../record/index.ts";
-import { judgeTrust } from "./trust.ts";
+import { type EngineFigures, figuresOf, judgeTrust } from "./trust.ts";
 import { type KindValues, fractionLost, supplyOf, valuesOf } from "./values.ts";
 
 export interface CountedTest {
@@ -16,15 +16,15 @@ export interface CountedTest {
 type What = "dry" | "leak-down";
 
 /** Tests that hold readings of this kind, in order, each with the use that is made of it. */
-export const countedTests = (record: EngineRecord, what: What): readonly CountedTest[] =>
+export const countedTests = (record: EngineRecord, what: What, figures: EngineFigures = figuresOf(record)): readonly CountedTest[] =>
   record.tests.flatMap((test): CountedTest[] => {
     const values = valuesOf(test, what);
     if (values === undefined || values.cells.every((cell) => cell === undefined)) return [];
-    return [{ test, values, use: useOf(record, test) }];
+    return [{ test, values, use: useOf(record, test, figures) }];
   });
 
-const useOf = (record: EngineRecord, test: Test): TestUse => {
-  if (test.setAside !== undefined || judgeTrust(record, test).code === "void") return "set-aside";
+const useOf = (record: EngineRecord, test: Test, figures: EngineFigures): TestUse => {
+  if (test.setAside !== undefined || judgeTrust(record, test, figures).code === "void") return "set-aside";
   if (test.by?.trim().toLowerCase() === "seller") return "seller";
   return record.services.some((service) => isRunIn(service, test, record.engine.meter)) ? "run-in" : "full";
 };

@@ -25,7 +25,18 @@ export interface Trust {
 
 type Judge = (view: TrustView) => TrustReason | undefined;
 
+/** What all tests of an engine are judged by: worked out once, handed along. */
+export interface EngineFigures {
+  /** Scatter of one reading, ln units: the engine's own repeats blended with the usual 1.5 %. */
+  readonly repeatability: ReturnType<typeof pooledRepeatability>;
+  /** The speed that readings are held against: the maker's, else the median of the engine's tests [rpm]. */
+  readonly referenceSpeed: number | undefined;
+}
+
+export const figuresOf = (record: EngineRecord): EngineFigures => ({ repeatability: ownRepeatability(record), referenceSpeed: referenceSpeed(record) });
+
 interface TrustView {
+  readonly figures: EngineFigures;
   readonly record: EngineRecord;
   readonly test: Test;
   readonly dry: KindValues | undefined;
@@ -38,8 +49,7 @@ const reason = <C extends TrustReasonCode>(weight: TrustReason["weight"], code: 
   return { code, weight, ...words };
 };
 
-/** The speed that readings of this engine are held against: the maker's, else the median of its tests. */
-export const referenceSpeed = (record: EngineRecord): number | undefined => {
+const referenceSpeed = (record: EngineRecord): number | undefined => {
   const maker = record.engine.compressionLimits.speed;
   if (maker !== undefined) return maker;
   const speeds = record.tests.flatMap((test) => (test.setAside === undefined && test.conditions.crankSpeed !== undefined ? [test.conditions.crankSpeed] : []));
@@ -77,12 +87,12 @@ const doubtfulCell: Judge = ({ record, dry }) => {
   return at.length === 0 ? undefined : reason("doubtful", "doubtful-cell", { cylinders: at });
 };
 
-const slow: Judge = ({ record, test, dry }) => {
+const slow: Judge = ({ figures, test, dry }) => {
   const speeds = [test.conditions.crankSpeed, ...(test.perCylinder.speed ?? [])].filter((speed) => speed !== undefined);
   if (dry === undefined || speeds.length === 0) return undefined;
   const slowest = Math.min(...speeds);
   if (slowest < 100) return reason("void", "too-slow", { rpm: slowest });
-  const reference = referenceSpeed(record);
+  const reference = figures.referenceSpeed;
   return reference !== undefined && slowest < 0.8 * reference ? reason("doubtful", "slow", { rpm: slowest, reference }) : undefined;
 };
 
@@ -104,8 +114,8 @@ const strokes: Judge = ({ test }) => {
 
 const seller: Judge = ({ test }) => (test.by?.trim().toLowerCase() === "seller" ? reason("doubtful", "seller", {}) : undefined);
 
-/** Own repeatability of the engine, from every pair of repeats in its dry tests, blended with the usual 1.5 %. */
-export const ownRepeatability = (record: EngineRecord): ReturnType<typeof pooledRepeatability> =>
+/** From every pair of repeats in the engine's dry tests. */
+const ownRepeatability = (record: EngineRecord): ReturnType<typeof pooledRepeatability> =>
   pooledRepeatability(
     record.tests
       .filter(({ setAside }) => setAside === undefined)
@@ -115,8 +125,8 @@ export const ownRepeatability = (record: EngineRecord): ReturnType<typeof pooled
   );
 
 /** Repeats of one cylinder further apart than chance brings once in 20 times: the studentised range of m readings. */
-const repeats: Judge = ({ record, dry }) => {
-  const s = ownRepeatability(record).blended;
+const repeats: Judge = ({ record, figures, dry }) => {
+  const s = figures.repeatability.blended;
   const apart = (dry?.cells ?? []).flatMap((cell, i) => {
     if (cell === undefined || cell.readings.length < 2) return [];
     const [low, high] = [Math.min(...cell.readings), Math.max(...cell.readings)];
@@ -131,9 +141,9 @@ const repeats: Judge = ({ record, dry }) => {
 const judges: readonly Judge[] = [throttle, release, wrongStroke, slow, pegged, doubtfulCell, cold, strokes, seller, repeats];
 
 /** Judges one test of an engine. */
-export const judgeTrust = (record: EngineRecord, test: Test): Trust => {
+export const judgeTrust = (record: EngineRecord, test: Test, figures: EngineFigures = figuresOf(record)): Trust => {
   const others = record.tests.filter((other) => other !== test && other.setAside === undefined);
-  const view: TrustView = { record, test, others, dry: valuesOf(test, "dry") };
+  const view: TrustView = { record, test, figures, others, dry: valuesOf(test, "dry") };
   const reasons = judges.flatMap((judge) => judge(view) ?? []);
   const code = reasons.some(({ weight }) => weight === "void") ? "void" : reasons.length > 0 ? "doubtful" : "trusted";
   return { code, reasons, missing: missingOf(view) };
