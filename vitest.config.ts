@@ -2,8 +2,17 @@ import { defineConfig } from "vitest/config";
 
 const conditions = ["@sealtrend/source", "module", "node", "import", "default"];
 
+/** Last line of `npm test`: what it leaves to `.ci/run`, since it needs more than Node. */
+const whatIsLeft = {
+  onTestRunEnd: () => {
+    process.stdout.write(
+      "Left to .ci/run: the kill loop of tests/hard, and the checks of `npm run check`.\n",
+    );
+  },
+};
+
 export default defineConfig({
   resolve: { conditions },
   ssr: { resolve: { conditions, externalConditions: conditions } },
-  test: { include: ["tests/**/*.test.ts"], testTimeout: 60_000 },
+  test: { include: ["tests/**/*.test.ts"], testTimeout: 60_000, reporters: ["default", whatIsLeft] },
 });

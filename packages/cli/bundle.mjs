@@ -1,0 +1,175 @@
+// Bundles the command into dist/: a small first file that answers --version, the program, mathjs in a file of its own
+// (only a rule sheet of the user's own needs it), the demo logbook, and the licences of what is bundled. Reading less
+// at the start is the whole point; see tests/bench. Called by setup.mjs.
+
+import { build as esbuild } from "esbuild";
+import { cpSync, mkdirSync, readFileSync, readdirSync, renameSync, rmSync, writeFileSync } from "node:fs";
+import { createRequire } from "node:module";
+import { dirname, join } from "node:path";
+import { fileURLToPath } from "node:url";
+
+const cli = dirname(fileURLToPath(import.meta.url));
+const core = join(cli, "..", "core");
+const demo = join(cli, "..", "..", "data", "demo");
+const dist = join(cli, "dist");
+
+/** What the core takes from mathjs, by dynamic import in one module of rules/: named here, so that the rest is left out. */
+const fromMathjs = ["create", "parseDependencies"];
+
+/** yargs brings string-width, whose segmenter and tables cost half as much as Node itself at every start; what yargs
+ *  lays out is plain ASCII, one column a character. */
+const widthShim = "export default (text) => [...text].length;";
+
+const plainWidth = {
+  name: "plain-width",
+  setup(build) {
+    build.onResolve({ filter: /^string-width$/ }, ({ path }) => ({ path, namespace: "shim" }));
+    build.onLoad({ filter: /.*/, namespace: "shim" }, () => ({ contents: widthShim }));
+  },
+};
+
+/** The core names csv-parse's browser build, which knows nothing of Node; here Node's own Buffer does the same work
+ *  without the copy of it that the browser build carries. */
+const nativeBuffer = {
+  name: "native-buffer",
+  setup(build) {
+    build.onResolve({ filter: /^csv-parse\/browser\/esm\/sync$/ }, ({ resolveDir, kind }) =>
+      build.resolve("csv-parse/sync", { resolveDir, kind }),
+    );
+  },
+};
+
+const mathjsApart = {
+  name: "mathjs-apart",
+  setup(build) {
+    build.onResolve({ filter: /^mathjs\/number$/ }, () => ({ path: "./mathjs.cjs", external: true }));
+  },
+};
+
+/** What the entry imports dynamically goes into program.cjs; the names of those modules are added to `found`. */
+const programApart = (entry, found) => ({
+  name: "program-apart",
+  setup(build) {
+    build.onResolve({ filter: /^\./ }, ({ path, kind, importer }) => {
+      if (kind !== "dynamic-import" || importer !== entry) return undefined;
+      found.push(path);
+      return { path: "./program.cjs", external: true };
+    });
+  },
+});
+
+const shared = {
+  absWorkingDir: cli,
+  bundle: true,
+  write: false,
+  metafile: true,
+  format: "cjs",
+  platform: "node",
+  target: "node20",
+  minify: true,
+  legalComments: "none",
+  conditions: ["@sealtrend/source"],
+  supported: { "dynamic-import": false },
+  logLevel: "warning",
+  outdir: "dist",
+  outExtension: { ".js": ".cjs" },
+};
+
+/** The folder of the package that `input` belongs to, absolute; undefined for our own sources. */
+const packageOf = (input) => {
+  const found = /^(.*\/node_modules\/(?:@[^/]+\/)?[^/]+)\//.exec(join(cli, input).replaceAll("\\", "/"));
+  return found === null ? undefined : found[1];
+};
+
+const licenceOf = (folder) => {
+  const { name, version, license } = JSON.parse(readFileSync(join(folder, "package.json"), "utf8"));
+  const texts = readdirSync(folder)
+    .filter((file) => /^(licen[cs]e|notice)/i.test(file))
+    .sort();
+  const body = texts.map((file) => readFileSync(join(folder, file), "utf8").trim()).join("\n\n");
+  return `${name} ${version} (${license})\n\n${body || "The package ships no licence text."}\n`;
+};
+
+/** Every licence of what the metafiles say is inside, one after the other. */
+const licences = (...metafiles) => {
+  const folders = metafiles.flatMap(({ inputs }) => Object.keys(inputs).map(packageOf));
+  const unique = [...new Set(folders.filter((folder) => folder !== undefined))].sort();
+  return unique.map(licenceOf).join(`\n${"-".repeat(78)}\n\n`);
+};
+
+/** Whole or not at all: a reader never sees half a file. */
+const put = (path, contents) => {
+  writeFileSync(`${path}.new`, contents);
+  renameSync(`${path}.new`, path);
+};
+
+/** One bundled file, in memory. @param entry - a path, or the text of a module whose imports start in `folder` */
+const bundled = async (name, entry, options) => {
+  const result = await esbuild({ ...shared, ...options, ...entry, entryNames: name });
+  return { name, contents: result.outputFiles[0].contents, metafile: result.metafile };
+};
+const text = (contents, folder) => ({ stdin: { contents, resolveDir: folder, sourcefile: "entry.js" } });
+
+/** program.cjs: runs program-code.cjs with the machine code that V8 kept of it, where this Node still takes it. */
+const loader = `const { readFileSync } = require("node:fs");
+const { Script } = require("node:vm");
+const filename = __dirname + "/program-code.cjs";
+let cachedData;
+try {
+  cachedData = readFileSync(filename + ".cache");
+} catch {}
+const code = "(function (exports, require, module, __filename, __dirname) {" + readFileSync(filename, "utf8") + "\\n})";
+const script = new Script(code, { filename, cachedData });
+script.runInThisContext().call(exports, exports, require, module, filename, __dirname);
+module.script = script;
+`;
+
+/** Has the program answer a few questions about the demo logbook, to nobody, and keeps what V8 compiled on the way. */
+const warmed = async () => {
+  const load = createRequire(import.meta.url);
+  const path = join(dist, "program.cjs");
+  const { run, nodeIo } = load(path);
+  const silent = { ...nodeIo(), out: () => undefined, err: () => undefined, interactive: false };
+  for (const words of [["--help"], ["show", "tractor"], ["history", "tractor"]])
+    await run([...words, "--logbook", join(dist, "demo")], silent);
+  return load.cache[path].script.createCachedData();
+};
+
+export const build = async () => {
+  const { version } = JSON.parse(readFileSync(join(cli, "package.json"), "utf8"));
+  const entry = join(cli, "src", "main.ts");
+  const modules = [];
+  const first = await bundled(
+    "sealtrend",
+    { entryPoints: [entry] },
+    {
+      define: { __SEALTREND_VERSION__: JSON.stringify(version) },
+      plugins: [programApart(entry, modules)],
+    },
+  );
+  const program = text(modules.map((module) => `export * from "${module}";`).join("\n"), dirname(entry));
+  const mathjs = text(`export { ${fromMathjs.join(", ")} } from "mathjs/number";`, core);
+  const files = [
+    first,
+    await bundled("program-code", program, {
+      define: { "import.meta.url": "here" },
+      banner: { js: 'const here=require("node:url").pathToFileURL(__filename).href;' },
+      plugins: [plainWidth, nativeBuffer, mathjsApart],
+    }),
+    await bundled("mathjs", mathjs, {}),
+  ];
+  mkdirSync(dist, { recursive: true });
+  const cache = join(dist, "program-code.cjs.cache");
+  rmSync(cache, { force: true }); // V8 tells code from code by its length alone
+  for (const { name, contents } of files) put(join(dist, `${name}.cjs`), contents);
+  put(join(dist, "program.cjs"), loader);
+  put(join(dist, "THIRD-PARTY.txt"), licences(...files.map(({ metafile }) => metafile)));
+  rmSync(join(dist, "demo"), { recursive: true, force: true });
+  cpSync(demo, join(dist, "demo"), {
+    recursive: true,
+    filter: (path) => !/generat|\.mjs$/.test(path.slice(demo.length)),
+  });
+  put(cache, await warmed());
+};
+
+if (process.argv[1] === fileURLToPath(import.meta.url)) await build();
