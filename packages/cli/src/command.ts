@@ -1,0 +1,74 @@
+// What a command is: its words on the command line, its help, and what it answers.
+
+import type { Problem } from "@sealtrend/core";
+import type { Io } from "./io.ts";
+
+/** A fault to print: one of the core's problems, or one of the shell's own with the same shape. */
+export type Fault = Omit<Problem, "code"> & { readonly code: string };
+
+/** 0 done, 1 the data has a fault, 2 the command line has a fault, 3 a file could not be read or written. */
+export type Exit = 0 | 1 | 2 | 3;
+
+export interface Answer {
+  readonly exit: Exit;
+  /** The answer for a person, ends with a newline. */
+  readonly text: string;
+  /** The answer for a script: the whole document, `schema` first. */
+  readonly json: unknown;
+  /** Said beside the answer, on stderr. */
+  readonly aside?: string;
+}
+
+/** Stops a command: faults to print and the exit code; thrown anywhere in the shell, caught once in run.ts. */
+export class Stop extends Error {
+  readonly exit: Exit;
+  readonly faults: readonly Fault[];
+  /** Printed after the faults, such as the reading that could not be saved. */
+  readonly after: string;
+  constructor(exit: Exit, faults: readonly Fault[], after = "") {
+    super(faults[0]?.found ?? "stopped");
+    this.exit = exit;
+    this.faults = faults;
+    this.after = after;
+  }
+}
+
+export interface Option {
+  readonly name: string;
+  /** What stands for the value in the help, `350m`; absent = a flag without a value. */
+  readonly value?: string;
+  readonly help: string;
+  readonly alias?: string;
+  /** `list`: unquoted values that follow are taken too (`--dry 152 150 149`), and a second use is a repeat. */
+  readonly takes?: "one" | "list";
+  readonly choices?: readonly string[];
+  /** Heading in the help. */
+  readonly group?: string;
+}
+
+export interface Positional {
+  readonly name: string;
+  readonly help: string;
+  readonly need: "must" | "may";
+}
+
+/** What was typed: every value is text; nothing is turned into a number here. */
+export interface Args {
+  readonly positionals: readonly string[];
+  /** The value of an option given at most once. */
+  text(name: string): string | undefined;
+  /** The uses of a list option, in order; each use is the text of its values, joined by a space. */
+  list(name: string): readonly string[];
+  flag(name: string): boolean;
+}
+
+export interface Command {
+  /** `show`, or two words: `engine add`. */
+  readonly name: string;
+  readonly summary: string;
+  /** Lines a reader can type, first in the help. */
+  readonly examples: readonly string[];
+  readonly positionals: readonly Positional[];
+  readonly options: readonly Option[];
+  run(args: Args, io: Io): Promise<Answer>;
+}

@@ -1,0 +1,52 @@
+// The name of an engine is the name of its folder, on every system.
+
+import { join } from "node:path";
+
+import type { Fault } from "../command.ts";
+import { insideRoot, isThere } from "./inside.ts";
+import { codeOf, type World } from "./world.ts";
+import { fileFault, shown } from "./words.ts";
+
+const rule = /^[a-z][a-z][a-z0-9_-]{0,38}$/;
+const devices = /^(con|prn|aux|nul|com[0-9]|lpt[0-9])$/;
+
+/** What is wrong with the name of an engine; undefined where it is good. */
+export const engineIdFault = (id: string): Fault | undefined => {
+  const code = !rule.test(id) ? "engine-id" : devices.test(id) ? "engine-id-device" : undefined;
+  if (code === undefined) return undefined;
+  const { file: _, ...fault } = fileFault(code, { file: "", detail: id });
+  return fault;
+};
+
+/** The engines of a logbook: folders with a good name and an engine.json, in order. @param root - may be missing */
+export const engineIds = (world: World, root: string): readonly string[] =>
+  names(world, root).filter(
+    (name) => engineIdFault(name) === undefined && isThere(world, join(root, name, "engine.json")),
+  );
+
+/** What stands in the way of a new engine: a folder of that name, be it in capitals or written differently. */
+export const newEngineFault = (world: World, root: string, id: string): Fault | undefined => {
+  const bad = engineIdFault(id);
+  if (bad !== undefined) return bad;
+  const twin = names(world, root).find((name) => folded(name) === folded(id));
+  if (twin === undefined || (twin === id && !isThere(world, join(root, id, "engine.json")))) return undefined;
+  return fileFault("engine-id-taken", { file: shown(world.cwd, join(root, twin)), detail: id });
+};
+
+/** The real folder of an engine, existing or not. @param root - real path  @throws Stop 3 where it leads out of the logbook,
+ *  RangeError for a bad name */
+export const engineFolder = (world: World, root: string, id: string): string => {
+  if (engineIdFault(id) !== undefined) throw new RangeError(`engineFolder: bad name ${JSON.stringify(id)}`);
+  return insideRoot(world, root, id);
+};
+
+const names = ({ fs }: World, root: string): readonly string[] => {
+  try {
+    return [...fs.readdirSync(root)].sort();
+  } catch (error) {
+    if (codeOf(error) === "ENOENT") return [];
+    throw error;
+  }
+};
+
+const folded = (name: string): string => name.normalize("NFC").toLowerCase();
