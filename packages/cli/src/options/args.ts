@@ -1,0 +1,31 @@
+// What a command may ask of its command line.
+
+import type { Args, Option } from "../command.ts";
+import { kindOf, type Kind } from "./lookup.ts";
+import type { Parsed } from "./parse.ts";
+
+/** Asking for an option the command does not declare, or as another kind, is a slip of ours.
+ *  @throws TypeError from text, list and flag */
+export const argsOf = ({ values, flags, positionals }: Parsed, options: readonly Option[]): Args => {
+  const kinds = new Map(options.map((option) => [option.name, kindOf(option)]));
+  const must = (name: string, kind: Kind): void => {
+    const declared = kinds.get(name);
+    if (declared !== kind)
+      throw new TypeError(`args: --${name} is declared as ${declared ?? "nothing"}, asked as ${kind}`);
+  };
+  return {
+    positionals,
+    text: (name) => {
+      must(name, "one");
+      return values.get(name)?.[0];
+    },
+    list: (name) => {
+      must(name, "list");
+      return values.get(name) ?? [];
+    },
+    flag: (name) => {
+      must(name, "flag");
+      return (flags.get(name) ?? 0) > 0;
+    },
+  };
+};

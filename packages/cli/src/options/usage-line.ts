@@ -1,0 +1,11 @@
+// A command in one line: `sealtrend enter ENGINE [options]`.
+
+import type { Command } from "../command.ts";
+
+export const usageLine = ({ name, positionals }: Command): string =>
+  [
+    "sealtrend",
+    name,
+    ...positionals.map((one) => (one.need === "must" ? one.name : `[${one.name}]`)),
+    "[options]",
+  ].join(" ");
