@@ -1,7 +1,8 @@
 import { expect, test } from "vitest";
 import { parseTable } from "../../../packages/core/src/record/csv.ts";
 
-const cellsOf = (text: string) => parseTable(text, "f.csv").table.rows.map((row) => row.cells.map((c) => c.text));
+const cellsOf = (text: string) =>
+  parseTable(text, "f.csv").table.rows.map((row) => row.cells.map((c) => c.text));
 const codesOf = (text: string) =>
   parseTable(text, "f.csv").problems.map((p) => `${p.code}@${String(p.line)}:${String(p.column)}`);
 
@@ -24,7 +25,10 @@ test("each cell knows its column, quoted ones too", () => {
 
 test("an unclosed quote costs its own line only", () => {
   expect(codesOf('a,b\n1,"open\n2,3\n4,5" bore\n6,7\n')).toEqual(["quote-open@2:3", "quote-stray@4:4"]);
-  expect(cellsOf('a,b\n1,"open\n2,3\n6,7\n')).toEqual([["2", "3"], ["6", "7"]]);
+  expect(cellsOf('a,b\n1,"open\n2,3\n6,7\n')).toEqual([
+    ["2", "3"],
+    ["6", "7"],
+  ]);
 });
 
 test("a row with too many cells, a cut last line, and a short row are told apart", () => {
@@ -33,4 +37,26 @@ test("a row with too many cells, a cut last line, and a short row are told apart
 
 test("a name used twice and a nameless column that holds text are faults", () => {
   expect(codesOf("a,,a,\n1,2,3,\n")).toEqual(["header-blank@1:3", "header-twice@1:4"]);
+});
+
+test("rows of separators only are no rows, as spreadsheets leave them behind the last entry", () => {
+  expect(cellsOf("a,b\n,,\n1,2\n , \n,\n")).toEqual([["1", "2"]]);
+  expect(codesOf("a,b\n1,2\n,\n")).toEqual([]);
+});
+
+test("a first line with a stray quote is the only fault: no row is taken for the first line", () => {
+  expect(codesOf('a,b"\n1,2\n')).toEqual(["quote-stray@1:4"]);
+  expect(cellsOf('a,b"\n1,2\n3,4\n')).toEqual([]);
+});
+
+test("a file with a stray quote on every line is given up after 200 of them", () => {
+  const text = `a,b\n${'x"y,"z\n'.repeat(20_000)}`;
+  expect(codesOf(text)).toHaveLength(200);
+});
+
+test("an empty file says which first line it needs", () => {
+  for (const text of ["", "\n\n", "\uFEFF"])
+    expect(parseTable(text, "f.csv", "a,b").problems).toMatchObject([
+      { code: "file-empty", line: 1, column: 1, mend: "put this line first: a,b" },
+    ]);
 });

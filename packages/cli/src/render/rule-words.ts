@@ -1,8 +1,14 @@
 // A rule and its verdict in one short phrase.
 
 import { type PressureUnit, type RuleFinding, type RuleVerdict, writeNumber } from "@sealtrend/core";
+import { joined } from "./words.ts";
 
-export const verdictWords: Readonly<Record<RuleVerdict, string>> = { met: "met", near: "near", "not-met": "not met", "cannot-tell": "cannot tell" };
+export const verdictWords: Readonly<Record<RuleVerdict, string>> = {
+  met: "met",
+  near: "near",
+  "not-met": "not met",
+  "cannot-tell": "cannot tell",
+};
 
 const subjects: Readonly<Record<string, string>> = {
   "p / max": "lowest/highest",
@@ -13,11 +19,27 @@ const subjects: Readonly<Record<string, string>> = {
   "mean - p": "mean less lowest",
 };
 
-/** `lowest/highest 0.87, usual rule 0.75 met`. */
-export const ruleLine = ({ id, verdict, value, limit, holds, formula }: RuleFinding, unit: PressureUnit): string => {
-  const number = (n: number): string => (holds === "pressure" ? `${writeNumber(n, unit)} ${unit}` : n.toFixed(2));
-  const whose = id.startsWith("maker") ? "maker's limit" : id.startsWith("derived") ? "limit by the new figure" : "usual rule";
+const gapWords = { "not-taken": "not read", pegged: "off the scale", doubtful: "doubtful" } as const;
+
+/** `lowest/highest 0.87, usual rule 0.75: met`. */
+export const ruleLine = (rule: RuleFinding, unit: PressureUnit): string => {
+  const { id, verdict, value, limit, holds, formula, gaps } = rule;
+  const number = (n: number): string =>
+    holds === "pressure" ? `${writeNumber(n, unit)} ${unit}` : n.toFixed(2);
+  const whose = id.startsWith("maker")
+    ? "maker's limit"
+    : id.startsWith("derived")
+      ? "limit by the new figure"
+      : "usual rule";
   const read = value === undefined ? "" : ` ${number(value)}`;
   const bound = limit === undefined ? "" : ` ${number(limit.value)}`;
-  return `${subjects[formula] ?? formula}${read}, ${whose}${bound} ${verdictWords[verdict]}`;
+  return `${subjects[formula] ?? formula}${read}, ${whose}${bound}: ${verdictWords[verdict]}${gapText(gaps)}`;
+};
+
+/** `, 3 was not read`. */
+const gapText = (gaps: RuleFinding["gaps"]): string => {
+  const [first] = gaps ?? [];
+  if (first === undefined) return "";
+  const labels = (gaps ?? []).filter(({ gap }) => gap === first.gap).map(({ label }) => label);
+  return `, ${joined(labels)} ${labels.length === 1 ? "is" : "are"} ${gapWords[first.gap]}`;
 };

@@ -5,7 +5,11 @@ import { type LogbookFacts, type PressureUnit, type TestAssessment, fromSi } fro
 const families: Readonly<Record<string, PressureUnit>> = { us: "psi", metric: "kPa" };
 
 /** @param asked - the value of --units */
-export const pressureUnit = (asked: string | undefined, facts: LogbookFacts, read: PressureUnit | undefined): PressureUnit => {
+export const pressureUnit = (
+  asked: string | undefined,
+  facts: LogbookFacts,
+  read: PressureUnit | undefined,
+): PressureUnit => {
   const wanted = asked ?? facts.units;
   if (wanted === undefined) return read ?? "kPa";
   return families[wanted] ?? (wanted as PressureUnit);
@@ -26,4 +30,3 @@ export const placesRead = ({ test }: TestAssessment, unit: PressureUnit): number
 
 /** Full digits in kPa, for JSON. */
 export const kPa = (pascals: number): number => fromSi(pascals, "kPa");
-

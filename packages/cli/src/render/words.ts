@@ -1,17 +1,33 @@
 // Small words of the screens: counts, lists of cylinders, percents.
 
-const numbers = ["no", "one", "two", "three", "four", "five", "six", "seven", "eight", "nine", "ten", "eleven", "twelve"];
+const numbers = "no one two three four five six seven eight nine ten eleven twelve".split(" ");
 
+/** A count in words up to twelve. */
 export const count = (n: number): string => numbers[n] ?? String(n);
 
+/** `one test`, `two tests`. */
+export const counted = (n: number, noun: string): string => `${count(n)} ${noun}${n === 1 ? "" : "s"}`;
+
+/** `1, 2 and 4`. */
 export const joined = (items: readonly string[]): string =>
   items.length <= 1 ? items.join("") : `${items.slice(0, -1).join(", ")} and ${items.at(-1) ?? ""}`;
 
 /** `Cylinder 3`, `Cylinders 2 and 3`. */
-export const cylinders = (labels: readonly string[]): string => `Cylinder${labels.length === 1 ? "" : "s"} ${joined(labels)}`;
+export const cylinders = (labels: readonly string[]): string =>
+  `Cylinder${labels.length === 1 ? "" : "s"} ${joined(labels)}`;
+
+/** A number of so many decimals, never `-0`. */
+export const fixed = (value: number, places: number): string =>
+  value.toFixed(places).replace(/^-(0(?:\.0+)?)$/, "$1");
 
 /** A fraction in percent, to what a gauge can carry. */
-export const percent = (fraction: number, places = 0): string => `${(fraction * 100).toFixed(places).replace(/^-(0(?:\.0+)?)$/, "$1")} %`;
+export const percent = (fraction: number, places = 0): string => `${fixed(fraction * 100, places)} %`;
+
+/** A change in percent without its unit, with its sign: `+3`, `-18`, `0`. */
+export const signedPercent = (fraction: number, places = 0): string => {
+  const text = fixed(fraction * 100, places);
+  return fraction > 0 && Number(text) !== 0 ? `+${text}` : text;
+};
 
 /** A sentence with a capital. */
 export const sentence = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);

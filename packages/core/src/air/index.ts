@@ -7,4 +7,5 @@ export {
   seaLevelTemperature,
   stationPressure,
   temperatureAtAltitude,
+  temperatureAtPressure,
 } from "./standard-atmosphere.ts";

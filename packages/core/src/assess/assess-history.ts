@@ -3,10 +3,12 @@
 import { type HistoryResult, analyseHistory } from "../history/index.ts";
 import { dateOfDay, daysInYear, dayNumber } from "../quantity/index.ts";
 import type { EngineRecord } from "../record/index.ts";
+import { type EngineFigures, figuresOf } from "./figures.ts";
+import type { Compared } from "./flags.ts";
 import { type CountedTest, countedTests, historyInput } from "./history-input.ts";
-import { figuresOf } from "./trust.ts";
 
 export interface KindHistory {
+  readonly kind: Compared;
   readonly result: HistoryResult;
   /** The tests that hold readings of this kind, in order; `result.tests` names them by id. */
   readonly counted: readonly CountedTest[];
@@ -14,32 +16,47 @@ export interface KindHistory {
   readonly start: string;
 }
 
+/** How far repeats of one dry reading lie apart, standard deviations in ln units. */
+export interface Repeatability {
+  /** Of the owner's own figures; the usual figure where there are none (df 0). */
+  readonly s: number;
+  /** Degrees of freedom of s. */
+  readonly df: number;
+  /** s blended with the usual figure, which counts as six degrees of freedom. */
+  readonly blended: number;
+}
+
 export interface HistoryAssessment {
   readonly record: EngineRecord;
   readonly cranking?: KindHistory;
   readonly leakDown?: KindHistory;
-  readonly repeatability: { readonly s: number; readonly df: number };
+  readonly repeatability: Repeatability;
 }
 
 /** Assesses the history of an engine; a kind that no test holds is absent. */
 export const assessHistory = (record: EngineRecord): HistoryAssessment => {
-  const cranking = kindHistory(record, "dry");
-  const leakDown = kindHistory(record, "leak-down");
-  const { blended, df } = figuresOf(record).repeatability;
+  const figures = figuresOf(record);
+  const cranking = kindHistory(record, "dry", figures);
+  const leakDown = kindHistory(record, "leak-down", figures);
+  const { s, blended, df } = figures.repeatability;
   return {
     record,
     ...(cranking === undefined ? {} : { cranking }),
     ...(leakDown === undefined ? {} : { leakDown }),
-    repeatability: { s: blended, df },
+    repeatability: { s: s ?? blended, df, blended },
   };
 };
 
-const kindHistory = (record: EngineRecord, what: "dry" | "leak-down"): KindHistory | undefined => {
-  const counted = countedTests(record, what);
+const kindHistory = (
+  record: EngineRecord,
+  what: Compared,
+  figures: EngineFigures,
+): KindHistory | undefined => {
+  const counted = countedTests(record, what, figures);
   const input = historyInput(record, what, counted);
   const [first] = counted;
   if (input === undefined || first === undefined) return undefined;
-  return { result: analyseHistory(input), counted, start: first.test.date };
+  return { kind: what, result: analyseHistory(input), counted, start: first.test.date };
 };
 
 /** A place on the axis as a date, or as the meter reading. */

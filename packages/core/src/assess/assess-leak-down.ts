@@ -3,7 +3,8 @@
 import type { EngineRecord, Test } from "../record/index.ts";
 import { type Standing, standing } from "../spread/index.ts";
 import { earlierFlags, forwardOf } from "./flags.ts";
-import type { EngineFigures } from "./trust.ts";
+import type { EngineFigures } from "./figures.ts";
+import type { TrustCode } from "./trust-reason.ts";
 import { fractionLost, supplyOf, valuesOf } from "./values.ts";
 
 export interface LeakValue {
@@ -11,17 +12,28 @@ export interface LeakValue {
   readonly regulated?: number;
   /** Cylinder side, each take [Pa gauge]; absent on a dial in percent. */
   readonly readings?: readonly number[];
+  /** Mean of the takes [Pa gauge]; absent on a dial in percent. */
+  readonly value?: number;
   /** Fraction lost, 0 … 1. */
   readonly lost: number;
+  /** More is lost than the maker allows. */
+  readonly belowLimit: boolean;
+  readonly flaggedBefore: boolean;
+  /** Absent in a test that is void. */
   readonly standing?: Standing;
+  /** Distance below the fellows in standard deviations; absent for the core. */
   readonly t?: number;
 }
 
 /** In the engine's order; undefined where a cylinder was not read or its supply is not known. */
-export const assessLeakDown = (record: EngineRecord, test: Test, figures: EngineFigures): readonly (LeakValue | undefined)[] => {
+export const assessLeakDown = (
+  record: EngineRecord,
+  test: Test,
+  { figures, trust }: { readonly figures: EngineFigures; readonly trust: TrustCode },
+): readonly (LeakValue | undefined)[] => {
   const values = valuesOf(test, "leak-down");
   if (values === undefined) return record.engine.cylinders.map(() => undefined);
-  const forward = forwardOf(record, test, "leak-down", figures);
+  const forward = trust === "void" ? undefined : forwardOf(record, test, "leak-down", figures);
   const earlier = earlierFlags(record, test, "leak-down", figures);
   const limit = record.engine.leakDownLimits.lost;
   return record.engine.cylinders.map((_, i): LeakValue | undefined => {
@@ -29,14 +41,20 @@ export const assessLeakDown = (record: EngineRecord, test: Test, figures: Engine
     const regulated = values.holds === "pressure" ? supplyOf(test, i) : undefined;
     const lost = cell === undefined ? undefined : fractionLost(values.holds, cell.value, regulated);
     const verdict = forward?.cylinders[i];
-    if (cell === undefined || lost === undefined || verdict === undefined) return undefined;
+    if (cell === undefined || lost === undefined) return undefined;
+    const { flaggedBefore, sameDayRepeats } = earlier[i] ?? { flaggedBefore: false, sameDayRepeats: 0 };
     const belowLimit = limit !== undefined && lost > limit;
-    const word = standing({ verdict, repeats: cell.readings.length + (earlier[i]?.sameDayRepeats ?? 0), flaggedBefore: earlier[i]?.flaggedBefore === true, belowLimit });
+    const word =
+      verdict === undefined
+        ? undefined
+        : standing({ verdict, repeats: cell.readings.length + sameDayRepeats, flaggedBefore, belowLimit });
     return {
-      ...(regulated === undefined ? {} : { regulated, readings: cell.readings }),
+      ...(regulated === undefined ? {} : { regulated, readings: cell.readings, value: cell.value }),
       lost,
+      belowLimit,
+      flaggedBefore,
       ...(word === undefined ? {} : { standing: word }),
-      ...(verdict.kind === "read" && verdict.t !== undefined ? { t: verdict.t } : {}),
+      ...(verdict?.kind === "read" && verdict.t !== undefined ? { t: verdict.t } : {}),
     };
   });
 };

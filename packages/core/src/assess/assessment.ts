@@ -5,7 +5,8 @@ import type { EngineRecord, Heard, PressureKind, Test } from "../record/index.ts
 import type { RuleFinding } from "../rules/index.ts";
 import type { Spread, Standing } from "../spread/index.ts";
 import type { LeakValue } from "./assess-leak-down.ts";
-import type { Trust } from "./trust.ts";
+import type { SinceFirst } from "./since-first.ts";
+import type { Trust } from "./trust-reason.ts";
 
 /** One kind of cranking reading of one cylinder [Pa gauge]. */
 export interface PressureValue {
@@ -23,7 +24,7 @@ export interface CylinderAssessment {
   readonly pressures: Readonly<Partial<Record<PressureKind, PressureValue>>>;
   readonly leakDown?: LeakValue;
   readonly heard?: readonly Heard[];
-  /** The worse of dry and leak-down; absent where neither was read. */
+  /** The worse of dry and leak-down; absent where neither was read, and in a test that is void. */
   readonly standing?: Standing;
   /** Of the dry readings alone. */
   readonly dryStanding?: Standing;
@@ -33,6 +34,9 @@ export interface CylinderAssessment {
   readonly belowMedian?: number;
   /** 1 - value / median of the other cylinders. */
   readonly belowOthers?: number;
+  /** How far it has moved against the others since the first test of its history, dry. */
+  readonly sinceFirst?: SinceFirst;
+  /** Flagged in the test before, dry. */
   readonly flaggedBefore: boolean;
   /** Below the maker's own limit, or below three quarters of the highest where the maker states none. */
   readonly belowLimit: boolean;
@@ -46,6 +50,9 @@ export interface TestAssessment {
   readonly cylinders: readonly CylinderAssessment[];
   /** Of the dry readings corrected to reference air; absent when none was taken. */
   readonly spread?: Spread;
+  /** Whether lowest and highest lie further apart than healthy cylinders do once in 20 tests. Where more than half have
+   *  lost, no single one stands out and only this shows it; absent below two readings. */
+  readonly apart?: "as-healthy" | "wider";
   readonly rules: readonly RuleFinding[];
   readonly nextTests: readonly NextTest[];
   readonly missing: readonly string[];
@@ -53,7 +60,8 @@ export interface TestAssessment {
 
 /** A measurement worth making next. */
 export interface NextTest {
-  readonly code: "repeat" | "conditions" | "retest-warm" | "second-gauge" | "wet" | "leak-down-and-listen" | "cranking";
+  readonly code:
+    "repeat" | "conditions" | "retest-warm" | "second-gauge" | "wet" | "leak-down-and-listen" | "cranking";
   readonly text: string;
   readonly minutes: number;
 }

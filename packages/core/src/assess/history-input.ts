@@ -1,10 +1,14 @@
 // From an engine's record to what its history is computed from: which tests count, on which axis, with which breaks.
 
 import { pressureCorrection } from "../cranking/index.ts";
-import type { HistoryInput, HistoryService, HistoryTest, TestUse } from "../history/index.ts";
+import type { HistoryInput, HistoryTest, TestUse } from "../history/index.ts";
 import { daysInYear, dayNumber } from "../quantity/index.ts";
 import type { EngineRecord, MeterUnit, Service, Test } from "../record/index.ts";
-import { type EngineFigures, figuresOf, judgeTrust } from "./trust.ts";
+import { type EngineFigures, figuresOf } from "./figures.ts";
+import type { Compared } from "./flags.ts";
+import { testerBreaks, workBreaks } from "./history-breaks.ts";
+import { judgeTrust } from "./trust.ts";
+import { isSellers } from "./trust-rules.ts";
 import { type KindValues, fractionLost, supplyOf, valuesOf } from "./values.ts";
 
 export interface CountedTest {
@@ -13,10 +17,12 @@ export interface CountedTest {
   readonly use: TestUse;
 }
 
-type What = "dry" | "leak-down";
-
 /** Tests that hold readings of this kind, in order, each with the use that is made of it. */
-export const countedTests = (record: EngineRecord, what: What, figures: EngineFigures = figuresOf(record)): readonly CountedTest[] =>
+export const countedTests = (
+  record: EngineRecord,
+  what: Compared,
+  figures: EngineFigures = figuresOf(record),
+): readonly CountedTest[] =>
   record.tests.flatMap((test): CountedTest[] => {
     const values = valuesOf(test, what);
     if (values === undefined || values.cells.every((cell) => cell === undefined)) return [];
@@ -25,7 +31,7 @@ export const countedTests = (record: EngineRecord, what: What, figures: EngineFi
 
 const useOf = (record: EngineRecord, test: Test, figures: EngineFigures): TestUse => {
   if (test.setAside !== undefined || judgeTrust(record, test, figures).code === "void") return "set-aside";
-  if (test.by?.trim().toLowerCase() === "seller") return "seller";
+  if (isSellers(test)) return "seller";
   return record.services.some((service) => isRunIn(service, test, record.engine.meter)) ? "run-in" : "full";
 };
 
@@ -39,7 +45,11 @@ const isRunIn = ({ what, date, meter }: Service, test: Test, unit: MeterUnit | u
 };
 
 /** The input of the history; undefined where no test holds such readings. */
-export const historyInput = (record: EngineRecord, what: What, counted: readonly CountedTest[]): HistoryInput | undefined => {
+export const historyInput = (
+  record: EngineRecord,
+  what: Compared,
+  counted: readonly CountedTest[],
+): HistoryInput | undefined => {
   const [first] = counted;
   if (first === undefined) return undefined;
   const axis = axisOf(record, counted);
@@ -54,17 +64,24 @@ export const historyInput = (record: EngineRecord, what: What, counted: readonly
       ...(values.gauge === undefined ? {} : { gauge: values.gauge }),
       use,
       correctionUncertainty: what === "dry" ? correction.uncertainty : 0,
-      cells: record.engine.cylinders.map((_, i) => cellOf(what, test, values, i, what === "dry" ? Math.log(correction.factor) : 0)),
+      cells: record.engine.cylinders.map((_, i) =>
+        cellOf(what, test, values, i, what === "dry" ? Math.log(correction.factor) : 0),
+      ),
     };
   });
-  const services = [...workBreaks(record, counted), ...(what === "leak-down" ? testerBreaks(record, counted) : [])];
-  const limitRatio = record.engine.compressionLimits.lowestToHighest ?? (record.engine.ignition === "compression" ? 0.8 : 0.75);
+  const services = [
+    ...workBreaks(record, counted),
+    ...(what === "leak-down" ? testerBreaks(record, counted) : []),
+  ].sort((a, b) => a.afterTests - b.afterTests);
+  const limitRatio =
+    record.engine.compressionLimits.lowestToHighest ??
+    (record.engine.ignition === "compression" ? 0.8 : 0.75);
   return {
     kind: what === "dry" ? "cranking" : "leak-down",
     labels: record.engine.cylinders,
     axis,
     tests,
-    services: services.sort((a, b) => a.afterTests - b.afterTests),
+    services,
     ...(what === "dry" && record.engine.cylinders.length > 1 ? { limitRatio } : {}),
   };
 };
@@ -73,41 +90,31 @@ export const historyInput = (record: EngineRecord, what: What, counted: readonly
 const axisOf = (record: EngineRecord, counted: readonly CountedTest[]): HistoryInput["axis"] => {
   const meters = counted.map(({ test }) => test.meter);
   const unit = record.engine.meter;
-  const forward = meters.every((meter, i) => meter !== undefined && (i === 0 || meter >= (meters[i - 1] ?? Infinity)));
+  const forward = meters.every(
+    (meter, i) => meter !== undefined && (i === 0 || meter >= (meters[i - 1] ?? Infinity)),
+  );
   const moved = new Set(meters).size > 1;
   const replaced = record.services.some(({ what }) => what === "meter replaced");
-  return unit !== undefined && forward && moved && !replaced ? { kind: "meter", unit } : { kind: "dates", unit: "year" };
+  return unit !== undefined && forward && moved && !replaced
+    ? { kind: "meter", unit }
+    : { kind: "dates", unit: "year" };
 };
 
-const cellOf = (what: What, test: Test, values: KindValues, cylinder: number, lnFactor: number): HistoryTest["cells"][number] => {
+const cellOf = (
+  what: Compared,
+  test: Test,
+  values: KindValues,
+  cylinder: number,
+  lnFactor: number,
+): HistoryTest["cells"][number] => {
   const cell = values.cells[cylinder];
   if (cell === undefined || cell.pegged) return { kind: "not-read" };
   const repeats = cell.readings.length;
-  if (what === "dry") return cell.value > 0 ? { kind: "read", ln: Math.log(cell.value) + lnFactor, repeats } : { kind: "no-compression" };
+  if (what === "dry")
+    return cell.value > 0
+      ? { kind: "read", ln: Math.log(cell.value) + lnFactor, repeats }
+      : { kind: "no-compression" };
   const lost = fractionLost(values.holds, cell.value, supplyOf(test, cylinder));
   if (lost === undefined) return { kind: "not-read" };
   return lost < 1 ? { kind: "read", ln: Math.log1p(-lost), repeats } : { kind: "no-compression" };
-};
-
-/** Work that starts a new history. A test on the day of the work counts as after it; of several that day the first is before. */
-const workBreaks = (record: EngineRecord, counted: readonly CountedTest[]): HistoryService[] => {
-  const place = (labels: readonly string[]): number[] => labels.map((label) => record.engine.cylinders.indexOf(label));
-  return record.services
-    .filter(({ newBaseline }) => newBaseline.length > 0)
-    .map(({ date, what, cylinders, newBaseline }) => {
-      const earlier = counted.filter(({ test }) => test.date < date).length;
-      const sameDay = counted.filter(({ test }) => test.date === date).length;
-      const touched = [...new Set([...cylinders, ...newBaseline])];
-      return { afterTests: earlier + (sameDay > 1 ? 1 : 0), touched: place(touched), newBaseline: place(newBaseline), why: `${what} ${date}` };
-    });
-};
-
-/** Another tester stretches the leak numbers, it does not shift them: contrasts begin anew there. */
-const testerBreaks = (record: EngineRecord, counted: readonly CountedTest[]): HistoryService[] => {
-  const all = record.engine.cylinders.map((_, i) => i);
-  return counted.flatMap(({ values }, i) => {
-    const before = counted[i - 1]?.values;
-    if (before === undefined || before.gauge === values.gauge) return [];
-    return [{ afterTests: i, touched: all, newBaseline: all, why: "another tester" }];
-  });
 };

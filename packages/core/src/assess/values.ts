@@ -23,26 +23,48 @@ export interface KindValues {
   readonly cells: readonly (CylinderValue | undefined)[];
 }
 
-/** The values of one kind of reading. With two gauges on one engine the one with more takes counts (then the lower
- *  take, then the name): the other is a comparison, not repeats. */
+/** The values of one kind of reading. With two gauges on one engine the one with more readings on its scale counts
+ *  (then the lower take, then the name): the other is a comparison, not repeats. */
 export const valuesOf = (test: Test, what: PressureKind | LeakKind): KindValues | undefined => {
   const rows = test.rows.filter((row) => row.what === what);
-  const gauges = [...new Set(rows.map((row) => row.gauge ?? ""))];
-  const weight = (gauge: string): number => rows.filter((row) => (row.gauge ?? "") === gauge).length;
-  const first = (gauge: string): number => Math.min(...rows.filter((row) => (row.gauge ?? "") === gauge).map((row) => row.take));
-  const [main] = gauges.sort((a, b) => weight(b) - weight(a) || first(a) - first(b) || a.localeCompare(b, "en"));
-  const own = rows.filter((row) => (row.gauge ?? "") === main);
+  const own = mainGauge(rows);
   const [head] = own;
   if (head === undefined) return undefined;
-  const cells = head.cells.map((_, i) => cylinderValue(own.map((row) => row.cells[i]), head.holds));
-  return { ...(head.gauge === undefined ? {} : { gauge: head.gauge }), unit: head.unit, holds: head.holds, cells };
+  const cells = head.cells.map((_, i) =>
+    cylinderValue(
+      own.map((row) => row.cells[i]),
+      head.holds,
+    ),
+  );
+  const { gauge, unit, holds } = head;
+  return { ...(gauge === undefined ? {} : { gauge }), unit, holds, cells };
 };
 
-const cylinderValue = (cells: readonly (Cell | undefined)[], holds: PressureRow["holds"]): CylinderValue | undefined => {
+/** The rows of the gauge that counts; pressures and percent are never averaged together. */
+const mainGauge = (rows: readonly PressureRow[]): readonly PressureRow[] => {
+  const byGauge = new Map<string, PressureRow[]>();
+  for (const row of rows) {
+    const key = `${row.gauge ?? ""}\n${row.holds}`;
+    byGauge.set(key, [...(byGauge.get(key) ?? []), row]);
+  }
+  const onScale = (own: readonly PressureRow[]): number =>
+    own.flatMap(({ cells }) => cells.filter((cell) => cell.kind === "reading" && !cell.pegged)).length;
+  const firstTake = (own: readonly PressureRow[]): number => Math.min(...own.map(({ take }) => take));
+  const [main] = [...byGauge].sort(
+    ([a, one], [b, other]) =>
+      onScale(other) - onScale(one) || firstTake(one) - firstTake(other) || a.localeCompare(b, "en"),
+  );
+  return main?.[1] ?? [];
+};
+
+const cylinderValue = (
+  cells: readonly (Cell | undefined)[],
+  holds: PressureRow["holds"],
+): CylinderValue | undefined => {
   const taken = cells.filter((cell): cell is Extract<Cell, { kind: "reading" }> => cell?.kind === "reading");
   if (taken.length === 0) return undefined;
   const readings = taken.map(({ value }) => value);
-  const geometric = holds === "pressure" && readings.every((value) => value > 0);
+  const geometric = holds === "pressure" && readings.length > 1 && readings.every((value) => value > 0);
   return {
     readings,
     value: geometric ? Math.exp(mean(readings.map(Math.log))) : mean(readings),
@@ -51,9 +73,14 @@ const cylinderValue = (cells: readonly (Cell | undefined)[], holds: PressureRow[
   };
 };
 
-/** A leak-down value as the fraction lost: 1 − P2/P1, never below 0.
- *  @param supply - regulated pressure, needed where the row holds pressures */
-export const fractionLost = (holds: PressureRow["holds"], value: number, supply: GaugePressure | undefined): number | undefined => {
+/** A leak-down value as the fraction lost: 1 - P2/P1, never below 0.
+ *  @param supply - regulated pressure, needed where the row holds pressures
+ *  @returns undefined where the supply is not known */
+export const fractionLost = (
+  holds: PressureRow["holds"],
+  value: number,
+  supply: GaugePressure | undefined,
+): number | undefined => {
   if (holds === "lost") return value;
   if (supply === undefined || supply <= 0) return undefined;
   return Math.max(0, 1 - value / supply);
@@ -66,4 +93,3 @@ export const supplyOf = (test: Test, cylinder: number): GaugePressure | undefine
 /** Whether a test holds readings of this kind that count: something taken, and not set aside. */
 export const counts = (test: Test, what: PressureKind | LeakKind): boolean =>
   test.setAside === undefined && valuesOf(test, what)?.cells.some((cell) => cell !== undefined) === true;
-

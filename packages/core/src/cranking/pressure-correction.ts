@@ -2,12 +2,25 @@
 // With the same engine state the absolute pressure at the plug is a fixed multiple of the air's, so the gauge
 // pressure scales with it exactly; heat to the walls changes the factor by at most 1.3 % at 10 000 ft.
 
-import { type AbsolutePressure, type GaugePressure, type Length, type Temperature, gaugePressure } from "../quantity/index.ts";
-import { pressureAtAltitude, seaLevelPressure, seaLevelTemperature, stationPressure } from "../air/index.ts";
+import {
+  type AbsolutePressure,
+  type GaugePressure,
+  type Length,
+  type Temperature,
+  gaugePressure,
+} from "../quantity/index.ts";
+import {
+  pressureAtAltitude,
+  seaLevelPressure,
+  seaLevelTemperature,
+  stationPressure,
+  temperatureAtPressure,
+} from "../air/index.ts";
 
 /** `pressure`: by air pressure alone (the physics). `density`: by air density, as the trade's printed factor tables. */
 export type CorrectionBasis = "pressure" | "density";
 
+/** What is known of the air at the test; the best of it counts: barometer, weather report with altitude, altitude. */
 export interface AirOfTheDay {
   readonly stationPressure?: AbsolutePressure;
   readonly qnh?: AbsolutePressure;
@@ -15,6 +28,7 @@ export interface AirOfTheDay {
   readonly airTemperature?: Temperature;
 }
 
+/** The factor of a test and what it rests on. */
 export interface PressureCorrection {
   readonly basis: CorrectionBasis;
   /** Air pressure at the place, and where it came from. */
@@ -46,7 +60,8 @@ const temperatureDoubt = 0.0792 / Math.sqrt(3);
 
 const airAt = (air: AirOfTheDay): { station: AbsolutePressure; from: PressureCorrection["from"] } => {
   if (air.stationPressure !== undefined) return { station: air.stationPressure, from: "station" };
-  if (air.qnh !== undefined && air.altitude !== undefined) return { station: stationPressure(air.qnh, air.altitude), from: "qnh" };
+  if (air.qnh !== undefined && air.altitude !== undefined)
+    return { station: stationPressure(air.qnh, air.altitude), from: "qnh" };
   if (air.altitude !== undefined) return { station: pressureAtAltitude(air.altitude), from: "altitude" };
   return { station: seaLevelPressure, from: "assumed" };
 };
@@ -56,18 +71,29 @@ const airAt = (air: AirOfTheDay): { station: AbsolutePressure; from: PressureCor
  *  takes the standard temperature of the place.
  *  @throws RangeError for an altitude outside −2000 … 11 000 m
  *  @source cycle model and published tables compared in the handbook; algebra @checked data/reference/altitude-factors.csv */
-export const pressureCorrection = (air: AirOfTheDay, basis: CorrectionBasis = "pressure"): PressureCorrection => {
+export const pressureCorrection = (
+  air: AirOfTheDay,
+  basis: CorrectionBasis = "pressure",
+): PressureCorrection => {
   const { station, from } = airAt(air);
   const x = basis === "density" ? 1 : 0;
-  const standardAir = seaLevelTemperature * (station / seaLevelPressure) ** 0.190263;
-  const airTemperature = air.airTemperature ?? standardAir;
+  const airTemperature =
+    x === 0 ? seaLevelTemperature : (air.airTemperature ?? temperatureAtPressure(station));
   const factor = (seaLevelPressure / station) * (airTemperature / seaLevelTemperature) ** x;
   const thermal =
     air.airTemperature === undefined
       ? temperatureDoubt * Math.max(exponentDoubt, x)
       : exponentDoubt * Math.abs(Math.log(air.airTemperature / seaLevelTemperature));
-  return { basis, station, from, reference: seaLevelPressure, factor, uncertainty: Math.hypot(spread[from], thermal) };
+  return {
+    basis,
+    station,
+    from,
+    reference: seaLevelPressure,
+    factor,
+    uncertainty: Math.hypot(spread[from], thermal),
+  };
 };
 
 /** A gauge reading in reference air. */
-export const correctReading = (reading: GaugePressure, { factor }: PressureCorrection): GaugePressure => gaugePressure(reading * factor);
+export const correctReading = (reading: GaugePressure, { factor }: PressureCorrection): GaugePressure =>
+  gaugePressure(reading * factor);

@@ -1,7 +1,16 @@
 // Every fault the core can name, by code. The sentences stand in words/, a file a subject.
 
 import { csvWords } from "./words/csv.ts";
+import { jsonWords } from "./words/json.ts";
+import { numberWords } from "./words/number.ts";
 import { recordWords } from "./words/record.ts";
 import { rulesWords } from "./words/rules.ts";
 
-export const catalogue = { ...csvWords, ...recordWords, ...rulesWords } as const;
+/** From a code to the sentences it prints, given the facts they need. */
+export const catalogue = {
+  ...csvWords,
+  ...numberWords,
+  ...jsonWords,
+  ...recordWords,
+  ...rulesWords,
+} as const;

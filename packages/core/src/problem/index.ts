@@ -10,3 +10,4 @@ export {
   type Words,
 } from "./problem.ts";
 export { catalogue } from "./catalogue.ts";
+export { nearest } from "./nearest.ts";

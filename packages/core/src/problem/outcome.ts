@@ -14,7 +14,9 @@ export const good = <T>(value: T, cautions: readonly Problem[] = []): Outcome<T>
 });
 
 /** A failed outcome; at least one problem. @throws TypeError when the list is empty */
-export const bad = (problems: readonly Problem[]): { readonly ok: false; readonly problems: readonly Problem[] } => {
+export const bad = (
+  problems: readonly Problem[],
+): { readonly ok: false; readonly problems: readonly Problem[] } => {
   if (problems.length === 0) throw new TypeError("bad: a failed outcome needs at least one problem");
   return { ok: false, problems };
 };

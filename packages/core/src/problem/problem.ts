@@ -2,6 +2,7 @@
 
 import { catalogue } from "./catalogue.ts";
 
+/** An `error` keeps the row or the file out; a `caution` is said and the data is used. */
 export type Severity = "error" | "caution";
 
 /** Where in a file; line and column count from 1. */
@@ -13,6 +14,7 @@ export interface Place {
   readonly excerpt?: { readonly text: string; readonly from: number; readonly to: number };
 }
 
+/** The three sentences of a problem. */
 export interface Words {
   /** What was found, quoted where it is the user's own text. */
   readonly found: string;
@@ -21,7 +23,9 @@ export interface Words {
   readonly mend: string;
 }
 
+/** The codes of the catalogue. */
 export type ProblemCode = keyof typeof catalogue;
+/** What the sentences of a code need to know. */
 export type Facts<C extends ProblemCode> = Parameters<(typeof catalogue)[C]>[0];
 
 export interface Problem extends Place, Words {

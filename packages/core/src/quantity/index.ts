@@ -1,3 +1,4 @@
+export { dateOfDay, dayNumber, daysInYear, yearsBetween } from "./day.ts";
 export {
   absolutePressure,
   gaugePressure,
@@ -16,6 +17,7 @@ export {
 export {
   dimensionOf,
   fromSi,
+  gaugeUnitNamed,
   gaugeUnits,
   toSi,
   unitNamed,
@@ -26,4 +28,10 @@ export {
   type UnitOf,
 } from "./units.ts";
 export { readNumber, type NumberFault, type NumberReading } from "./number.ts";
-export { readQuantity, writeNumber, writeQuantity, type QuantityFault, type QuantityReading } from "./text.ts";
+export {
+  readQuantity,
+  writeNumber,
+  writeQuantity,
+  type QuantityFault,
+  type QuantityReading,
+} from "./text.ts";

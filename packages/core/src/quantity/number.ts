@@ -1,7 +1,21 @@
 // The number grammar: what a person may write for a number, and nothing else.
-// Digits, one decimal point or decimal comma, no exponent, no thousands mark: a mark that could be either is refused.
+// Digits, one decimal point or decimal comma, no exponent, no thousands mark: a mark that could be either is said.
 
-export type NumberFault = "empty" | "not-a-number" | "two-marks" | "letter-o" | "full-width" | "unit-inside" | "too-long";
+import { unitNamed } from "./units.ts";
+
+/** Why a text is no number; each has a sentence and a mend of its own in problem/words. */
+export type NumberFault =
+  | "empty"
+  | "not-a-number"
+  | "two-marks"
+  | "mark-at-end"
+  | "letter-o"
+  | "full-width"
+  | "unit-inside"
+  | "exponent"
+  | "pair"
+  | "too-long";
+
 export type NumberReading =
   | {
       readonly ok: true;
@@ -13,25 +27,30 @@ export type NumberReading =
 
 const plain = /^[+-]?\d{1,9}(?:[.,]\d{1,6})?$/;
 const thousands = /^[+-]?[1-9]\d{0,2}([.,])\d{3}$/;
-const withUnit = /^[+-]?\d+(?:[.,]\d+)?\s*[A-Za-z%/°"']/;
-const letterO = /^[+-]?[\dOo]+(?:[.,][\dOo]+)?$/;
+const leading = /^[+-]?\d+(?:[.,]\d+)?/;
+
+/** What a text that is no number looks like; the first that fits is the fault. */
+const looks: readonly (readonly [NumberFault, (text: string) => boolean])[] = [
+  ["mark-at-end", (text) => /^[+-]?(?:[.,]\d+|\d+[.,])$/.test(text)],
+  ["too-long", (text) => /^[+-]?\d+(?:[.,]\d+)?$/.test(text)],
+  ["two-marks", (text) => /^[+-]?[\d.,]*\d[\d.,]*$/.test(text)],
+  ["letter-o", (text) => /\d/.test(text) && /^[+-]?[\dOo]+(?:[.,][\dOo]+)?$/.test(text)],
+  ["full-width", (text) => /[\uFF10-\uFF19]/.test(text)],
+  ["exponent", (text) => /^[+-]?\d+(?:[.,]\d+)?[eE][+-]?\d+$/.test(text)],
+  ["pair", (text) => /^\d+(?:[.,]\d+)?\s*\/\s*\d+(?:[.,]\d+)?$/.test(text)],
+  ["unit-inside", (text) => leading.test(text) && isUnit(text.replace(leading, "").trim())],
+];
+
+const isUnit = (text: string): boolean => text === "%" || unitNamed(text) !== undefined;
 
 /** Reads one number; a comma is a decimal comma. `1.234,5`, `1e3`, `0x10` and the like are refused. */
 export const readNumber = (text: string): NumberReading => {
   const trimmed = text.trim();
   if (trimmed === "") return { ok: false, fault: "empty" };
-  if (plain.test(trimmed)) {
-    const value = Number(trimmed.replace(",", "."));
-    const mark = thousands.exec(trimmed)?.[1];
-    if (mark !== "," && mark !== ".") return { ok: true, value };
-    return { ok: true, value, thousands: { mark, value: Number(trimmed.replace(mark, "")) } };
-  }
-  if (/^[+-]?[\d.,]+$/.test(trimmed)) {
-    const marks = (trimmed.match(/[.,]/g) ?? []).length;
-    return { ok: false, fault: marks > 1 ? "two-marks" : /\d{10,}/.test(trimmed) || /[.,]\d{7,}/.test(trimmed) ? "too-long" : "not-a-number" };
-  }
-  if (letterO.test(trimmed)) return { ok: false, fault: "letter-o" };
-  if (/[\uFF10-\uFF19]/.test(trimmed)) return { ok: false, fault: "full-width" };
-  if (withUnit.test(trimmed)) return { ok: false, fault: "unit-inside" };
-  return { ok: false, fault: "not-a-number" };
+  if (!plain.test(trimmed))
+    return { ok: false, fault: looks.find(([, fits]) => fits(trimmed))?.[0] ?? "not-a-number" };
+  const value = Number(trimmed.replace(",", "."));
+  const mark = thousands.exec(trimmed)?.[1];
+  if (mark !== "," && mark !== ".") return { ok: true, value };
+  return { ok: true, value, thousands: { mark, value: Number(trimmed.replace(mark, "")) } };
 };

@@ -3,7 +3,7 @@
 import { readNumber } from "./number.ts";
 import { type Dimension, type UnitName, dimensionOf, fromSi, toSi, unitNamed } from "./units.ts";
 
-export type QuantityFault = "empty" | "number" | "unit-missing" | "unit-unknown" | "unit-wrong";
+export type QuantityFault = "empty" | "number" | "two-ways" | "unit-missing" | "unit-unknown" | "unit-wrong";
 export type QuantityReading =
   | { readonly ok: true; readonly si: number; readonly value: number; readonly unit: UnitName }
   | { readonly ok: false; readonly fault: QuantityFault; readonly unit?: string };
@@ -11,6 +11,7 @@ export type QuantityReading =
 const shape = /^([+-]?[\d.,]+(?:[eE]\S*)?)\s*(.*)$/;
 
 /** Reads `86mm`, `26 bar`, `-5C`, `0.040in`: a number of the grammar and a unit of `dimension`.
+ *  A comma before three digits could be a thousands mark and is refused ("two-ways"): `1,200m`; a point is decimal.
  *  A bare number is a fault ("unit-missing") unless `assumed` names the unit it stands in. */
 export const readQuantity = (text: string, dimension: Dimension, assumed?: UnitName): QuantityReading => {
   const trimmed = text.trim();
@@ -18,15 +19,35 @@ export const readQuantity = (text: string, dimension: Dimension, assumed?: UnitN
   const match = shape.exec(trimmed);
   const number = match?.[1] === undefined ? undefined : readNumber(match[1]);
   if (match === null || !number?.ok) return { ok: false, fault: "number" };
+  if (number.thousands?.mark === ",") return { ok: false, fault: "two-ways" };
   const unitText = (match[2] ?? "").trim();
   const unit = unitText === "" ? assumed : unitNamed(unitText);
-  if (unit === undefined) return { ok: false, fault: unitText === "" ? "unit-missing" : "unit-unknown", unit: unitText };
+  if (unit === undefined)
+    return { ok: false, fault: unitText === "" ? "unit-missing" : "unit-unknown", unit: unitText };
   if (dimensionOf(unit) !== dimension) return { ok: false, fault: "unit-wrong", unit };
   return { ok: true, si: toSi(number.value, unit), value: number.value, unit };
 };
 
 const decimals: Partial<Record<UnitName, number>> = {
-  Pa: 0, hPa: 1, kPa: 0, MPa: 2, bar: 1, psi: 0, "kgf/cm2": 1, inHg: 2, C: 0, F: 0, K: 0, m: 0, ft: 0, mm: 2, in: 4, rpm: 0, V: 1, ml: 0, cm3: 1,
+  Pa: 0,
+  hPa: 1,
+  kPa: 0,
+  MPa: 2,
+  bar: 1,
+  psi: 0,
+  "kgf/cm2": 1,
+  inHg: 2,
+  C: 0,
+  F: 0,
+  K: 0,
+  m: 0,
+  ft: 0,
+  mm: 2,
+  in: 4,
+  rpm: 0,
+  V: 1,
+  ml: 0,
+  cm3: 1,
 };
 
 /** The number alone in `unit`, rounded as an instrument of that unit is read; `-0` is written `0`. */

@@ -3,7 +3,8 @@
 // kgf: standard gravity 9.80665 m/s2 (CGPM 1901, exact); inHg: conventional mercury column at 0 degC,
 // 13595.1 kg/m3 x 9.80665 m/s2 x 0.0254 m (NIST SP 811 prints 3.386389 kPa).
 
-export type Dimension = "pressure" | "temperature" | "length" | "speed" | "volume" | "voltage" | "area" | "angle";
+export type Dimension =
+  "pressure" | "temperature" | "length" | "speed" | "volume" | "voltage" | "area" | "angle";
 
 interface Unit {
   readonly dimension: Dimension;
@@ -59,11 +60,41 @@ export type PressureUnit = "psi" | "kPa" | "bar" | "MPa" | "kgf/cm2";
 export const gaugeUnits: readonly PressureUnit[] = ["psi", "kPa", "bar", "MPa", "kgf/cm2"];
 
 const spellings: Readonly<Record<string, UnitName>> = {
-  degc: "C", "°c": "C", celsius: "C", degf: "F", "°f": "F", fahrenheit: "F",
-  '"': "in", inch: "in", inches: "in", "'": "ft", feet: "ft", foot: "ft", metre: "m", meter: "m", metres: "m", meters: "m",
-  "µm": "um", "μm": "um", micron: "um", "kg/cm2": "kgf/cm2", "kgf/cm²": "kgf/cm2", "kg/cm²": "kgf/cm2", psig: "psi",
-  "r/min": "rpm", "1/min": "rpm", cc: "cm3", "cm³": "cm3", "mm²": "mm2", l: "L", volt: "V", volts: "V", "°": "deg", degrees: "deg",
-  millibar: "mbar", "in hg": "inHg",
+  degc: "C",
+  "°c": "C",
+  celsius: "C",
+  degf: "F",
+  "°f": "F",
+  fahrenheit: "F",
+  '"': "in",
+  inch: "in",
+  inches: "in",
+  "'": "ft",
+  feet: "ft",
+  foot: "ft",
+  metre: "m",
+  meter: "m",
+  metres: "m",
+  meters: "m",
+  µm: "um",
+  μm: "um",
+  micron: "um",
+  "kg/cm2": "kgf/cm2",
+  "kgf/cm²": "kgf/cm2",
+  "kg/cm²": "kgf/cm2",
+  psig: "psi",
+  "r/min": "rpm",
+  "1/min": "rpm",
+  cc: "cm3",
+  "cm³": "cm3",
+  "mm²": "mm2",
+  l: "L",
+  volt: "V",
+  volts: "V",
+  "°": "deg",
+  degrees: "deg",
+  millibar: "mbar",
+  "in hg": "inHg",
 };
 
 const byLowerCase: ReadonlyMap<string, UnitName> = new Map([
@@ -79,6 +110,13 @@ export const unitNamed = (text: string): UnitName | undefined => {
   return byLowerCase.get(trimmed.toLowerCase());
 };
 
+/** The gauge unit a text names, with the usual spellings; undefined for any other unit. */
+export const gaugeUnitNamed = (text: string): PressureUnit | undefined => {
+  const unit = unitNamed(text);
+  return gaugeUnits.find((name) => name === unit);
+};
+
+/** What a unit measures. */
 export const dimensionOf = (unit: UnitName): Dimension => table[unit].dimension;
 
 /** A value in `unit` as the SI value of its dimension (rpm for speed, degrees for angle). */

@@ -1,6 +1,14 @@
 // The condition columns of tests.csv: facts of the day, each with its unit in the column's name.
 
-import { type UnitName, absolutePressure, gaugePressure, length, speed, temperature, toSi } from "../quantity/index.ts";
+import {
+  type UnitName,
+  absolutePressure,
+  gaugePressure,
+  length,
+  speed,
+  temperature,
+  toSi,
+} from "../quantity/index.ts";
 import type { Bounds, RowView } from "./row-view.ts";
 import type { Conditions } from "./types.ts";
 
@@ -16,9 +24,21 @@ const bounds = (of: string, least: number, most: number): Bounds => ({ of, least
 export const numberColumns: Readonly<Record<string, NumberColumn>> = {
   altitude_m: { key: "altitude", unit: "m", bounds: bounds("altitude in m", -500, 6_000) },
   altitude_ft: { key: "altitude", unit: "ft", bounds: bounds("altitude in ft", -1_600, 20_000) },
-  station_pressure_hPa: { key: "stationPressure", unit: "hPa", bounds: bounds("station pressure in hPa", 450, 1_090) },
-  station_pressure_kPa: { key: "stationPressure", unit: "kPa", bounds: bounds("station pressure in kPa", 45, 109) },
-  station_pressure_inHg: { key: "stationPressure", unit: "inHg", bounds: bounds("station pressure in inHg", 13.3, 32.2) },
+  station_pressure_hPa: {
+    key: "stationPressure",
+    unit: "hPa",
+    bounds: bounds("station pressure in hPa", 450, 1_090),
+  },
+  station_pressure_kPa: {
+    key: "stationPressure",
+    unit: "kPa",
+    bounds: bounds("station pressure in kPa", 45, 109),
+  },
+  station_pressure_inHg: {
+    key: "stationPressure",
+    unit: "inHg",
+    bounds: bounds("station pressure in inHg", 13.3, 32.2),
+  },
   qnh_hPa: { key: "qnh", unit: "hPa", bounds: bounds("sea-level pressure in hPa", 870, 1_090) },
   qnh_inHg: { key: "qnh", unit: "inHg", bounds: bounds("sea-level pressure in inHg", 25.7, 32.2) },
   air_temp_C: { key: "airTemperature", unit: "C", bounds: bounds("air temperature in C", -60, 60) },
@@ -44,68 +64,115 @@ const wordColumns = {
   release: ["active", "defeated"],
 } as const;
 
-const wordKeys = { engine_temp: "engineTemp", throttle: "throttle", plugs_out: "plugsOut", release: "release" } as const;
+const wordKeys = {
+  engine_temp: "engineTemp",
+  throttle: "throttle",
+  plugs_out: "plugsOut",
+  release: "release",
+} as const;
 
 /** All condition columns, in the order a new file is written with. */
 export const conditionColumns: readonly string[] = [
-  "altitude_m", "station_pressure_hPa", "qnh_hPa", "air_temp_C", "crank_rpm", "crank_V", "strokes",
-  "engine_temp", "engine_temp_C", "throttle", "plugs_out", "release", "regulated_psi", "master_psi",
+  "altitude_m",
+  "station_pressure_hPa",
+  "qnh_hPa",
+  "air_temp_C",
+  "crank_rpm",
+  "crank_V",
+  "strokes",
+  "engine_temp",
+  "engine_temp_C",
+  "throttle",
+  "plugs_out",
+  "release",
+  "regulated_psi",
+  "master_psi",
 ];
 
-export const isConditionColumn = (name: string): boolean => name in numberColumns || name in wordColumns;
+const isWordColumn = (name: string): name is keyof typeof wordColumns => Object.hasOwn(wordColumns, name);
+
+/** Whether a column of this name states a condition of the test. */
+export const isConditionColumn = (name: string): boolean =>
+  Object.hasOwn(numberColumns, name) || isWordColumn(name);
 
 /** One condition as a row states it. */
 export interface Stated {
   readonly column: string;
   readonly key: keyof Conditions;
   readonly value: number | string;
-  readonly text: string;
   readonly row: RowView;
 }
 
 /** What one row says of the day; faults go to the row. */
 export const statedConditions = (row: RowView, columns: readonly string[]): Stated[] =>
   columns.flatMap((column): Stated[] => {
-    const text = row.text(column);
-    const numeric = numberColumns[column];
+    const numeric = Object.hasOwn(numberColumns, column) ? numberColumns[column] : undefined;
     if (numeric !== undefined) {
       const written = row.number(column, numeric.bounds);
       if (written === undefined) return [];
-      return [{ column, key: numeric.key, value: numeric.unit === undefined ? written : toSi(written, numeric.unit), text, row }];
+      return [
+        {
+          column,
+          key: numeric.key,
+          value: numeric.unit === undefined ? written : toSi(written, numeric.unit),
+          row,
+        },
+      ];
     }
-    if (!(column in wordColumns)) return [];
-    const name = column as keyof typeof wordColumns;
-    const word = row.word<string>(name, wordColumns[name]);
-    return word === undefined ? [] : [{ column, key: wordKeys[name], value: word, text, row }];
+    if (!isWordColumn(column)) return [];
+    const word = row.word<string>(column, wordColumns[column]);
+    return word === undefined ? [] : [{ column, key: wordKeys[column], value: word, row }];
   });
 
 const same = (a: number | string, b: number | string): boolean =>
-  typeof a === "number" && typeof b === "number" ? Math.abs(a - b) <= 1e-3 * Math.max(1, Math.abs(a)) : a === b;
+  typeof a === "number" && typeof b === "number"
+    ? Math.abs(a - b) <= 1e-3 * Math.max(1, Math.abs(a))
+    : a === b;
 
-/** Brings the statements of a test's rows together; `forgive` tells which pairs of rows may differ. */
-export const agreedConditions = (
-  test: string,
-  stated: readonly Stated[],
-  forgive: (a: RowView, b: RowView) => boolean,
-): Conditions => {
-  const agreed = new Map<keyof Conditions, Stated>();
+/** Brings the statements of a test's rows together. Rows of two gauges may differ: that is a comparison on one warm
+ *  engine, and the gauge whose name comes first then speaks for the test; a row without a gauge speaks for all. */
+export const agreedConditions = (test: string, stated: readonly Stated[]): Conditions => {
+  const said = new Map<keyof Conditions, Map<string, Stated>>();
   for (const one of stated) {
-    const first = agreed.get(one.key);
-    if (first === undefined) agreed.set(one.key, one);
-    else if (same(first.value, one.value)) continue;
-    else if (first.row === one.row) one.row.fault(one.column, "condition-twice", { first: first.column, second: one.column });
-    else if (!forgive(first.row, one.row))
-      one.row.fault(one.column, "test-disagrees", { test, column: one.column, here: one.text, there: first.text, line: first.row.line });
+    const gauge = one.row.text("gauge");
+    const byGauge = said.get(one.key) ?? new Map<string, Stated>();
+    said.set(one.key, byGauge);
+    const rivals =
+      gauge === "" && !byGauge.has("") ? [...byGauge.values()] : [byGauge.get(gauge), byGauge.get("")];
+    const rival = rivals.find((other) => other !== undefined && !same(other.value, one.value));
+    if (rival === undefined) byGauge.set(gauge, byGauge.get(gauge) ?? one);
+    else if (rival.row === one.row)
+      one.row.fault(one.column, "condition-twice", { first: rival.column, second: one.column });
+    else disagree(one.row, one.column, test, rival.row, rival.column);
   }
-  return branded(agreed);
+  const spokesman = (byGauge: ReadonlyMap<string, Stated>): readonly Stated[] =>
+    [...byGauge]
+      .sort(([a], [b]) => (a < b ? -1 : 1))
+      .map(([, one]) => one)
+      .slice(0, 1);
+  return branded(
+    new Map([...said].flatMap(([key, byGauge]) => spokesman(byGauge).map((one) => [key, one] as const))),
+  );
+};
+
+/** Notes that two rows of a test say different things. */
+export const disagree = (
+  row: RowView,
+  column: string,
+  test: string,
+  other: RowView,
+  otherColumn = column,
+): void => {
+  const facts = { test, column, here: row.text(column), there: other.text(otherColumn), line: other.line };
+  row.fault(column, "test-disagrees", facts);
 };
 
 const branded = (agreed: ReadonlyMap<keyof Conditions, Stated>): Conditions => {
-  const number = <T>(key: keyof Conditions, make: (n: number) => T): { [k: string]: T } => {
+  const number = <T>(key: keyof Conditions, make: (n: number) => T): Readonly<Record<string, T>> => {
     const value = agreed.get(key)?.value;
     return typeof value === "number" ? { [key]: make(value) } : {};
   };
-  const word = (key: keyof Conditions): { [k: string]: string } => {
+  const word = (key: keyof Conditions): Readonly<Record<string, string>> => {
     const value = agreed.get(key)?.value;
     return typeof value === "string" ? { [key]: value } : {};
   };
@@ -129,4 +196,3 @@ const branded = (agreed: ReadonlyMap<keyof Conditions, Stated>): Conditions => {
     ...number("masterLost", (n) => n / 100),
   };
 };
-

@@ -7,7 +7,7 @@ import { faultyLines } from "./quote-faults.ts";
 
 export interface TableCell {
   readonly text: string;
-  /** Where the cell begins in its line, from 1. */
+  /** Where the cell begins in its row, from 1. */
   readonly column: number;
 }
 
@@ -29,6 +29,7 @@ export interface Table {
   readonly rows: readonly TableRow[];
 }
 
+const lineEnd = /\r\n|\r|\n/;
 const mostCharactersOfARow = 65_536;
 const mostColumns = 4_096;
 const mostRows = 200_000;
@@ -45,25 +46,45 @@ export const parseTable = (
   const { faults, clean } = faultyLines(text, delimiter, file);
   const records = recordsOf(clean, delimiter, file);
   const located = locate(records.records, clean, delimiter);
-  const [first, ...rows] = located;
+  const [first, ...further] = located;
+  const rows = further.filter(holdsSomething);
   const empty: Table = { file, delimiter, header: [], headerLine: 1, rows: [] };
   if (first === undefined) {
-    const none = faults.length > 0 ? [] : [problem("file-empty", { columns }, { file, line: 1, column: 1 })];
+    const none =
+      faults.length + records.problems.length > 0
+        ? []
+        : [problem("file-empty", { columns }, { file, line: 1, column: 1 })];
     return { table: empty, problems: [...faults, ...records.problems, ...none] };
   }
+  if (faults.some(({ line = 1 }) => line < first.line)) return { table: empty, problems: faults };
   const header = first.cells.map(({ text: name, column }) => ({ name: name.trim(), column }));
   const table: Table = { file, delimiter, header, headerLine: first.line, rows };
-  const problems = [...faults, ...records.problems, ...headerFaults(table, first.raw), ...widthFaults(table, clean)];
+  const problems = [
+    ...faults,
+    ...records.problems,
+    ...headerFaults(table, first.raw),
+    ...widthFaults(table, clean),
+  ];
   return { table, problems };
 };
 
-/** Where a cell stands, with the line as it is, for a problem. */
+/** Where a cell stands, with the line as it is, for a problem; behind the row's end where there is no cell. */
 export const placeOf = (table: Table, row: TableRow, cell: TableCell | undefined): Place => {
-  const column = cell?.column ?? row.raw.length + 1;
-  const lines = row.raw.split(/\r\n|\r|\n/);
-  const excerpt = { text: lines[0] ?? "", from: column, to: column + Math.max(1, cell?.text.length ?? 1) - 1 };
-  return { file: table.file, line: row.line, column, excerpt };
+  const offset = cell === undefined ? row.raw.length : cell.column - 1;
+  const before = row.raw.slice(0, offset).split(lineEnd);
+  const column = (before.at(-1) ?? "").length + 1;
+  const text = row.raw.split(lineEnd)[before.length - 1] ?? "";
+  const to = column + Math.max(1, cell?.text.split(lineEnd)[0]?.length ?? 1) - 1;
+  return {
+    file: table.file,
+    line: row.line + before.length - 1,
+    column,
+    excerpt: { text, from: column, to },
+  };
 };
+
+/** A row of separators only, as spreadsheets leave them behind the last entry, is no row. */
+const holdsSomething = (row: TableRow): boolean => row.cells.some(({ text }) => text.trim() !== "");
 
 const withoutPreamble = (text: string): string =>
   text.replace(/^\uFEFF/, "").replace(/^sep=.(?=\r?\n|\r)/i, "");
@@ -92,9 +113,12 @@ const recordsOf = (
       skip_empty_lines: true,
       max_record_size: mostCharactersOfARow,
     });
-    const most = (what: string, limit: number): Problem[] => [problem("file-huge", { what, most: limit }, { file, line: 1, column: 1 })];
+    const most = (what: string, limit: number): Problem[] => [
+      problem("file-huge", { what, most: limit }, { file, line: 1, column: 1 }),
+    ];
     if (records.length > mostRows) return { records: [], problems: most("rows", mostRows) };
-    if (records.some(({ record }) => record.length > mostColumns)) return { records: [], problems: most("columns", mostColumns) };
+    if (records.some(({ record }) => record.length > mostColumns))
+      return { records: [], problems: most("columns", mostColumns) };
     return { records, problems: [] };
   } catch (error) {
     if (!(error instanceof CsvError)) throw error;
@@ -103,7 +127,11 @@ const recordsOf = (
   }
 };
 
-const locate = (records: readonly { record: string[]; raw: string }[], text: string, delimiter: string): TableRow[] => {
+const locate = (
+  records: readonly { record: string[]; raw: string }[],
+  text: string,
+  delimiter: string,
+): TableRow[] => {
   let offset = 0;
   let line = 1;
   return records.map(({ record, raw: untrimmed }) => {
@@ -111,14 +139,19 @@ const locate = (records: readonly { record: string[]; raw: string }[], text: str
     const start = text.indexOf(raw, offset);
     line += lineEnds(text.slice(offset, start));
     const columns = cellColumns(raw, delimiter);
-    const row = { line, raw, offset: start, cells: record.map((cell, i) => ({ text: cell, column: columns[i] ?? raw.length + 1 })) };
+    const row = {
+      line,
+      raw,
+      offset: start,
+      cells: record.map((cell, i) => ({ text: cell, column: columns[i] ?? raw.length + 1 })),
+    };
     line += lineEnds(raw);
     offset = start + raw.length;
     return row;
   });
 };
 
-const lineEnds = (text: string): number => (text.match(/\r\n|\r|\n/g) ?? []).length;
+const lineEnds = (text: string): number => text.split(lineEnd).length - 1;
 
 /** Where each cell of a record begins, from 1; a quoted cell may hold the separator. */
 const cellColumns = (raw: string, delimiter: string): number[] => {
@@ -153,7 +186,8 @@ const widthFaults = (table: Table, text: string): Problem[] => {
   const last = table.rows.at(-1);
   return table.rows.flatMap((row) => {
     const extra = row.cells.slice(columns).filter((cell) => cell.text.trim() !== "");
-    if (extra.length > 0) return [problem("row-long", { extra: extra.length, columns }, placeOf(table, row, extra[0]))];
+    if (extra.length > 0)
+      return [problem("row-long", { extra: extra.length, columns }, placeOf(table, row, extra[0]))];
     const missing = columns - row.cells.length;
     if (missing <= 0) return [];
     const unended = row === last && row.offset + row.raw.length === text.length;

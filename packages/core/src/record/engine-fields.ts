@@ -16,7 +16,11 @@ const text: FieldKind = { kind: "text" };
 const yesNo: FieldKind = { kind: "yes-no" };
 const word = (...words: string[]): FieldKind => ({ kind: "word", words });
 const number = (least: number, most: number): FieldKind => ({ kind: "number", least, most });
-const quantity = (dimension: Dimension, example: string): FieldKind => ({ kind: "quantity", dimension, example });
+const quantity = (dimension: Dimension, example: string): FieldKind => ({
+  kind: "quantity",
+  dimension,
+  example,
+});
 const any = (example: string): FieldKind => ({ kind: "any", example });
 
 /** The fields of engine.json by their dotted path. */
@@ -55,7 +59,9 @@ export const engineFields: Readonly<Record<string, FieldKind>> = {
   "limits.compression.source": text,
   "limits.leakDown.lost": number(0, 1),
   "limits.leakDown.source": text,
-  "limits.clearances": any('[{ "part": "bore", "quantity": "taper", "wear": [null, 0.1], "unit": "mm", "source": "manual p. 62" }]'),
+  "limits.clearances": any(
+    '[{ "part": "bore", "quantity": "taper", "wear": [null, 0.1], "unit": "mm", "source": "manual p. 62" }]',
+  ),
   "limits.offered": any('{ "bore": { "unit": "mm", "sizes": [0.25, 0.5] } }'),
   crankingCurve: any('[{ "gauge": "red", "P0": "3400kPa", "u_ln": 0.05, "source": "two speeds" }]'),
   prices: any('{ "currency": "EUR", "work": { "reRing": 620 } }'),
@@ -65,28 +71,44 @@ export const engineFields: Readonly<Record<string, FieldKind>> = {
 /** What a field expects, in words. */
 export const expectation = (field: FieldKind): string => {
   switch (field.kind) {
-    case "text": return "text";
-    case "yes-no": return "true or false";
-    case "word": return `one of ${field.words.join(", ")}`;
-    case "number": return `a number from ${String(field.least)} to ${String(field.most)}`;
-    case "quantity": return `a quantity such as "${field.example}" (${unitsOf(field.dimension).join(", ")})`;
-    case "labels": return 'labels such as ["1", "2", "3", "4"], 1 to 28 of them, each once';
-    case "banks": return 'rows of labels along each head, such as [["1", "2"], ["3", "4"]]';
-    case "any": return field.example;
+    case "text":
+      return "text";
+    case "yes-no":
+      return "true or false";
+    case "word":
+      return `one of ${field.words.join(", ")}`;
+    case "number":
+      return `a number from ${String(field.least)} to ${String(field.most)}`;
+    case "quantity":
+      return `a quantity such as "${field.example}" (${unitsOf(field.dimension).join(", ")})`;
+    case "labels":
+      return 'labels such as ["1", "2", "3", "4"], 1 to 28 of them, each once';
+    case "banks":
+      return 'rows of labels along each head, such as [["1", "2"], ["3", "4"]]';
+    case "any":
+      return field.example;
   }
 };
 
 /** Whether a JSON value is what the field expects. */
 export const fits = (field: FieldKind, value: unknown): boolean => {
   switch (field.kind) {
-    case "text": return typeof value === "string";
-    case "yes-no": return typeof value === "boolean";
-    case "word": return typeof value === "string" && field.words.includes(value);
-    case "number": return typeof value === "number" && value >= field.least && value <= field.most;
-    case "quantity": return typeof value === "string" && positive(value, field.dimension);
-    case "labels": return areLabels(value);
-    case "banks": return Array.isArray(value) && value.every(areLabels);
-    case "any": return typeof value === "object" && value !== null;
+    case "text":
+      return typeof value === "string";
+    case "yes-no":
+      return typeof value === "boolean";
+    case "word":
+      return typeof value === "string" && field.words.includes(value);
+    case "number":
+      return typeof value === "number" && value >= field.least && value <= field.most;
+    case "quantity":
+      return typeof value === "string" && positive(value, field.dimension);
+    case "labels":
+      return areLabels(value);
+    case "banks":
+      return Array.isArray(value) && value.every(areLabels);
+    case "any":
+      return typeof value === "object" && value !== null;
   }
 };
 
@@ -110,12 +132,23 @@ export const fieldValue = (field: FieldKind, typed: string): unknown => {
 
 const candidate = (field: FieldKind, typed: string): unknown => {
   switch (field.kind) {
-    case "yes-no": return typed === "true" || typed === "yes" ? true : typed === "false" || typed === "no" ? false : undefined;
-    case "number": return /^[+-]?\d+([.,]\d+)?$/.test(typed) ? Number(typed.replace(",", ".")) : undefined;
-    case "labels": return /^\d{1,2}$/.test(typed) && typed !== "1" ? undefined : typed.split(/[\s,]+/);
-    case "banks": return typed.split(/\s*[/|]\s*/).map((bank) => bank.split(/[\s,]+/));
-    case "any": return parsed(typed);
-    default: return typed;
+    case "yes-no":
+      return typed === "true" || typed === "yes"
+        ? true
+        : typed === "false" || typed === "no"
+          ? false
+          : undefined;
+    case "number":
+      return /^[+-]?\d+([.,]\d+)?$/.test(typed) ? Number(typed.replace(",", ".")) : undefined;
+    case "labels":
+      // `4` or `12` is a count or a slip, hardly the label of an engine's only cylinder; that is `1`.
+      return /^\d{1,2}$/.test(typed) && typed !== "1" ? undefined : typed.split(/[\s,]+/);
+    case "banks":
+      return typed.split(/\s*[/|]\s*/).map((bank) => bank.split(/[\s,]+/));
+    case "any":
+      return parsed(typed);
+    default:
+      return typed;
   }
 };
 

@@ -1,10 +1,9 @@
 // engine.json: what the engine is. Only cylinders and ignition are needed; all else may be unknown.
 
-import type { Problem } from "../problem/index.ts";
-import { problem } from "../problem/index.ts";
+import { type Problem, byPlace, nearest, problem } from "../problem/index.ts";
 import { gaugePressure, length, readQuantity, speed, volume } from "../quantity/index.ts";
-import { engineFields, expectation, fits } from "./engine-fields.ts";
-import { type JsonObject, fieldAt, isObject, parseJsonObject, placeOfField } from "./json-view.ts";
+import { type FieldKind, engineFields, expectation, fits } from "./engine-fields.ts";
+import { type JsonObject, type JsonView, fieldAt, isObject, viewJson } from "./json-view.ts";
 import type { CompressionLimits, Engine } from "./types.ts";
 
 /** Reads engine.json. @param id - the folder's name @returns undefined when it cannot serve at all */
@@ -14,48 +13,102 @@ export const readEngine = (
   id: string,
 ): { readonly engine: Engine | undefined; readonly problems: readonly Problem[] } => {
   const problems: Problem[] = [];
-  const root = parseJsonObject(text, file, problems);
-  if (root === undefined) return { engine: undefined, problems };
-  checkFields(root, text, file, problems);
-  for (const [field, example] of [["cylinders", '["1", "2", "3", "4"]'], ["ignition", '"spark"']] as const)
-    if (fieldAt(root, field) === undefined) problems.push(problem("field-missing", { field, example }, { file, line: 1, column: 1 }));
-  checkLabels(root, text, file, problems);
-  if (problems.some(({ severity }) => severity === "error")) return { engine: undefined, problems };
-  return { engine: engineOf(root, id), problems };
+  const view = viewJson(text, file, problems);
+  if (view === undefined) return { engine: undefined, problems };
+  checkFields(view, view.root, problems);
+  for (const [field, example] of [
+    ["cylinders", '["1", "2", "3", "4"]'],
+    ["ignition", '"spark"'],
+  ] as const)
+    if (fieldAt(view.root, field) === undefined)
+      problems.push(problem("field-missing", { field, example }, { file, line: 1, column: 1 }));
+  checkLabels(view, problems);
+  if (problems.some(({ severity }) => severity === "error"))
+    return { engine: undefined, problems: problems.sort(byPlace) };
+  return { engine: engineOf(view.root, id), problems };
 };
 
-const groups = new Set(Object.keys(engineFields).flatMap((path) => path.split(".").slice(0, -1).map((_, i, parts) => parts.slice(0, i + 1).join("."))));
+/** The paths that hold further fields: `limits`, `limits.compression` … */
+const groups: ReadonlySet<string> = new Set(
+  Object.keys(engineFields).flatMap((path) =>
+    path
+      .split(".")
+      .slice(0, -1)
+      .map((_, i, parts) => parts.slice(0, i + 1).join(".")),
+  ),
+);
 
-const checkFields = (value: JsonObject, text: string, file: string, problems: Problem[], prefix = ""): void => {
+/** The names that may stand behind a prefix such as `limits.`. */
+const namesAfter = (prefix: string): readonly string[] => [
+  ...new Set(
+    Object.keys(engineFields)
+      .filter((path) => path.startsWith(prefix))
+      .map((path) => path.slice(prefix.length).split(".")[0] ?? ""),
+  ),
+];
+
+const checkFields = (view: JsonView, value: JsonObject, problems: Problem[], prefix = ""): void => {
   for (const [name, inner] of Object.entries(value)) {
     const path = prefix + name;
-    const field = engineFields[path];
-    const place = placeOfField(text, file, path);
+    const field = Object.hasOwn(engineFields, path) ? engineFields[path] : undefined;
+    const refuse = (expected: string, mend?: string): void => {
+      const facts = {
+        field: path,
+        text: JSON.stringify(inner),
+        expected,
+        ...(mend === undefined ? {} : { mend }),
+      };
+      problems.push(problem("field-bad", facts, view.place(path)));
+    };
     if (field !== undefined) {
-      if (!fits(field, inner)) problems.push(problem("field-bad", { field: path, text: JSON.stringify(inner), expected: expectation(field) }, place));
-    } else if (groups.has(path) && isObject(inner)) checkFields(inner, text, file, problems, `${path}.`);
-    else {
-      const siblings = Object.keys(engineFields).filter((known) => known.startsWith(prefix)).map((known) => known.slice(prefix.length).split(".")[0] ?? "");
-      problems.push(problem("field-unknown", { field: path, fields: [...new Set(siblings)] }, place, "caution"));
-    }
+      if (!fits(field, inner)) refuse(expectation(field), fieldMend(field, inner));
+    } else if (!groups.has(path)) {
+      const facts = { field: path, fields: namesAfter(prefix) };
+      problems.push(problem("field-unknown", facts, view.place(path), "caution"));
+    } else if (isObject(inner)) checkFields(view, inner, problems, `${path}.`);
+    else refuse(`{ } around any of ${namesAfter(`${path}.`).join(", ")}`);
   }
 };
 
-const checkLabels = (root: JsonObject, text: string, file: string, problems: Problem[]): void => {
-  const labels = fieldAt(root, "cylinders");
-  if (!Array.isArray(labels)) return;
+/** What to type instead; undefined where the expectation says it all. */
+const fieldMend = (field: FieldKind, value: unknown): string | undefined => {
+  if (field.kind === "yes-no") return "write true or false, without quotes";
+  if (field.kind === "text") return "write it in double quotes";
+  if (field.kind === "quantity") return `write it in quotes and with its unit: "${field.example}"`;
+  if (field.kind === "number") return "write the number alone, without quotes and without a unit";
+  if (field.kind !== "word" || typeof value !== "string") return undefined;
+  const [near] = nearest(value, field.words);
+  return near === undefined ? undefined : `write "${near}"`;
+};
+
+/** Banks and firing order name each cylinder once, as soon as the cylinders themselves are sound. */
+const checkLabels = (view: JsonView, problems: Problem[]): void => {
+  const labels = fieldAt(view.root, "cylinders");
+  if (!isFit("cylinders", labels)) return;
   for (const path of ["banks", "firingOrder"]) {
-    const value = fieldAt(root, path);
-    const named = Array.isArray(value) ? (value as unknown[]).flat() : [];
-    const complete = new Set(named).size === labels.length && named.length === labels.length && named.every((label) => labels.includes(label));
-    if (value !== undefined && !complete)
-      problems.push(problem("field-bad", { field: path, text: JSON.stringify(value), expected: `each of the cylinders ${labels.join(" ")} once` }, placeOfField(text, file, path)));
+    const value = fieldAt(view.root, path);
+    if (!isFit(path, value)) continue;
+    const named = value.flat();
+    const complete =
+      new Set(named).size === labels.length &&
+      named.length === labels.length &&
+      named.every((label) => labels.includes(label));
+    if (complete) continue;
+    const expected = `each of the cylinders ${labels.join(" ")} once`;
+    const facts = { field: path, text: JSON.stringify(value), expected };
+    problems.push(problem("field-bad", facts, view.place(path)));
   }
+};
+
+const isFit = (path: string, value: unknown): value is readonly unknown[] => {
+  const field = engineFields[path];
+  return field !== undefined && fits(field, value);
 };
 
 const engineOf = (root: JsonObject, id: string): Engine => {
   const cylinders = fieldAt(root, "cylinders") as readonly string[];
-  const word = <W extends string>(path: string, otherwise: W): W => (fieldAt(root, path) as W | undefined) ?? otherwise;
+  const word = <W extends string>(path: string, otherwise: W): W =>
+    (fieldAt(root, path) as W | undefined) ?? otherwise;
   const homeAltitude = fieldAt(root, "homeAltitude_m");
   const oil = fieldAt(root, "wetTest.oil_ml");
   const wetSource = fieldAt(root, "wetTest.source");
@@ -97,19 +150,25 @@ const engineOf = (root: JsonObject, id: string): Engine => {
 };
 
 const compressionLimits = (root: JsonObject): CompressionLimits => {
-  const pressure = (name: string): { [key: string]: ReturnType<typeof gaugePressure> } => {
-    const reading = readQuantity(String(fieldAt(root, `limits.compression.${name}`) ?? ""), "pressure");
-    return reading.ok ? { [name]: gaugePressure(reading.si) } : {};
+  const field = (name: string): unknown => fieldAt(root, `limits.compression.${name}`);
+  const quantity = (name: string, dimension: "pressure" | "speed"): number | undefined => {
+    const written = field(name);
+    const reading = typeof written === "string" ? readQuantity(written, dimension) : undefined;
+    return reading?.ok === true ? reading.si : undefined;
   };
-  const at = readQuantity(String(fieldAt(root, "limits.compression.speed") ?? ""), "speed");
-  const ratio = fieldAt(root, "limits.compression.lowestToHighest");
-  const source = fieldAt(root, "limits.compression.source");
+  const pressure = (name: "new" | "minimum" | "difference"): CompressionLimits => {
+    const pascals = quantity(name, "pressure");
+    return pascals === undefined ? {} : { [name]: gaugePressure(pascals) };
+  };
+  const at = quantity("speed", "speed");
+  const ratio = field("lowestToHighest");
+  const source = field("source");
   return {
     ...pressure("new"),
     ...pressure("minimum"),
     ...pressure("difference"),
     ...(typeof ratio === "number" ? { lowestToHighest: ratio } : {}),
-    ...(at.ok ? { speed: speed(at.si) } : {}),
+    ...(at === undefined ? {} : { speed: speed(at) }),
     ...(typeof source === "string" ? { source } : {}),
   };
 };

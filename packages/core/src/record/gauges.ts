@@ -1,14 +1,22 @@
 // gauges.csv: every compression gauge and leak-down tester, typed once.
 
 import type { Problem } from "../problem/index.ts";
-import { type PressureUnit, gaugePressure, gaugeUnits, length, toSi } from "../quantity/index.ts";
+import {
+  type PressureUnit,
+  gaugePressure,
+  gaugeUnitNamed,
+  gaugeUnits,
+  length,
+  toSi,
+} from "../quantity/index.ts";
 import { parseTable } from "./csv.ts";
 import { type RowView, requireColumns, viewTable } from "./row-view.ts";
 import type { Gauge } from "./types.ts";
 
-export const gaugeColumns: readonly string[] =
-  ("gauge,kind,unit,full_scale,class_percent,division,reads_high,valve_end,hose_cm3,restrictor_mm,restrictor_length_mm,profile," +
-    "restrictor_cd,regulated,dial,matched,known_holes,restrictor_tol_mm,link_to,link_factor,link_u,link_date,note").split(",");
+export const gaugeColumns: readonly string[] = (
+  "gauge,kind,unit,full_scale,class_percent,division,reads_high,valve_end,hose_cm3,restrictor_mm,restrictor_length_mm,profile," +
+  "restrictor_cd,regulated,dial,matched,known_holes,restrictor_tol_mm,link_to,link_factor,link_u,link_date,note"
+).split(",");
 
 /** Reads gauges.csv; rows with a fault are left out and reported. */
 export const readGauges = (
@@ -19,13 +27,14 @@ export const readGauges = (
   const problems: Problem[] = [...shape];
   const view = viewTable(table, problems);
   if (!requireColumns(view, ["gauge", "kind"], problems)) return { gauges: [], problems };
-  const seen = new Set<string>();
+  const lines = new Map<string, number>();
   const gauges = view.rows.flatMap((row): Gauge[] => {
     const before = problems.length;
     const id = row.text("gauge");
-    if (id === "") row.fault("gauge", "field-missing", { field: "gauge", example: "red" });
-    if (seen.has(id)) row.fault("gauge", "gauge-twice", { gauge: id });
-    seen.add(id);
+    const line = lines.get(id);
+    if (id === "") row.fault("gauge", "id-missing", { column: "gauge", example: "red" });
+    else if (line !== undefined) row.fault("gauge", "gauge-twice", { gauge: id, line });
+    else lines.set(id, row.line);
     const gauge = gaugeIn(row, id);
     const faults = problems.slice(before).some((problem) => problem.severity === "error");
     return faults || gauge === undefined ? [] : [gauge];
@@ -34,21 +43,28 @@ export const readGauges = (
 };
 
 const gaugeIn = (row: RowView, id: string): Gauge | undefined => {
-  const kind = row.word("kind", ["compression", "leak-down"]);
-  if (row.text("kind") === "") row.fault("kind", "word-unknown", { column: "kind", text: "", words: ["compression", "leak-down"] });
+  const kind = row.neededWord("kind", ["compression", "leak-down"]);
   const unit = unitIn(row);
+  const hasUnit = !["", "%"].includes(row.text("unit"));
   const inUnit = (name: string) => {
     const value = row.number(name, { of: name, least: 0, most: 100_000 });
     if (value === undefined) return undefined;
-    if (unit === undefined) return row.fault(name, "unit-missing", { text: row.text(name) });
+    if (unit === undefined)
+      return hasUnit ? undefined : row.fault(name, "unit-missing", { text: row.text(name) });
     return gaugePressure(toSi(value, unit));
   };
   const fullScale = inUnit("full_scale");
   const division = inUnit("division");
-  const classPercent = row.number("class_percent", { of: "accuracy class in percent", least: 0.01, most: 20 });
+  const classPercent = row.number("class_percent", {
+    of: "accuracy class in percent",
+    least: 0.01,
+    most: 20,
+  });
   const dial = row.word("dial", ["pressure", "percent-lost", "percent-held"]);
   const restrictor =
-    row.text("restrictor_mm").toLowerCase() === "unknown" ? undefined : row.number("restrictor_mm", { of: "restrictor bore in mm", least: 0.1, most: 10 });
+    row.text("restrictor_mm").toLowerCase() === "unknown"
+      ? undefined
+      : row.number("restrictor_mm", { of: "restrictor bore in mm", least: 0.1, most: 10 });
   const note = row.text("note");
   if (kind === undefined) return undefined;
   return {
@@ -67,6 +83,5 @@ const gaugeIn = (row: RowView, id: string): Gauge | undefined => {
 const unitIn = (row: RowView): PressureUnit | undefined => {
   const text = row.text("unit");
   if (text === "" || text === "%") return undefined;
-  const unit = gaugeUnits.find((name) => name.toLowerCase() === text.toLowerCase() && text !== "mPa");
-  return unit ?? row.fault("unit", "unit-unknown", { text, units: gaugeUnits });
+  return gaugeUnitNamed(text) ?? row.fault("unit", "unit-unknown", { text, units: gaugeUnits });
 };

@@ -1,65 +1,59 @@
 // JSON seen by field, with the line and column of each field for a message.
 
 import { type Place, type Problem, problem } from "../problem/index.ts";
+import { type JsonScan, scanJson } from "./json-scan.ts";
 
 export type JsonObject = Readonly<Record<string, unknown>>;
 
-const isObject = (value: unknown): value is JsonObject => typeof value === "object" && value !== null && !Array.isArray(value);
+/** A JSON file that holds an object, and where each of its fields stands. */
+export interface JsonView {
+  readonly root: JsonObject;
+  /** Where a field such as `limits.compression.minimum` stands; the start of the file when it is not there. */
+  place(path: string): Place;
+}
 
-/** Parses JSON that must be an object; problems carry the place. */
-export const parseJsonObject = (source: string, file: string, problems: Problem[]): JsonObject | undefined => {
+export const isObject = (value: unknown): value is JsonObject =>
+  typeof value === "object" && value !== null && !Array.isArray(value);
+
+/** Parses JSON that must be an object; undefined after a problem was noted. */
+export const viewJson = (source: string, file: string, problems: Problem[]): JsonView | undefined => {
   const text = source.replace(/^\uFEFF/, "");
-  if (deeperThan(text, 32)) {
-    problems.push(problem("json-bad", { reason: "brackets are nested too deep" }, { file, line: 1, column: 1 }));
+  const { fields, fault } = scanJson(text);
+  if (fault !== undefined) {
+    const { reason, mend, offset, length } = fault;
+    problems.push(problem("json-bad", { reason, mend }, placeAt(text, file, offset, length)));
     return undefined;
   }
-  try {
-    const value: unknown = JSON.parse(text, (key, inner: unknown) => (key === "__proto__" ? undefined : inner));
-    if (isObject(value)) return value;
-    problems.push(problem("json-bad", { reason: "it is no object in { }" }, { file, line: 1, column: 1 }));
-  } catch (error) {
-    const message = error instanceof Error ? error.message : "";
-    const offset = Number(/position (\d+)/.exec(message)?.[1] ?? text.length);
-    const reason = message.replace(/ in JSON at position.*| in JSON$/, "").replace(/^Unexpected/, "unexpected").replace(/, ".*/, "");
-    problems.push(problem("json-bad", { reason }, placeAt(text, file, offset, 1)));
-  }
+  const root: unknown = JSON.parse(text, (key, inner: unknown) => (key === "__proto__" ? undefined : inner));
+  if (isObject(root)) return { root, place: (path) => placeOfField(text, file, fields, path) };
+  const facts = { reason: "it is no object", mend: "put everything between { and }" };
+  problems.push(problem("json-bad", facts, { file, line: 1, column: 1 }));
   return undefined;
 };
 
-const deeperThan = (text: string, most: number): boolean => {
-  let depth = 0;
-  for (const char of text) {
-    if (char === "{" || char === "[") depth++;
-    if (char === "}" || char === "]") depth--;
-    if (depth > most) return true;
-  }
-  return false;
+const placeOfField = (text: string, file: string, fields: JsonScan["fields"], path: string): Place => {
+  const offset = fields.get(path);
+  if (offset === undefined) return { file, line: 1, column: 1 };
+  return placeAt(text, file, offset, path.length - path.lastIndexOf(".") + 1);
 };
 
 const placeAt = (text: string, file: string, offset: number, length: number): Place => {
   const before = text.slice(0, offset).split("\n");
   const column = (before.at(-1)?.length ?? 0) + 1;
   const line = text.split("\n")[before.length - 1]?.replace(/\r$/, "") ?? "";
-  return { file, line: before.length, column, excerpt: { text: line, from: column, to: column + length - 1 } };
-};
-
-/** Where a field such as `limits.compression.minimum` stands; the start of the file when it is not there. */
-export const placeOfField = (source: string, file: string, path: string): Place => {
-  const text = source.replace(/^\uFEFF/, "");
-  let at = 0;
-  for (const name of path.split(".")) {
-    const pattern = new RegExp(`"${name.replace(/[^\w]/g, "\\$&")}"\\s*:`, "g");
-    pattern.lastIndex = at;
-    const found = pattern.exec(text);
-    if (found === null) return { file, line: 1, column: 1 };
-    at = found.index;
-  }
-  const last = path.split(".").at(-1) ?? "";
-  return placeAt(text, file, at, last.length + 2);
+  return {
+    file,
+    line: before.length,
+    column,
+    excerpt: { text: line, from: column, to: column + length - 1 },
+  };
 };
 
 /** Walks to a nested field; undefined where the way ends. */
 export const fieldAt = (root: JsonObject, path: string): unknown =>
-  path.split(".").reduce<unknown>((value, name) => (isObject(value) && Object.hasOwn(value, name) ? value[name] : undefined), root);
-
-export { isObject };
+  path
+    .split(".")
+    .reduce<unknown>(
+      (value, name) => (isObject(value) && Object.hasOwn(value, name) ? value[name] : undefined),
+      root,
+    );

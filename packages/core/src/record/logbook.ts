@@ -1,13 +1,12 @@
 // A logbook's own file, and one engine's files brought together.
 
-import { type Problem, byPlace, problem } from "../problem/index.ts";
+import { type Place, type Problem, byPlace, problem } from "../problem/index.ts";
 import { type Length, type PressureUnit, gaugeUnits, length } from "../quantity/index.ts";
 import { readEngine } from "./engine.ts";
-import { readGauges } from "./gauges.ts";
-import { parseJsonObject, placeOfField } from "./json-view.ts";
+import { fieldAt, viewJson } from "./json-view.ts";
 import { readNotes } from "./notes.ts";
 import { readServices } from "./services.ts";
-import { readTests } from "./tests.ts";
+import { type TestTable, readTests } from "./tests.ts";
 import type { EngineRecord, Gauge, Service, Test } from "./types.ts";
 
 export interface LogbookFacts {
@@ -17,24 +16,43 @@ export interface LogbookFacts {
   readonly units?: PressureUnit | "us" | "metric";
 }
 
-/** Reads logbook.json. */
-export const readLogbook = (text: string, file: string): { readonly logbook: LogbookFacts; readonly problems: readonly Problem[] } => {
+const unitNames = [...gaugeUnits, "us", "metric"] as const;
+
+/** Reads logbook.json. What it may hold is little; an entry that is not known here is left alone. */
+export const readLogbook = (
+  text: string,
+  file: string,
+): { readonly logbook: LogbookFacts; readonly problems: readonly Problem[] } => {
   const problems: Problem[] = [];
-  const root = parseJsonObject(text, file, problems);
-  if (root === undefined) return { logbook: { demo: false }, problems };
-  const refuse = (field: string, expected: string): undefined => {
-    problems.push(problem("field-bad", { field, text: JSON.stringify(root[field]), expected }, placeOfField(text, file, field)));
-    return undefined;
+  const view = viewJson(text, file, problems);
+  if (view === undefined) return { logbook: { demo: false }, problems };
+  /** The value of an entry, if it is there and `known` makes something of it. */
+  const entry = <T>(
+    field: string,
+    expected: string,
+    known: (value: unknown) => T | undefined,
+  ): T | undefined => {
+    const value = fieldAt(view.root, field);
+    const found = value === undefined ? undefined : known(value);
+    if (value !== undefined && found === undefined)
+      problems.push(
+        problem("field-bad", { field, text: JSON.stringify(value), expected }, view.place(field)),
+      );
+    return found;
   };
-  const altitude = root.homeAltitude_m;
-  const home =
-    altitude === undefined ? undefined : typeof altitude === "number" && altitude >= -500 && altitude <= 6_000 ? altitude : refuse("homeAltitude_m", "a number of metres from -500 to 6000");
-  const names = [...gaugeUnits, "us", "metric"] as const;
-  const units = root.units === undefined ? undefined : (names.find((name) => name === root.units) ?? refuse("units", `one of ${names.join(", ")}`));
-  return {
-    logbook: { demo: root.demo === true, ...(home === undefined ? {} : { homeAltitude: length(home) }), ...(units === undefined ? {} : { units }) },
-    problems,
+  const altitude = (value: unknown): number | undefined =>
+    typeof value === "number" && value >= -500 && value <= 6_000 ? value : undefined;
+  const demo = entry("demo", "true or false", (value) => (typeof value === "boolean" ? value : undefined));
+  const home = entry("homeAltitude_m", "a number of metres from -500 to 6000", altitude);
+  const units = entry("units", `one of ${unitNames.join(", ")}`, (value) =>
+    unitNames.find((name) => name === value),
+  );
+  const logbook = {
+    demo: demo ?? false,
+    ...(home === undefined ? {} : { homeAltitude: length(home) }),
+    ...(units === undefined ? {} : { units }),
   };
+  return { logbook, problems };
 };
 
 /** The text of one engine's files, by what they hold, each with the name to print in a message. */
@@ -59,29 +77,47 @@ export const readEngineRecord = (
   const { engine, problems: engineProblems } = readEngine(files.engine.text, files.engine.file, files.id);
   if (engine === undefined) return { record: undefined, problems: engineProblems };
   const home = engine.homeAltitude ?? logbook.homeAltitude;
-  const tests = files.tests === undefined ? { tests: [], problems: [] } : readTests(files.tests.text, files.tests.file, engine, gauges, home);
-  const services = files.services === undefined ? { services: [], problems: [] } : readServices(files.services.text, files.services.file, engine);
-  const notes = files.notes === undefined ? { notes: [], problems: [] } : readNotes(files.notes.text, files.notes.file, engine);
-  const meter = meterFaults(tests.tests, services.services, files.tests?.file ?? "tests.csv");
+  const tests =
+    files.tests === undefined
+      ? { tests: [], problems: [], meterPlaces: new Map<string, Place>() }
+      : readTests(files.tests.text, files.tests.file, engine, gauges, home);
+  const services =
+    files.services === undefined
+      ? { services: [], problems: [] }
+      : readServices(files.services.text, files.services.file, engine);
+  const notes =
+    files.notes === undefined
+      ? { notes: [], problems: [] }
+      : readNotes(files.notes.text, files.notes.file, engine);
+  const meter = meterFaults(tests, services.services);
   const from = engine.homeAltitude === undefined ? "logbook" : "engine";
   const withHome = tests.tests.map((test): Test =>
-    home === undefined || test.conditions.altitude !== undefined ? test : { ...test, conditions: { ...test.conditions, altitude: home, altitudeFrom: from } },
+    home === undefined || test.conditions.altitude !== undefined
+      ? test
+      : { ...test, conditions: { ...test.conditions, altitude: home, altitudeFrom: from } },
   );
   return {
     record: { engine, gauges, tests: withHome, services: services.services, notes: notes.notes },
-    problems: [...engineProblems, ...tests.problems, ...services.problems, ...notes.problems, ...meter].sort(byPlace),
+    problems: [...engineProblems, ...tests.problems, ...services.problems, ...notes.problems, ...meter].sort(
+      byPlace,
+    ),
   };
 };
 
-/** A meter that runs backwards without a service that replaced it. */
-const meterFaults = (tests: readonly Test[], services: readonly Service[], file: string): Problem[] => {
+/** A meter that runs backwards without a service that replaced it between the two tests. */
+const meterFaults = (
+  { tests, meterPlaces }: Pick<TestTable, "tests" | "meterPlaces">,
+  services: readonly Service[],
+): Problem[] => {
   const replaced = services.filter(({ what }) => what === "meter replaced").map(({ date }) => date);
-  const withMeter = tests.flatMap(({ date, meter, rows }) => (meter === undefined ? [] : [{ date, meter, line: rows[0]?.line ?? 1 }]));
+  const withMeter = tests.flatMap(({ id, date, meter }) =>
+    meter === undefined ? [] : [{ id, date, meter }],
+  );
   return withMeter.flatMap((now, i): Problem[] => {
     const before = withMeter[i - 1];
     if (before === undefined || now.meter >= before.meter) return [];
-    if (replaced.some((date) => date > before.date && date <= now.date)) return [];
+    if (replaced.some((date) => date >= before.date && date <= now.date)) return [];
     const facts = { here: String(now.meter), there: String(before.meter), date: before.date };
-    return [problem("meter-backwards", facts, { file, line: now.line, column: 1 })];
+    return [problem("meter-backwards", facts, meterPlaces.get(now.id))];
   });
 };

@@ -4,11 +4,20 @@ import type { Problem } from "../problem/index.ts";
 import { readNumber } from "../quantity/index.ts";
 import { parseTable } from "./csv.ts";
 import { cylindersIn } from "./cylinder-lists.ts";
-import { flagFormulas, meterIn } from "./common-cells.ts";
+import { byAndNote, meterIn } from "./common-cells.ts";
 import { type RowView, requireColumns, viewTable } from "./row-view.ts";
 import type { Engine, Note } from "./types.ts";
 
-export const noteColumns: readonly string[] = ["date", "meter", "what", "value", "unit", "cylinders", "by", "note"];
+export const noteColumns: readonly string[] = [
+  "date",
+  "meter",
+  "what",
+  "value",
+  "unit",
+  "cylinders",
+  "by",
+  "note",
+];
 
 interface NoteKind {
   readonly words: readonly string[];
@@ -23,7 +32,10 @@ export const noteKinds = {
   "blow-by": { words: amount, units: ["L/min", "ft3/h", "kPa", "mbar", "mmH2O", "inH2O"] },
   "oil pressure hot": { words: ["normal", "low", "none"], units: pressures },
   "filter debris": { words: ["none", "some", "heavy", "bearing metal", "chunks"], units: [] },
-  "oil analysis": { words: ["normal", "iron rising", "copper rising", "lead rising", "silicon rising", "coolant", "fuel"], units: ["ppm"] },
+  "oil analysis": {
+    words: ["normal", "iron rising", "copper rising", "lead rising", "silicon rising", "coolant", "fuel"],
+    units: ["ppm"],
+  },
   "coolant loss": { words: amount, units: ["L/1000km", "L/100h", "L"] },
   "combustion gas in coolant": { words: ["none", "some", "heavy"], units: ["ppm"] },
   smoke: { words: ["none", "blue", "white", "black"], units: [] },
@@ -56,28 +68,39 @@ export const readNotes = (
   const notes = view.rows.flatMap((row): Note[] => {
     const before = problems.length;
     const date = row.date("date");
-    const what = row.word("what", noteNames);
-    if (row.text("what") === "") row.fault("what", "word-unknown", { column: "what", text: "", words: noteNames });
+    const what = row.neededWord("what", noteNames);
     const meter = meterIn(row);
     const cylinders = cylindersIn(row, "cylinders", engine.cylinders, []);
-    if (what !== undefined) checkValue(row, what);
-    flagFormulas(row, ["by", "note"]);
+    const value = what === undefined ? {} : valueIn(row, noteKinds[what], what);
+    const texts = byAndNote(row);
     const faults = problems.slice(before).some((problem) => problem.severity === "error");
     if (faults || date === undefined || what === undefined) return [];
-    const optional = (["value", "unit", "by", "note"] as const).flatMap((name) => {
-      const cell = row.text(name);
-      return cell === "" ? [] : [[name, cell] as const];
-    });
-    return [{ date, what, cylinders, ...(meter === undefined ? {} : { meter }), ...Object.fromEntries(optional) }];
+    return [
+      {
+        date,
+        what,
+        cylinders,
+        ...value,
+        ...(meter === undefined ? {} : { meter }),
+        ...texts,
+      },
+    ];
   });
-  return { notes: notes.sort((a, b) => a.date.localeCompare(b.date)), problems };
+  return { notes: notes.sort((a, b) => a.date.localeCompare(b.date, "en")), problems };
 };
 
-const checkValue = (row: RowView, what: keyof typeof noteKinds): void => {
-  const kind: NoteKind = noteKinds[what];
+/** Value and unit as the table of kinds spells them; free text as it stands. */
+const valueIn = (row: RowView, kind: NoteKind, what: string): Pick<Note, "value" | "unit"> => {
   const value = row.text("value");
-  if (value === "" || (kind.words.length === 0 && kind.units.length === 0)) return;
-  if (kind.words.includes(value.toLowerCase())) return;
-  const numeric = readNumber(value).ok && kind.units.some((unit) => unit.toLowerCase() === row.text("unit").toLowerCase());
-  if (!numeric) row.fault("value", "note-value", { what, text: `${value} ${row.text("unit")}`.trim(), words: kind.words, units: kind.units });
+  const unit = row.text("unit");
+  if (kind.words.length === 0 && kind.units.length === 0)
+    return { ...(value === "" ? {} : { value }), ...(unit === "" ? {} : { unit }) };
+  if (value === "") return {};
+  const word = kind.words.find((known) => known === value.toLowerCase());
+  if (word !== undefined) return { value: word };
+  const known = kind.units.find((name) => name.toLowerCase() === unit.toLowerCase());
+  if (known !== undefined && readNumber(value).ok) return { value, unit: known };
+  const text = `${value} ${unit}`.trim();
+  row.fault("value", "note-value", { what, text, words: kind.words, units: kind.units });
+  return {};
 };

@@ -3,6 +3,9 @@
 
 import { type Problem, problem } from "../problem/index.ts";
 
+/** After so many the rest of the file is not looked at: it is no CSV, and each may cost a walk to the end. */
+const mostFaults = 200;
+
 /** @returns the faults, and the text with each faulty line emptied (line numbers stay). */
 export const faultyLines = (
   text: string,
@@ -11,29 +14,37 @@ export const faultyLines = (
 ): { readonly faults: readonly Problem[]; readonly clean: string } => {
   if (!text.includes('"')) return { faults: [], clean: text };
   const faults: Problem[] = [];
-  let clean = text;
+  const kept: string[] = [];
   let at = 0;
   let line = 1;
-  while (at < clean.length) {
-    const record = scanRecord(clean, at, delimiter);
-    if (record.fault !== undefined) {
-      const end = endOfLine(clean, at);
-      const raw = clean.slice(at, end);
-      const column = record.fault.offset - at + 1;
-      const inLine = column <= raw.length ? column : 1;
-      const place = { file, line, column: inLine, excerpt: { text: raw, from: inLine, to: inLine } };
-      faults.push(
-        record.fault.kind === "open" ? problem("quote-open", {}, place) : problem("quote-stray", { cell: cellAround(raw, inLine, delimiter) }, place),
-      );
-      clean = clean.slice(0, at) + clean.slice(end);
-      at = afterLineEnd(clean, at);
-      line += 1;
+  while (at < text.length && faults.length < mostFaults) {
+    const record = scanRecord(text, at, delimiter);
+    if (record.fault === undefined) {
+      kept.push(text.slice(at, record.end));
+      line += (text.slice(at, record.end).match(/\r\n|\r|\n/g) ?? []).length;
+      at = record.end;
       continue;
     }
-    line += (clean.slice(at, record.end).match(/\r\n|\r|\n/g) ?? []).length;
-    at = record.end;
+    const end = endOfLine(text, at);
+    const raw = text.slice(at, end);
+    const column = record.fault.offset - at + 1;
+    const inLine = column <= raw.length ? column : 1;
+    const place = { file, line, column: inLine, excerpt: { text: raw, from: inLine, to: inLine } };
+    faults.push(
+      record.fault.kind === "open"
+        ? problem("quote-open", {}, place)
+        : problem("quote-stray", { cell: cellAround(raw, inLine, delimiter) }, place),
+    );
+    at = afterLineEnd(text, end);
+    // A line feed behind a carriage return would make one line end of two.
+    kept.push(
+      text[at - 1] === "\n" && kept.at(-1)?.endsWith("\r") === true && end === at - 1
+        ? "\r"
+        : text.slice(end, at),
+    );
+    line += 1;
   }
-  return { faults, clean };
+  return { faults, clean: kept.join("") };
 };
 
 interface Scan {
@@ -52,7 +63,9 @@ const scanRecord = (text: string, start: number, delimiter: string): Scan => {
       at = close + 1;
       if (at < text.length && text[at] !== delimiter && !isLineEnd(text[at])) {
         const acrossLines = /[\r\n]/.test(text.slice(opened, close));
-        const fault = acrossLines ? ({ kind: "open", offset: opened } as const) : ({ kind: "stray", offset: close } as const);
+        const fault = acrossLines
+          ? ({ kind: "open", offset: opened } as const)
+          : ({ kind: "stray", offset: close } as const);
         return { end: text.length, fault };
       }
     }

@@ -4,7 +4,10 @@ import type { Facts } from "../problem/index.ts";
 import { type Bounds, checkNumber } from "./row-view.ts";
 import type { Cell } from "./types.ts";
 
-type Report = <C extends "number-bad" | "number-two-ways" | "number-range">(code: C, facts: Facts<C>) => undefined;
+type Report = <C extends "number-bad" | "number-two-ways" | "number-range">(
+  code: C,
+  facts: Facts<C>,
+) => undefined;
 
 const notTaken: Cell = { kind: "not-taken" };
 
@@ -22,6 +25,7 @@ export const readReadingCell = (
   const pegged = text.startsWith(">");
   const doubtful = text.endsWith("?");
   const core = text.slice(pegged ? 1 : 0, doubtful ? -1 : undefined).trim();
+  if (core === "") return report("number-bad", { column, text, fault: "empty" });
   const value = checkNumber(core, bounds, delimiter, report, column);
   return value === undefined ? undefined : { kind: "reading", value: toInner(value), doubtful, pegged, text };
 };

@@ -1,46 +1,69 @@
 // A line of readings as a person types it, in the order of the cylinder numbers.
 // What can be read two ways is refused, with both readings shown.
 
-export type ListReading =
-  | { readonly ok: true; readonly cells: readonly string[] }
-  | { readonly ok: false; readonly found: string; readonly mend: string };
+export type ListReading = { readonly ok: true; readonly cells: readonly string[] } | Refusal;
 
-const token = /^>?[+]?\d{1,5}(?:[.,]\d{1,3})?\??$|^[xX?-]$/;
-const pair = /^>?\d{1,5}(?:[.,]\d{1,3})?\??\/\d{1,5}(?:[.,]\d{1,3})?$|^[xX?-]$/;
+/** What was found, and what to write instead. */
+interface Refusal {
+  readonly ok: false;
+  readonly found: string;
+  readonly mend: string;
+}
+
+const notTaken = /^[xX?-]$/;
+const reading = /^>?[+]?\d{1,5}(?:[.,]\d{1,3})?\??$/;
+const pair = /^>?\d{1,5}(?:[.,]\d{1,3})?\??\/\d{1,5}(?:[.,]\d{1,3})?$/;
+/** `1,234` is 1.234 to one person and 1234 to another; a point is always decimal. */
+const thousands = /^>?[1-9]\d{0,2},\d{3}\??$/;
+
+const isReading = (cell: string): boolean => notTaken.test(cell) || reading.test(cell);
 
 /** Splits `150 148 147 120`, `150/148/147/120`, `10,5 10,4`, `150,148,147,120`, `10.5;10.4`.
  *  @param count - how many cylinders there are */
 export const splitReadings = (line: string, count: number): ListReading => {
-  const ways = [...new Set(waysToSplit(line.trim()).map((cells) => JSON.stringify(cells)))].map((text) => JSON.parse(text) as string[]);
-  const whole = ways.filter((cells) => cells.length === count && cells.every((cell) => token.test(cell)));
-  const [one, two] = whole;
-  if (one !== undefined && two === undefined) return { ok: true, cells: one };
-  if (one !== undefined && two !== undefined)
-    return { ok: false, found: `"${line}" can be read as ${one.join(" ")} or as ${two.join(" ")}`, mend: `write "${one.join(" ")}" or "${two.map((cell) => cell.replace(",", ".")).join(" ")}"` };
-  return refusal(line, ways, count);
+  const cells = cellsOf(line.trim(), count);
+  const wrong = cells.find((cell) => !isReading(cell));
+  if (wrong !== undefined) return notAReading(wrong);
+  const open = cells.find((cell) => thousands.test(cell));
+  if (open !== undefined) return twoWays(open);
+  return cells.length === count ? { ok: true, cells } : wrongCount(line, cells.length, count);
 };
 
-const waysToSplit = (line: string): string[][] => {
-  if (/[\s;]/.test(line)) return [line.split(/\s*;\s*|\s*,\s+|\s+/).filter((cell) => cell !== "")];
-  if (line.includes("/")) return [line.split("/")];
-  const commas = line.split(",");
-  if (commas.length === 1) return [[line]];
-  const integers = commas.every((cell) => /^>?\d{2,5}\??$|^[xX-]$/.test(cell));
-  return commas.length === 2 ? [[line], ...(integers ? [commas] : [])] : integers ? [commas] : [[line]];
+/** Commas stand between readings only where all are whole numbers of two digits or more and as many as cylinders. */
+const cellsOf = (line: string, count: number): readonly string[] => {
+  if (/[\s;]/.test(line)) return line.split(/\s*;\s*|\s*,\s+|\s+/).filter((cell) => cell !== "");
+  if (line.includes("/")) return line.split("/");
+  const parts = line.split(",");
+  const whole = parts.every((part) => /^>?\d{2,5}\??$|^[xX-]$/.test(part));
+  return whole && (parts.length === count || parts.length > 2) ? parts : [line];
 };
 
-const refusal = (line: string, ways: readonly string[][], count: number): ListReading => {
-  const cells = ways[0] ?? [];
-  const wrong = cells.find((cell) => !token.test(cell));
-  const blanks = "put a blank between the readings, x for one that was not taken";
-  if (wrong !== undefined) return { ok: false, found: `"${wrong}" is no reading`, mend: `${/[Oo]/.test(wrong) ? `write ${wrong.replace(/[Oo]/g, "0")}; ` : ""}${blanks}` };
-  const many = cells.length > count ? "more" : "fewer";
+const blanks = "put a blank between the readings, x for one that was not taken";
+
+const notAReading = (cell: string): Refusal => ({
+  ok: false,
+  found: `"${cell}" is no reading`,
+  mend:
+    /^[\dOo.,]+$/.test(cell) && /[Oo]/.test(cell) ? `write ${cell.replace(/[Oo]/g, "0")}; ${blanks}` : blanks,
+});
+
+const twoWays = (cell: string): Refusal => {
+  const small = cell.replace(",", ".");
+  const large = cell.replace(",", "");
   return {
     ok: false,
-    found: `${String(cells.length)} reading${cells.length === 1 ? "" : "s"} in "${line}", ${many} than the ${String(count)} cylinder${count === 1 ? "" : "s"}`,
-    mend: `give ${String(count)}, in the order of the cylinder numbers; ${blanks}`,
+    found: `"${cell}" can be read as ${small} or as ${large}`,
+    mend: `write ${small} or ${large}; ${blanks}`,
   };
 };
+
+const wrongCount = (line: string, found: number, count: number): Refusal => ({
+  ok: false,
+  found: `${plural(found, "reading")} in "${line}", ${found > count ? "more" : "fewer"} than the ${plural(count, "cylinder")}`,
+  mend: `give ${String(count)}, in the order of the cylinder numbers; ${blanks}`,
+});
+
+const plural = (n: number, one: string): string => `${String(n)} ${one}${n === 1 ? "" : "s"}`;
 
 export interface LeakPair {
   /** What is stored: the cylinder side, as typed. */
@@ -48,17 +71,39 @@ export interface LeakPair {
   readonly supply?: string;
 }
 
-/** Splits a leak-down line: `74/80 72/80`, or plain readings; the supply must be one for all. */
-export const splitLeakReadings = (line: string, count: number): { readonly ok: true; readonly cells: readonly LeakPair[] } | Extract<ListReading, { ok: false }> => {
-  const cells = line.trim().split(/\s*;\s*|\s+/).filter((cell) => cell !== "");
+/** Splits a leak-down line: `74/80 72/80`, cylinder side first, or plain readings. A comma in a pair is decimal. */
+export const splitLeakReadings = (
+  line: string,
+  count: number,
+): { readonly ok: true; readonly cells: readonly LeakPair[] } | Refusal => {
+  const cells = line
+    .trim()
+    .split(/\s*;\s*|\s*,\s+|\s+/)
+    .filter((cell) => cell !== "");
   if (!cells.some((cell) => cell.includes("/"))) {
     const plain = splitReadings(line, count);
     return plain.ok ? { ok: true, cells: plain.cells.map((held) => ({ held })) } : plain;
   }
-  const wrong = cells.find((cell) => !pair.test(cell));
+  const wrong = cells.find((cell) => !pair.test(cell) && !notTaken.test(cell));
   if (wrong !== undefined)
-    return { ok: false, found: `"${wrong}" is no pair of readings`, mend: "write cylinder side and supply with a stroke between: 74/80" };
+    return {
+      ok: false,
+      found: `"${wrong}" is no pair of readings`,
+      mend: "write cylinder side and supply with a stroke between, and a blank between the pairs: 74/80 72/80",
+    };
+  const open = cells.flatMap((cell) => cell.split("/")).find((side) => thousands.test(side));
+  if (open !== undefined) return twoWays(open);
   if (cells.length !== count)
-    return { ok: false, found: `${String(cells.length)} readings for ${String(count)} cylinders`, mend: "give one pair a cylinder, x for one that was not taken" };
-  return { ok: true, cells: cells.map((cell) => { const [held = "x", supply] = cell.split("/"); return supply === undefined ? { held } : { held, supply }; }) };
+    return {
+      ok: false,
+      found: `${plural(cells.length, "pair")} for ${plural(count, "cylinder")}`,
+      mend: "give one pair a cylinder, x for one that was not taken",
+    };
+  return {
+    ok: true,
+    cells: cells.map((cell) => {
+      const [held = "x", supply] = cell.split("/");
+      return supply === undefined ? { held } : { held, supply };
+    }),
+  };
 };

@@ -1,7 +1,14 @@
 // A row seen by column name, with the checks that every table of the logbook shares.
 // Each read either gives a value or notes a problem at its cell; nothing is thrown.
 
-import { type Facts, type Place, type Problem, type ProblemCode, type Severity, problem } from "../problem/index.ts";
+import {
+  type Facts,
+  type Place,
+  type Problem,
+  type ProblemCode,
+  type Severity,
+  problem,
+} from "../problem/index.ts";
 import { readNumber } from "../quantity/index.ts";
 import { type Table, type TableRow, placeOf } from "./csv.ts";
 
@@ -18,8 +25,13 @@ export interface RowView {
   text(name: string): string;
   place(name: string): Place;
   fault<C extends ProblemCode>(name: string, code: C, facts: Facts<C>, severity?: Severity): undefined;
+  /** A number within bounds; undefined where the cell is empty or `x`, or after a fault. */
   number(name: string, bounds: Bounds): number | undefined;
+  /** One of the words, whatever its case; undefined where the cell is empty. */
   word<W extends string>(name: string, words: readonly W[]): W | undefined;
+  /** The same, and an empty cell is a fault. */
+  neededWord<W extends string>(name: string, words: readonly W[]): W | undefined;
+  /** A calendar date `YYYY-MM-DD`; an empty cell is a fault. */
   date(name: string): string | undefined;
 }
 
@@ -51,7 +63,12 @@ export const requireColumns = (view: TableView, columns: readonly string[], prob
   return missing.length === 0;
 };
 
-const viewRow = (table: Table, row: TableRow, index: ReadonlyMap<string, number>, problems: Problem[]): RowView => {
+const viewRow = (
+  table: Table,
+  row: TableRow,
+  index: ReadonlyMap<string, number>,
+  problems: Problem[],
+): RowView => {
   const cell = (name: string) => row.cells[index.get(name) ?? -1];
   const view: RowView = {
     line: row.line,
@@ -62,9 +79,9 @@ const viewRow = (table: Table, row: TableRow, index: ReadonlyMap<string, number>
       return undefined;
     },
     number: (name, bounds) => numberIn(view, name, bounds, table.delimiter),
-    word: (name, words) => {
+    word: (name, words) => (view.text(name) === "" ? undefined : view.neededWord(name, words)),
+    neededWord: (name, words) => {
       const text = view.text(name);
-      if (text === "") return undefined;
       const found = words.find((word) => word === text.toLowerCase());
       return found ?? view.fault(name, "word-unknown", { column: name, text, words });
     },
@@ -81,7 +98,10 @@ const numberIn = (view: RowView, name: string, bounds: Bounds, delimiter: string
   return checkNumber(text, bounds, delimiter, (code, facts) => view.fault(name, code, facts), name);
 };
 
-type Report = <C extends "number-bad" | "number-two-ways" | "number-range">(code: C, facts: Facts<C>) => undefined;
+type Report = <C extends "number-bad" | "number-two-ways" | "number-range">(
+  code: C,
+  facts: Facts<C>,
+) => undefined;
 
 /** Reads a number of a cell; a mark that could be decimal or thousands is refused where both are within bounds. */
 export const checkNumber = (
@@ -95,7 +115,8 @@ export const checkNumber = (
   if (!reading.ok) return report("number-bad", { column: name, text, fault: reading.fault });
   const { value, thousands } = reading;
   const within = (n: number): boolean => n >= bounds.least && n <= bounds.most;
-  const open = thousands !== undefined && (thousands.mark === "," || delimiter !== ",") && within(thousands.value);
+  const open =
+    thousands !== undefined && (thousands.mark === "," || delimiter !== ",") && within(thousands.value);
   if (open && within(value)) return report("number-two-ways", { text, small: value, large: thousands.value });
   const meant = open ? thousands.value : value;
   if (!within(meant)) return report("number-range", { text, ...bounds });
@@ -103,7 +124,13 @@ export const checkNumber = (
 };
 
 const daysIn = (year: number, month: number): number =>
-  month === 2 ? (year % 4 === 0 && (year % 100 !== 0 || year % 400 === 0) ? 29 : 28) : [4, 6, 9, 11].includes(month) ? 30 : 31;
+  month === 2
+    ? year % 4 === 0 && (year % 100 !== 0 || year % 400 === 0)
+      ? 29
+      : 28
+    : [4, 6, 9, 11].includes(month)
+      ? 30
+      : 31;
 
 /** Whether a text is a calendar date `YYYY-MM-DD` of 1900 to 2100. */
 export const isIsoDate = (text: string): boolean => {
@@ -127,6 +154,11 @@ const isoReadings = (text: string): string[] => {
   const [a, b, c] = match.slice(1).map(Number) as [number, number, number];
   const iso = (y: number, m: number, d: number): string =>
     `${String(y < 100 ? y + 2000 : y).padStart(4, "0")}-${String(m).padStart(2, "0")}-${String(d).padStart(2, "0")}`;
-  const candidates = match[1]?.length === 4 ? [iso(a, b, c)] : text.includes(".") ? [iso(c, b, a)] : [iso(c, b, a), iso(c, a, b)];
+  const candidates =
+    match[1]?.length === 4
+      ? [iso(a, b, c)]
+      : text.includes(".")
+        ? [iso(c, b, a)]
+        : [iso(c, b, a), iso(c, a, b)];
   return [...new Set(candidates.filter(isIsoDate))];
 };

@@ -3,17 +3,40 @@
 import type { Problem } from "../problem/index.ts";
 import { parseTable } from "./csv.ts";
 import { cylindersIn } from "./cylinder-lists.ts";
-import { flagFormulas, meterIn } from "./common-cells.ts";
+import { byAndNote, meterIn } from "./common-cells.ts";
 import { requireColumns, viewTable } from "./row-view.ts";
 import type { Engine, Service, Work } from "./types.ts";
 
-export const serviceColumns: readonly string[] = ["date", "meter", "what", "cylinders", "new_baseline", "by", "note"];
+export const serviceColumns: readonly string[] = [
+  "date",
+  "meter",
+  "what",
+  "cylinders",
+  "new_baseline",
+  "by",
+  "note",
+];
 
 /** Every kind of work; true where the cylinders touched begin a new history. */
 const works: Readonly<Record<Work, boolean>> = {
-  "valve job": true, "head gasket": true, "head off": true, "re-ring": true, rebore: true, rebuild: true,
-  "valve lash": false, "timing drive": false, plugs: false, "oil change": false, additive: false, storage: false,
-  overheated: false, flooded: false, "over-rev": false, "water drawn in": false, "meter replaced": false, other: false,
+  "valve job": true,
+  "head gasket": true,
+  "head off": true,
+  "re-ring": true,
+  rebore: true,
+  rebuild: true,
+  "valve lash": false,
+  "timing drive": false,
+  plugs: false,
+  "oil change": false,
+  additive: false,
+  storage: false,
+  overheated: false,
+  flooded: false,
+  "over-rev": false,
+  "water drawn in": false,
+  "meter replaced": false,
+  other: false,
 };
 
 export const workNames = Object.keys(works) as readonly Work[];
@@ -33,17 +56,28 @@ export const readServices = (
   const services = view.rows.flatMap((row): Service[] => {
     const before = problems.length;
     const date = row.date("date");
-    const what = row.word("what", workNames);
-    if (row.text("what") === "") row.fault("what", "word-unknown", { column: "what", text: "", words: workNames });
+    const what = row.neededWord("what", workNames);
     const meter = meterIn(row);
     const cylinders = cylindersIn(row, "cylinders", engine.cylinders, engine.cylinders);
-    const newBaseline = cylindersIn(row, "new_baseline", engine.cylinders, what !== undefined && works[what] ? cylinders : []);
-    flagFormulas(row, ["by", "note"]);
+    const newBaseline = cylindersIn(
+      row,
+      "new_baseline",
+      engine.cylinders,
+      what !== undefined && works[what] ? cylinders : [],
+    );
+    const texts = byAndNote(row);
     const faults = problems.slice(before).some((problem) => problem.severity === "error");
     if (faults || date === undefined || what === undefined) return [];
-    const by = row.text("by");
-    const note = row.text("note");
-    return [{ date, what, cylinders, newBaseline, ...(meter === undefined ? {} : { meter }), ...(by === "" ? {} : { by }), ...(note === "" ? {} : { note }) }];
+    return [
+      {
+        date,
+        what,
+        cylinders,
+        newBaseline,
+        ...(meter === undefined ? {} : { meter }),
+        ...texts,
+      },
+    ];
   });
-  return { services: services.sort((a, b) => a.date.localeCompare(b.date)), problems };
+  return { services: services.sort((a, b) => a.date.localeCompare(b.date, "en")), problems };
 };

@@ -1,12 +1,37 @@
 // One row of tests.csv: its name, its kind, and its cells in the engine's order.
 
-import { type PressureUnit, fromSi, gaugePressure, gaugeUnits, speed, toSi, volume, writeQuantity } from "../quantity/index.ts";
+import {
+  type PressureUnit,
+  fromSi,
+  gaugePressure,
+  gaugeUnitNamed,
+  gaugeUnits,
+  speed,
+  toSi,
+  volume,
+  writeQuantity,
+} from "../quantity/index.ts";
 import { heardIn } from "./heard.ts";
 import { readReadingCell } from "./reading-cell.ts";
 import type { RowView } from "./row-view.ts";
-import type { Cell, Engine, Gauge, Heard, LeakKind, PerCylinder, PressureKind, PressureRow } from "./types.ts";
+import type {
+  Cell,
+  Engine,
+  Gauge,
+  Heard,
+  LeakKind,
+  PerCylinder,
+  PressureKind,
+  PressureRow,
+} from "./types.ts";
 
-export const pressureKinds: readonly PressureKind[] = ["dry", "wet", "first-stroke", "running", "snap-throttle"];
+export const pressureKinds: readonly PressureKind[] = [
+  "dry",
+  "wet",
+  "first-stroke",
+  "running",
+  "snap-throttle",
+];
 export const leakKinds: readonly LeakKind[] = ["leak-down", "leak-down-oiled", "leak-down-lower"];
 const factKinds = ["oil", "regulated", "speed", "strokes", "order"] as const;
 export const rowKinds = [...pressureKinds, ...leakKinds, "heard", ...factKinds] as const;
@@ -19,16 +44,24 @@ export type RowContent =
 export const cylinderColumn = (label: string): string => `c${label}`;
 
 /** The largest reading that is believed, 20 MPa: well above any cranking diesel. */
-export const mostReading_Pa = 20_000_000;
+const mostReading_Pa = 20_000_000;
 
 /** Reads what a row holds; undefined after a fault. */
-export const rowContent = (row: RowView, engine: Engine, gauges: readonly Gauge[], delimiter: string): RowContent | undefined => {
-  const what = row.word("what", rowKinds);
-  if (row.text("what") === "") return row.fault("what", "word-unknown", { column: "what", text: "", words: rowKinds });
+export const rowContent = (
+  row: RowView,
+  engine: Engine,
+  gauges: readonly Gauge[],
+  delimiter: string,
+): RowContent | undefined => {
+  const what = row.neededWord("what", rowKinds);
   if (what === undefined) return undefined;
-  if (what === "heard") return { kind: "heard", heard: engine.cylinders.map((label) => heardIn(row, cylinderColumn(label), engine.cylinders)) };
+  if (what === "heard")
+    return {
+      kind: "heard",
+      heard: engine.cylinders.map((label) => heardIn(row, cylinderColumn(label), engine.cylinders)),
+    };
   const fact = factKinds.find((name) => name === what);
-  if (fact !== undefined) return factRow(row, engine, fact);
+  if (fact !== undefined) return factRow(row, engine, gauges, fact);
   const reading = [...pressureKinds, ...leakKinds].find((name) => name === what);
   return reading === undefined ? undefined : readingRow(row, engine, gauges, reading, delimiter);
 };
@@ -43,9 +76,12 @@ const unitIn = (row: RowView, gauge: Gauge | undefined, first: string): Pressure
   const text = row.text("unit");
   if (text === "%" || (text === "" && gauge?.dial !== undefined && gauge.dial !== "pressure")) return "%";
   if (text === "") return gauge?.unit ?? row.fault("unit", "unit-missing", { text: first });
-  const known = gaugeUnits.find((name) => name.toLowerCase() === text.toLowerCase() && text !== "mPa");
-  return known ?? row.fault("unit", "unit-unknown", { text, units: [...gaugeUnits, "%"] });
+  return gaugeUnitNamed(text) ?? row.fault("unit", "unit-unknown", { text, units: [...gaugeUnits, "%"] });
 };
+
+/** What a row without a unit is called by in a message. */
+const firstReading = (row: RowView, engine: Engine): string =>
+  engine.cylinders.map((label) => row.text(cylinderColumn(label))).find((text) => text !== "") ?? "";
 
 const readingRow = (
   row: RowView,
@@ -58,8 +94,7 @@ const readingRow = (
   const gaugeId = row.text("gauge");
   const gauge = gauges.find(({ id }) => id === gaugeId);
   const columns = engine.cylinders.map(cylinderColumn);
-  const first = columns.map((column) => row.text(column)).find((text) => text !== "") ?? "";
-  const unit = unitIn(row, gauge, first);
+  const unit = unitIn(row, gauge, firstReading(row, engine));
   if (unit === undefined) return undefined;
   const isLeak = leakKinds.some((kind) => kind === what);
   if (unit === "%" && !isLeak) return row.fault("unit", "percent-out-of-place", { what });
@@ -68,24 +103,51 @@ const readingRow = (
   if (take === undefined || complete.length < cells.length) return undefined;
   const holds = unit === "%" ? "lost" : "pressure";
   const gaugePart = gaugeId === "" ? {} : { gauge: gaugeId };
-  return { kind: "readings", row: { what, take, ...gaugePart, unit, holds, cells: complete, line: row.line } };
+  return {
+    kind: "readings",
+    row: { what, take, ...gaugePart, unit, holds, cells: complete, line: row.line },
+  };
 };
 
-const cellIn = (row: RowView, column: string, unit: PressureUnit | "%", gauge: Gauge | undefined, delimiter: string): Cell | undefined => {
+const cellIn = (
+  row: RowView,
+  column: string,
+  unit: PressureUnit | "%",
+  gauge: Gauge | undefined,
+  delimiter: string,
+): Cell | undefined => {
   const bounds =
     unit === "%"
       ? { of: "percent", least: 0, most: 100 }
       : { of: `a reading in ${unit}`, least: 0, most: Number(fromSi(mostReading_Pa, unit).toPrecision(3)) };
-  const lost = (percent: number): number => (gauge?.dial === "percent-held" ? 1 - percent / 100 : percent / 100);
-  const toInner = (written: number): number => (unit === "%" ? lost(written) : gaugePressure(toSi(written, unit)));
-  const cell = readReadingCell(row.text(column), bounds, delimiter, column, toInner, (code, facts) => row.fault(column, code, facts));
+  const lost = (percent: number): number =>
+    gauge?.dial === "percent-held" ? 1 - percent / 100 : percent / 100;
+  const toInner = (written: number): number =>
+    unit === "%" ? lost(written) : gaugePressure(toSi(written, unit));
+  const cell = readReadingCell(row.text(column), bounds, delimiter, column, toInner, (code, facts) =>
+    row.fault(column, code, facts),
+  );
   const scale = gauge?.fullScale;
-  if (cell?.kind === "reading" && unit !== "%" && scale !== undefined && !cell.pegged && cell.value > scale * 1.02)
-    return row.fault(column, "gauge-over", { reading: writeQuantity(cell.value, unit), scale: writeQuantity(scale, unit) });
+  if (
+    cell?.kind === "reading" &&
+    unit !== "%" &&
+    scale !== undefined &&
+    !cell.pegged &&
+    cell.value > scale * 1.02
+  )
+    return row.fault(column, "gauge-over", {
+      reading: writeQuantity(cell.value, unit),
+      scale: writeQuantity(scale, unit),
+    });
   return cell;
 };
 
-const factRow = (row: RowView, engine: Engine, fact: (typeof factKinds)[number]): RowContent => {
+const factRow = (
+  row: RowView,
+  engine: Engine,
+  gauges: readonly Gauge[],
+  fact: (typeof factKinds)[number],
+): RowContent | undefined => {
   const limits = {
     oil: { of: "oil in ml", least: 0, most: 100 },
     regulated: { of: "supply pressure", least: 0, most: 100_000 },
@@ -94,12 +156,15 @@ const factRow = (row: RowView, engine: Engine, fact: (typeof factKinds)[number])
     order: { of: "place in the order", least: 1, most: 60 },
   } as const;
   const numbers = engine.cylinders.map((label) => row.number(cylinderColumn(label), limits[fact]));
-  const map = <T>(make: (value: number) => T): (T | undefined)[] => numbers.map((value) => (value === undefined ? undefined : make(value)));
+  const map = <T>(make: (value: number) => T): (T | undefined)[] =>
+    numbers.map((value) => (value === undefined ? undefined : make(value)));
   if (fact === "oil") return { kind: "fact", facts: { oil: map((ml) => volume(ml * 1e-6)) } };
   if (fact === "speed") return { kind: "fact", facts: { speed: map(speed) } };
   if (fact === "strokes") return { kind: "fact", facts: { strokes: numbers } };
   if (fact === "order") return { kind: "fact", facts: { order: numbers } };
-  const unit = unitIn(row, undefined, row.text(cylinderColumn(engine.cylinders[0] ?? "1")));
-  if (unit === undefined || unit === "%") return { kind: "fact", facts: {} };
+  const gauge = gauges.find(({ id }) => id === row.text("gauge"));
+  const unit = unitIn(row, gauge, firstReading(row, engine));
+  if (unit === undefined) return undefined;
+  if (unit === "%") return row.fault("unit", "percent-out-of-place", { what: fact });
   return { kind: "fact", facts: { regulated: map((value) => gaugePressure(toSi(value, unit))) } };
 };

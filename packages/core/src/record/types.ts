@@ -1,6 +1,14 @@
 // What the logbook holds, as plain values: engines, gauges, tests, services, notes. SI inside.
 
-import type { AbsolutePressure, GaugePressure, Length, PressureUnit, Speed, Temperature, Volume } from "../quantity/index.ts";
+import type {
+  AbsolutePressure,
+  GaugePressure,
+  Length,
+  PressureUnit,
+  Speed,
+  Temperature,
+  Volume,
+} from "../quantity/index.ts";
 
 /** `YYYY-MM-DD`, local wall date, kept as text. */
 export type IsoDate = string;
@@ -61,7 +69,13 @@ export interface Gauge {
 export type Cell =
   | { readonly kind: "not-taken" }
   /** A gauge pressure, or for leak-down in percent the fraction lost. */
-  | { readonly kind: "reading"; readonly value: number; readonly doubtful: boolean; readonly pegged: boolean; readonly text: string };
+  | {
+      readonly kind: "reading";
+      readonly value: number;
+      readonly doubtful: boolean;
+      readonly pegged: boolean;
+      readonly text: string;
+    };
 
 export type PressureKind = "dry" | "wet" | "first-stroke" | "running" | "snap-throttle";
 export type LeakKind = "leak-down" | "leak-down-oiled" | "leak-down-lower";
@@ -79,7 +93,8 @@ export interface PressureRow {
   readonly line: number;
 }
 
-export type HeardPlace = "intake" | "exhaust" | "crankcase" | "coolant" | "neighbour" | "plug" | "outside" | "none";
+export type HeardPlace =
+  "intake" | "exhaust" | "crankcase" | "coolant" | "neighbour" | "plug" | "outside" | "none";
 export interface Heard {
   readonly place: HeardPlace;
   readonly faint: boolean;
@@ -130,8 +145,24 @@ export interface Test {
 }
 
 export type Work =
-  | "valve job" | "head gasket" | "head off" | "re-ring" | "rebore" | "rebuild" | "valve lash" | "timing drive" | "plugs"
-  | "oil change" | "additive" | "storage" | "overheated" | "flooded" | "over-rev" | "water drawn in" | "meter replaced" | "other";
+  | "valve job"
+  | "head gasket"
+  | "head off"
+  | "re-ring"
+  | "rebore"
+  | "rebuild"
+  | "valve lash"
+  | "timing drive"
+  | "plugs"
+  | "oil change"
+  | "additive"
+  | "storage"
+  | "overheated"
+  | "flooded"
+  | "over-rev"
+  | "water drawn in"
+  | "meter replaced"
+  | "other";
 
 export interface Service {
   readonly date: IsoDate;

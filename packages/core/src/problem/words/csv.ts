@@ -1,6 +1,6 @@
 // Sentences for faults in the shape of a CSV file.
 
-const plural = (n: number, one: string): string => `${String(n)} ${one}${n === 1 ? "" : "s"}`;
+import { plural } from "./print.ts";
 
 export const csvWords = {
   "file-empty": ({ columns }: { columns: string }) => ({
@@ -28,18 +28,22 @@ export const csvWords = {
     expected: "each column name once",
     mend: `rename or delete one of the two "${name}" columns`,
   }),
-  "column-missing": ({ name, header }: { name: string; header: string }) => ({
-    found: `there is no column "${name}"`,
-    expected: `"${name}" among the column names`,
-    mend: `add ${name} to the first line: ${header}`,
-  }),
+  "column-missing": ({ name, header }: { name: string; header: string }) => {
+    const near = header.split(/[,;\t]/).find((other) => other.toLowerCase() === name.toLowerCase());
+    return {
+      found: `there is no column "${name}"`,
+      expected: `"${name}" among the column names`,
+      mend:
+        near === undefined ? `add ${name} to the first line: ${header}` : `write ${name} in place of ${near}`,
+    };
+  },
   "row-long": ({ extra, columns }: { extra: number; columns: number }) => ({
     found: `${plural(extra, "cell")} more than the first line has columns (${String(columns)})`,
     expected: `${plural(columns, "cell")} in the row`,
     mend: "take the extra cells out, or name their columns in the first line",
   }),
   "row-short": ({ missing }: { missing: number }) => ({
-    found: `the row ends ${plural(missing, "cell")} early; they are taken as empty`,
+    found: `the row ends ${plural(missing, "cell")} early; what is missing is taken as empty`,
     expected: "a cell for every column",
     mend: `end the row with ${plural(missing, "more separator")}`,
   }),
@@ -56,6 +60,6 @@ export const csvWords = {
   "file-huge": ({ what, most }: { what: string; most: number }) => ({
     found: `more than ${String(most)} ${what}`,
     expected: `at most ${String(most)} ${what} in one file`,
-    mend: "split the file: one engine a folder",
+    mend: what === "columns" ? "delete the columns that hold nothing" : "split the file: one engine a folder",
   }),
 } as const;

@@ -1,6 +1,6 @@
 // Sentences for faults in a rule sheet.
 
-const quoted = (text: string): string => `"${text}"`;
+import { quoted } from "./print.ts";
 
 const names = "min, max, mean, median, range, ratio, cv, n, p";
 const functions = "min(), max(), mean(), abs(), round()";
@@ -88,7 +88,7 @@ export const rulesWords = {
     mend: `fill in the column ${column}`,
   }),
   "rule-id": ({ id }: { id: string }) => ({
-    found: `the id ${quoted(id)}`,
+    found: `the id ${quoted(id)} is no short name`,
     expected: "a small letter, then up to 39 letters, digits or hyphens",
     mend: "write a short name such as ratio75",
   }),

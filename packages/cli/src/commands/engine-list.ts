@@ -1,0 +1,49 @@
+// engine list: a line an engine.
+
+import type { Command } from "../command.ts";
+import { enginesDocument } from "../documents/engines-document.ts";
+import { missingFields } from "../documents/missing-fields.ts";
+import { engineOverview } from "../logbook/engine-overview.ts";
+import { openLogbook } from "../logbook/open-logbook.ts";
+import { shown } from "../logbook/words.ts";
+import { nodeWorld } from "../logbook/world.ts";
+import { engineLines, faultCount } from "../render/engines.ts";
+import { wrapText } from "../render/table.ts";
+
+export const engineList: Command = {
+  name: "engine list",
+  summary: "the engines of the logbook, a line each",
+  examples: ["sealtrend engine list"],
+  positionals: [],
+  options: [],
+  run: async (args, io) => {
+    const logbook = await openLogbook(nodeWorld(io), "read", args.text("logbook"));
+    const where = shown(io.cwd, logbook.root);
+    const engines = logbook.ids.map((id) => engineOverview(logbook, id, args.text("as-of")));
+    const faulty = engines.filter(({ faults }) => faults.length > 0);
+    const lines =
+      engines.length === 0
+        ? wrapText(
+            `No engine in ${where} yet. Add one: sealtrend engine add pump --cylinders 4 --ignition spark`,
+            io.width,
+          )
+        : engineLines(engines, io.width);
+    const more = faulty.map(
+      ({ id, faults }) => `${id}: ${faultCount(faults.length)} in its files; see each: sealtrend proofread`,
+    );
+    const aside = [...logbook.asides, ...more].map((line) => `${line}\n`).join("");
+    const json = enginesDocument(
+      logbook.root,
+      engines.map((overview) => ({
+        overview,
+        missing: overview.engine === undefined ? [] : missingFields(overview.engine, overview.fields),
+      })),
+    );
+    return await Promise.resolve({
+      exit: faulty.length > 0 ? 1 : 0,
+      text: `${lines.join("\n")}\n`,
+      json,
+      ...(aside === "" ? {} : { aside }),
+    });
+  },
+};

@@ -1,0 +1,167 @@
+// enter: one test, from the command line or asked cylinder by cylinder.
+
+import { type Dialect, type Engine, dialectOf, engineHeaders, readEngine } from "@sealtrend/core";
+import { type Answer, type Args, type Command, Stop } from "../command.ts";
+import type { Io } from "../io.ts";
+import { type Logbook, engineFiles, openLogbook, pickEngine, stopOnErrors } from "../logbook/open-logbook.ts";
+import { readFileIfThere } from "../logbook/read-file.ts";
+import { shown } from "../logbook/words.ts";
+import { nodeWorld } from "../logbook/world.ts";
+import { type Change, write } from "../logbook/write.ts";
+import { typedLine } from "../options/quote.ts";
+import { entryAnswer } from "./entry-answer.ts";
+import { askReadings } from "./entry-ask.ts";
+import { conditionOptions, factOptions, placeOptions, readingOptions } from "./entry-options.ts";
+import { type Placed, placeRows } from "./entry-place.ts";
+import { entryRows } from "./entry-rows.ts";
+import { entryTarget } from "./entry-target.ts";
+import { cylinderLabels, newEngine } from "./new-engine.ts";
+import { refuseDemo } from "./refuse-demo.ts";
+import { usage } from "./usage.ts";
+
+const rowOptions = [...readingOptions, ...factOptions];
+
+export const enter: Command = {
+  name: "enter",
+  summary: "save one test and see at once what it says",
+  examples: [
+    'sealtrend enter tractor --dry "126 125 111 127" --unit psi --altitude 350m --engine-temp warm',
+    'sealtrend enter boat --leak-down "74/80 72/80 61/80 75/80" --unit psi --heard "none none exhaust none"',
+    'sealtrend enter baler --new --cylinders 2 --ignition spark --dry "118 121" --unit psi',
+  ],
+  positionals: [{ name: "ENGINE", help: "the engine; may be left out where there is only one", need: "may" }],
+  options: [...rowOptions, ...conditionOptions, ...placeOptions],
+  run: async (args, io) => await enterTest(args, io),
+};
+
+const enterTest = async (typed: Args, io: Io): Promise<Answer> => {
+  const world = nodeWorld(io);
+  const logbook = await openLogbook(world, "write", typed.text("logbook"));
+  refuseDemo(logbook);
+  const target = entryTarget(typed, io);
+  const { id, engine, isNew } = engineFor(typed, logbook);
+  const header = engineHeaders(engine.cylinders)["tests.csv"] ?? "";
+  const path = `${logbook.root}/${id}/tests.csv`;
+  const dialect = isNew
+    ? dialectOf(header, "tests.csv")
+    : dialectIn(readFileIfThere(world, path)?.text, header);
+  const args = await complete(typed, io, { logbook, id, engine, dialect });
+  const unsaved = unsavedText(args);
+  const gauge = logbook.gauges.find(({ id: name }) => name === args.text("gauge"));
+  const { rows, faults } = entryRows(args, { engine, gauge, dialect });
+  if (faults.length > 0) throw new Stop(2, faults, args === typed ? "" : `not saved: ${unsaved}\n`);
+  const file = shown(world.cwd, path);
+  const place: { now?: Placed } = {};
+  const makeRows = (text: string): readonly string[] => {
+    place.now = placeRows(text.trim() === "" ? `${header}\n` : text, {
+      file,
+      rows,
+      target: { ...target, meter: args.text("meter") ?? "" },
+      engine,
+      gauges: logbook.gauges,
+    });
+    return place.now.rows;
+  };
+  const changes: readonly Change[] = isNew
+    ? newEngine(world, logbook.root, id, newFields(args), { "tests.csv": makeRows("") }).changes
+    : [{ kind: "append", path: `${id}/tests.csv`, header, rows: (current) => makeRows(current?.text ?? "") }];
+  const command = typedLine(commandWords(args, id));
+  const written = await write(world, { root: logbook.root, command, changes, unsaved });
+  return entryAnswer(args, io, {
+    logbook,
+    id,
+    placed: place.now ?? { test: "", rows: [] },
+    written,
+    rows,
+    file,
+  });
+};
+
+interface Meant {
+  readonly id: string;
+  readonly engine: Engine;
+  readonly isNew: boolean;
+}
+
+const engineFor = (args: Args, logbook: Logbook): Meant => {
+  if (args.flag("new")) {
+    const id = newName(args);
+    return { id, engine: newEngine(logbook.world, logbook.root, id, newFields(args)).engine, isNew: true };
+  }
+  const only = ["cylinders", "ignition"].find((name) => args.text(name) !== undefined);
+  if (only !== undefined)
+    throw usage(
+      "new-missing",
+      `--${only} without --new`,
+      "--new with it, for an engine that is new",
+      "add --new, or leave it out",
+    );
+  const id = pickEngine(logbook, args.positionals[0]);
+  return { id, engine: engineOf(logbook, id), isNew: false };
+};
+
+const newName = (args: Args): string => {
+  const [name] = args.positionals;
+  const line = 'sealtrend enter pump --new --cylinders 4 --dry "150 148 149 151" --unit psi';
+  if (name === undefined)
+    throw usage("engine-open", "the new engine has no name", "a name such as pump", line);
+  if (args.text("cylinders") === undefined)
+    throw usage(
+      "cylinders-missing",
+      `how many cylinders has ${name}?`,
+      "--cylinders with --new",
+      "add --cylinders 4",
+    );
+  return name;
+};
+
+const newFields = (args: Args) => ({
+  cylinders: cylinderLabels(args.text("cylinders") ?? ""),
+  ignition: args.text("ignition") ?? "unknown",
+});
+
+const engineOf = (logbook: Logbook, id: string): Engine => {
+  const { engine } = engineFiles(logbook, id);
+  const read = readEngine(engine.text, engine.file, id);
+  stopOnErrors(read.problems);
+  if (read.engine === undefined) throw new TypeError(`enter: ${id} has no engine and no fault`);
+  return read.engine;
+};
+
+const dialectIn = (text: string | undefined, header: string): Dialect =>
+  dialectOf(text === undefined || text.trim() === "" ? header : text, "tests.csv");
+
+/** The command line with what is missing asked for, on a terminal; elsewhere readings must be there. */
+const complete = async (
+  args: Args,
+  io: Io,
+  known: {
+    readonly logbook: Logbook;
+    readonly id: string;
+    readonly engine: Engine;
+    readonly dialect: Dialect;
+  },
+): Promise<Args> => {
+  if (rowOptions.some(({ name }) => args.list(name).length > 0)) return args;
+  const { engine, logbook, dialect, id } = known;
+  if (io.interactive) return await askReadings(args, io, { engine, gauges: logbook.gauges, dialect });
+  const line = `sealtrend enter ${id} --dry "${engine.cylinders.map(() => "150").join(" ")}" --unit psi`;
+  throw usage("readings-missing", "no readings given", "at least one row of readings", line);
+};
+
+const commandWords = (args: Args, id: string): string[] => [
+  "enter",
+  id,
+  ...rowOptions.flatMap(({ name }) => args.list(name).flatMap((line) => [`--${name}`, line])),
+];
+
+/** The readings as they can be typed again, should they not be saved. */
+const unsavedText = (args: Args): string =>
+  [
+    ...rowOptions.flatMap(({ name }) => args.list(name).map((line) => `--${name} "${line}"`)),
+    ...[...conditionOptions, ...placeOptions].flatMap(({ name, value }) => {
+      if (value === undefined) return args.flag(name) ? [`--${name}`] : [];
+      const text = args.text(name);
+      return text === undefined ? [] : [`--${name} "${text}"`];
+    }),
+  ].join(" ");

@@ -1,0 +1,81 @@
+// What `enter` says once the readings are saved: where, and what they tell.
+
+import { assessTest, nearest, readEngineRecord } from "@sealtrend/core";
+import type { Answer, Args } from "../command.ts";
+import { showDocument } from "../documents/show-document.ts";
+import type { Io } from "../io.ts";
+import { type Logbook, engineFiles } from "../logbook/open-logbook.ts";
+import type { Written } from "../logbook/write.ts";
+import { shownOn } from "../render/ascii.ts";
+import { faultText } from "../render/faults.ts";
+import { savedLine } from "../render/saved-line.ts";
+import { showScreen } from "../render/show.ts";
+import { pressureUnit, unitRead } from "../render/units.ts";
+import { joined } from "../render/words.ts";
+import type { Placed } from "./entry-place.ts";
+import type { RowValues } from "./entry-rows.ts";
+
+export interface Saved {
+  readonly logbook: Logbook;
+  readonly id: string;
+  readonly placed: Placed;
+  readonly written: Written;
+  readonly rows: readonly RowValues[];
+  /** tests.csv, as messages name it. */
+  readonly file: string;
+}
+
+/** The verdict on the test that was added to. Faults of older entries are named; the new ones are saved all the same. */
+export const entryAnswer = (args: Args, io: Io, saved: Saved): Answer => {
+  const { logbook, id, placed, written, rows, file } = saved;
+  const kinds = joined([...new Set(rows.flatMap(({ what }) => (what === "regulated" ? [] : (what ?? []))))]);
+  const first = savedLine(`saved  ${id} ${placed.test}, ${kinds}`, written.undo, io.width);
+  const entered = { file, rows: placed.rows.length };
+  const { record, problems } = readEngineRecord(engineFiles(logbook, id), logbook.gauges, logbook.facts);
+  const errors = problems.filter(({ severity }) => severity === "error");
+  const test = record?.tests.find((one) => one.id === placed.test);
+  const where = logbook.place.state === "new" ? [`your logbook is ${logbook.root}`] : [];
+  const asides = [
+    ...where,
+    ...logbook.asides,
+    ...written.asides,
+    ...gaugeAside(args, saved, record?.tests ?? []),
+  ];
+  const aside = asides.map((line) => `${line}\n`).join("");
+  if (errors.length > 0 || record === undefined || test === undefined) {
+    const text = `${first}\n\nIt is saved, but other entries have faults, so nothing can be said of it yet.\n`;
+    const json = {
+      schema: "sealtrend/enter@1",
+      engine: { id },
+      test: { id: placed.test },
+      written: entered,
+      problems: errors,
+    };
+    return { exit: 1, text: shownOn(io, text), json, aside: `${aside}${faultText(errors, io.width)}` };
+  }
+  const assessment = assessTest(record, test);
+  const unit = pressureUnit(args.text("units"), logbook.facts, unitRead(assessment));
+  const lines = showScreen(assessment, { unit, width: io.width, detail: args.flag("why") ? "why" : "short" });
+  const text = shownOn(io, `${[first, "", ...lines].join("\n")}\n`);
+  const json = { ...showDocument(assessment, "sealtrend/enter@1"), written: entered };
+  return { exit: 0, text, json, ...(aside === "" ? {} : { aside }) };
+};
+
+/** A gauge named for the first time, but nearly as a known one, is questioned once. */
+const gaugeAside = (
+  args: Args,
+  { logbook, placed }: Saved,
+  tests: readonly { readonly id: string; readonly rows: readonly { readonly gauge?: string }[] }[],
+): string[] => {
+  const name = args.text("gauge");
+  const names = logbook.gauges.map(({ id }) => id);
+  const usedBefore = tests.some(
+    ({ id, rows }) => id !== placed.test && rows.some(({ gauge }) => gauge === name),
+  );
+  const [near] = name === undefined || names.includes(name) || usedBefore ? [] : nearest(name, names);
+  return near === undefined
+    ? []
+    : [
+        `gauge "${name ?? ""}" is not in gauges.csv; if you meant ${near}: sealtrend undo, then enter it again`,
+      ];
+};

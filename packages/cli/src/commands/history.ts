@@ -1,0 +1,60 @@
+// history: each cylinder across the years.
+
+import { type EngineRecord, type KindHistory, type PressureUnit, assessHistory } from "@sealtrend/core";
+import type { Command } from "../command.ts";
+import { historyDocument } from "../documents/history-document.ts";
+import { shownOn } from "../render/ascii.ts";
+import { historyChart } from "../render/history-chart.ts";
+import { historyLong } from "../render/history-long.ts";
+import { historyScreen } from "../render/history.ts";
+import { pressureUnit } from "../render/units.ts";
+import { pickRecord, saidAside } from "./pick.ts";
+import { usage } from "./usage.ts";
+
+export const history: Command = {
+  name: "history",
+  summary: "each cylinder across the years: steady, falling, or too short to tell",
+  examples: ["sealtrend history tractor", "sealtrend history tractor --cylinder 3"],
+  positionals: [{ name: "ENGINE", help: "the engine; may be left out where there is only one", need: "may" }],
+  options: [
+    { name: "cylinder", value: "3", help: "a chart of this cylinder against the others" },
+    { name: "long", help: "one reading a row" },
+  ],
+  run: async (args, io) => {
+    const { logbook, record } = await pickRecord(args, io);
+    const label = cylinderNamed(record, args.text("cylinder"));
+    const assessment = assessHistory(record);
+    const main = assessment.cranking ?? assessment.leakDown;
+    const { width, unicode, today } = io;
+    const detail = args.flag("why") ? "why" : "short";
+    const chart =
+      label === undefined || main === undefined
+        ? []
+        : ["", ...historyChart(record, main, label, { width: Math.min(width, 100), unicode })];
+    const unit = pressureUnit(
+      args.text("units"),
+      logbook.facts,
+      main === undefined ? undefined : unitOfLast(main),
+    );
+    const listed =
+      args.flag("long") && main !== undefined
+        ? ["", ...historyLong(main, record.engine.cylinders, { unit, width })]
+        : [];
+    const lines = [...historyScreen(assessment, { width, unicode, today, detail }), ...chart, ...listed];
+    const text = shownOn(io, `${lines.join("\n")}\n`);
+    return await Promise.resolve({ exit: 0, text, json: historyDocument(assessment), ...saidAside(logbook) });
+  },
+};
+
+/** @throws Stop 2 for a cylinder the engine does not have */
+const cylinderNamed = ({ engine }: EngineRecord, label: string | undefined): string | undefined => {
+  if (label === undefined || engine.cylinders.includes(label)) return label;
+  const [first = "1"] = engine.cylinders;
+  const expected = `one of: ${engine.cylinders.join(", ")}`;
+  throw usage("cylinder-unknown", `${engine.id} has no cylinder "${label}"`, expected, `--cylinder ${first}`);
+};
+
+const unitOfLast = ({ counted }: KindHistory): PressureUnit | undefined => {
+  const unit = counted.at(-1)?.values.unit;
+  return unit === "%" ? undefined : unit;
+};

@@ -1,0 +1,41 @@
+// Every command, in the order of the help.
+
+import type { Command } from "../command.ts";
+
+import { amend } from "./amend.ts";
+import { demo } from "./demo.ts";
+import { engineAdd } from "./engine-add.ts";
+import { engineList } from "./engine-list.ts";
+import { engineSet } from "./engine-set.ts";
+import { engineShow } from "./engine-show.ts";
+import { enter } from "./enter.ts";
+import { gaugeAdd } from "./gauge-add.ts";
+import { gaugeList } from "./gauge-list.ts";
+import { history } from "./history.ts";
+import { how } from "./how.ts";
+import { note } from "./note.ts";
+import { proofread } from "./proofread.ts";
+import { rules } from "./rules.ts";
+import { service } from "./service.ts";
+import { show } from "./show.ts";
+import { undo } from "./undo.ts";
+
+export const commands: readonly Command[] = [
+  demo,
+  enter,
+  show,
+  history,
+  how,
+  engineAdd,
+  engineList,
+  engineShow,
+  engineSet,
+  gaugeAdd,
+  gaugeList,
+  service,
+  note,
+  amend,
+  undo,
+  proofread,
+  rules,
+];

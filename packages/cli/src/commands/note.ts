@@ -1,0 +1,190 @@
+// note: other evidence than readings: oil use, blow-by, what was seen or heard.
+
+import {
+  type Engine,
+  type Note,
+  engineHeaders,
+  noteColumns,
+  noteKinds,
+  noteNames,
+  plainNumber,
+  readNotes,
+  readNumber,
+} from "@sealtrend/core";
+import type { Args, Command, Option } from "../command.ts";
+import { noteDocument } from "../documents/note-document.ts";
+import type { Io } from "../io.ts";
+import { shown } from "../logbook/words.ts";
+import { write } from "../logbook/write.ts";
+import { noteLines, noteWords } from "../render/note.ts";
+import { savedLine } from "../render/saved-line.ts";
+import { askMissing } from "./ask-missing.ts";
+import { askMore } from "./ask-more.ts";
+import { newRow } from "./new-row.ts";
+import { typedDay } from "./typed-day.ts";
+import { typedWords } from "./typed-words.ts";
+import { usage } from "./usage.ts";
+import { writableEngine } from "./writable-engine.ts";
+
+const options: readonly Option[] = [
+  { name: "what", value: "KIND", help: `kind of evidence: ${noteNames.join(", ")}` },
+  {
+    name: "value",
+    value: "0.4L/1000km",
+    help: "a number with its unit, or a word such as none, some, heavy",
+  },
+  { name: "unit", value: "UNIT", help: "the unit, where it is not attached to the value" },
+  { name: "cylinders", value: "LABELS", help: 'which cylinders it is about: "3", "1 2"' },
+  { name: "date", value: "DATE", help: "the day (default today)" },
+  { name: "meter", value: "N", help: "hours, km or miles on the meter" },
+  { name: "by", value: "WHO", help: "me, shop, or a name" },
+  { name: "note", value: "TEXT", help: "anything else" },
+];
+
+export const note: Command = {
+  name: "note",
+  summary: "other evidence: oil use, blow-by, debris, what was seen or heard",
+  examples: [
+    'sealtrend note boat --what "oil use" --value 0.4L/1000km',
+    'sealtrend note tractor --what "valve seen" --value burnt --cylinders 3 --by shop',
+  ],
+  positionals: [{ name: "ENGINE", help: "the engine; may be left out where there is only one", need: "may" }],
+  options,
+  run: async (typed, io) => {
+    const { logbook, id, engine } = await writableEngine(typed, io);
+    const args = await asked(typed, io, engine);
+    const values = valuesOf(args, io);
+    const path = `${id}/notes.csv`;
+    const file = shown(logbook.world.cwd, `${logbook.root}/${path}`);
+    const header = engineHeaders(engine.cylinders)["notes.csv"] ?? "";
+    const command = typedWords(args, "note", id, options);
+    let earlier: readonly Note[] = [];
+    const rows = (text: string): readonly string[] => {
+      earlier = text.trim() === "" ? [] : readNotes(text, file, engine).notes;
+      return newRow(text, {
+        file,
+        header,
+        values,
+        read: (after, name) => readNotes(after, name, engine).problems,
+      });
+    };
+    const written = await write(logbook.world, {
+      root: logbook.root,
+      command,
+      unsaved: command,
+      changes: [{ kind: "append", path, header, rows: (current) => rows(current?.text ?? "") }],
+    });
+    const saved = asRead(values, engine);
+    const aside = [...logbook.asides, ...written.asides].map((line) => `${line}\n`).join("");
+    const said = savedLine(`saved  ${id} ${saved.date}, ${noteWords(saved)}`, written.undo, io.width);
+    const lines = [said, ...noteLines(saved, earlier, engine, io.width)];
+    return {
+      exit: 0,
+      text: `${lines.join("\n")}\n`,
+      json: noteDocument(saved, engine, file),
+      ...(aside === "" ? {} : { aside }),
+    };
+  },
+};
+
+type Kind = keyof typeof noteKinds;
+interface Takes {
+  readonly words: readonly string[];
+  readonly units: readonly string[];
+}
+const takesOf = (what: Kind | undefined): Takes =>
+  what === undefined ? { words: [], units: [] } : noteKinds[what];
+
+const known = (args: Args): Kind | undefined =>
+  noteNames.find((name) => name === args.text("what")?.trim().toLowerCase());
+
+const asked = async (typed: Args, io: Io, engine: Engine): Promise<Args> => {
+  const open = typed.text("what") === undefined || typed.text("value") === undefined;
+  const args = await askMissing(typed, io, [
+    {
+      option: "what",
+      question: `what is noted (${noteNames.join(", ")}): `,
+      found: `what is noted of ${engine.id}? One of: ${noteNames.join(", ")}`,
+      mend: `sealtrend note ${engine.id} --what "oil use" --value 0.4L/1000km`,
+    },
+  ]);
+  const what = known(args);
+  const { words, units } = takesOf(what);
+  if (what === undefined) return args;
+  const free = words.length === 0 && units.length === 0;
+  if (free && (args.text("value") ?? args.text("note")) !== undefined) return args;
+  const choice = [...words, ...units.map((unit) => `a number of ${unit}`)].join(", ");
+  const example = free
+    ? `--note "what was found"`
+    : `--value ${units[0] === undefined ? (words[0] ?? "") : `0.4${units[0]}`}`;
+  const told = await askMissing(args, io, [
+    {
+      option: free ? "note" : "value",
+      question: free ? `${what}: ` : `${what} (${choice}): `,
+      found: free ? `${what}: what is it?` : `${what}: how much? ${choice}`,
+      mend: `sealtrend note ${engine.id} --what "${what}" ${example}`,
+    },
+  ]);
+  if (!open || !io.interactive) return told;
+  const unit = engine.meter === undefined ? "" : ` in ${engine.meter}`;
+  return await askMore(told, io, [
+    { option: "meter", question: `meter${unit}` },
+    ...(free ? [] : [{ option: "note", question: "anything else" }]),
+  ]);
+};
+
+/** The row by column name; a unit attached to the value moves to its own cell. @throws Stop 2 */
+const valuesOf = (args: Args, io: Io): Readonly<Record<string, string>> => {
+  const what = known(args);
+  const { value, unit } = measured(args, what);
+  return {
+    date: typedDay(args, io) ?? io.today,
+    meter: plainNumber(args.text("meter")?.trim() ?? ""),
+    what: what ?? args.text("what") ?? "",
+    value,
+    unit,
+    cylinders: (args.text("cylinders") ?? "")
+      .trim()
+      .split(/[\s,;+]+/)
+      .join(" "),
+    by: args.text("by") ?? "",
+    note: args.text("note") ?? "",
+  };
+};
+
+const measured = (args: Args, what: Kind | undefined): { readonly value: string; readonly unit: string } => {
+  const { words, units } = takesOf(what);
+  const typed = args.text("value")?.trim() ?? "";
+  const word = words.find((one) => one === typed.toLowerCase());
+  if (word !== undefined) return { value: word, unit: "" };
+  const apart = args.text("unit")?.trim();
+  const [, number = typed, attached = ""] =
+    units.length === 0 ? [] : (/^([+-]?[\d.,]+)\s*(.*)$/.exec(typed) ?? []);
+  if (apart !== undefined && attached !== "" && plain(apart) !== plain(attached))
+    throw usage(
+      "unit-twice",
+      `--value ${typed} and --unit ${apart}`,
+      "one unit",
+      `--value ${number}${attached}`,
+    );
+  const unit = apart ?? attached;
+  if (unit === "" && units[0] !== undefined && readNumber(number).ok)
+    throw usage(
+      "unit-open",
+      `${what ?? ""} ${number}: in which unit?`,
+      units.join(", "),
+      `--value ${number}${units[0]}`,
+    );
+  return { value: plainNumber(number), unit: units.find((name) => plain(name) === plain(unit)) ?? unit };
+};
+
+const plain = (unit: string): string => unit.replace(/\s+/g, "").toLowerCase();
+
+/** The entry as the reader takes it. */
+const asRead = (values: Readonly<Record<string, string>>, engine: Engine): Note => {
+  const header = noteColumns.join(",");
+  const lines = newRow("", { file: "", header, values, read: () => [] });
+  const [found] = readNotes(`${header}\n${lines.join("\n")}\n`, "", engine).notes;
+  if (found === undefined) throw new TypeError("note: a row that was written is not read back");
+  return found;
+};

@@ -1,0 +1,78 @@
+// What several commands begin with: the logbook, the engine, the test that is meant.
+
+import { type EngineRecord, type Test, nearest } from "@sealtrend/core";
+import { type Args, Stop } from "../command.ts";
+import type { Io } from "../io.ts";
+import { type Logbook, openLogbook, pickEngine, readRecord } from "../logbook/open-logbook.ts";
+import { nodeWorld } from "../logbook/world.ts";
+
+export interface Picked {
+  readonly logbook: Logbook;
+  readonly record: EngineRecord;
+}
+
+/** Opens the logbook to read and reads the engine named on the command line, or the only one. */
+export const pickRecord = async (args: Args, io: Io): Promise<Picked> => {
+  const logbook = await openLogbook(nodeWorld(io), "read", args.text("logbook"));
+  const [named] = args.positionals;
+  const record = readRecord(logbook, pickEngine(logbook, named));
+  return { logbook, record: asOf(record, args.text("as-of")) };
+};
+
+/** The record as it stood at the end of a day. */
+const asOf = (record: EngineRecord, day: string | undefined): EngineRecord =>
+  day === undefined
+    ? record
+    : {
+        ...record,
+        tests: record.tests.filter(({ date }) => date <= day),
+        services: record.services.filter(({ date }) => date <= day),
+        notes: record.notes.filter(({ date }) => date <= day),
+      };
+
+/** The test named, or the latest that is not set aside and holds readings.
+ *  @throws Stop 2 for a name that is not there, 1 when the engine has no test */
+export const pickTest = (record: EngineRecord, named: string | undefined): Test => {
+  const { engine, tests } = record;
+  if (named !== undefined && named !== "latest") {
+    const found = tests.find(({ id }) => id === named);
+    if (found !== undefined) return found;
+    const [near] = nearest(
+      named,
+      tests.map(({ id }) => id),
+    );
+    const mend =
+      near === undefined
+        ? `one of: ${tests
+            .slice(-5)
+            .map(({ id }) => id)
+            .join(", ")}`
+        : `did you mean ${near}?`;
+    throw new Stop(2, [
+      {
+        code: "test-unknown",
+        severity: "error",
+        found: `${engine.id} has no test "${named}"`,
+        expected: "the name of a test",
+        mend,
+      },
+    ]);
+  }
+  const latest =
+    tests.findLast(({ setAside, rows }) => setAside === undefined && rows.length > 0) ?? tests.at(-1);
+  if (latest !== undefined) return latest;
+  const example = engine.cylinders.map((_, i) => String(150 - i)).join(" ");
+  const mend = `sealtrend enter ${engine.id} --dry "${example}" --unit psi`;
+  throw new Stop(1, [
+    {
+      code: "test-none",
+      severity: "error",
+      found: `${engine.id} has no test yet`,
+      expected: "at least one test",
+      mend,
+    },
+  ]);
+};
+
+export const saidAside = ({ asides }: Logbook): { readonly aside?: string } =>
+  asides.length === 0 ? {} : { aside: asides.map((line) => `${line}\n`).join("") };

@@ -1,0 +1,158 @@
+// service: what was done to the engine, and which cylinders begin a new history with it.
+
+import {
+  type Engine,
+  type Service,
+  engineHeaders,
+  plainNumber,
+  readServices,
+  serviceColumns,
+  startsAnew,
+  workNames,
+} from "@sealtrend/core";
+import type { Args, Command, Option } from "../command.ts";
+import { serviceDocument } from "../documents/service-document.ts";
+import type { Io } from "../io.ts";
+import { shown } from "../logbook/words.ts";
+import { write } from "../logbook/write.ts";
+import { savedLine } from "../render/saved-line.ts";
+import { serviceLines } from "../render/service.ts";
+import { askMissing } from "./ask-missing.ts";
+import { askMore } from "./ask-more.ts";
+import { newRow } from "./new-row.ts";
+import { typedDay } from "./typed-day.ts";
+import { typedWords } from "./typed-words.ts";
+import { writableEngine } from "./writable-engine.ts";
+
+const options: readonly Option[] = [
+  { name: "what", value: "WORK", help: `what was done: ${workNames.join(", ")}` },
+  { name: "cylinders", value: "LABELS", help: 'which it touched: all, none, or labels: "1 2" (default all)' },
+  {
+    name: "new-baseline",
+    value: "LABELS",
+    help: "which begin a new history (default: those touched, where head or rings were open; else none)",
+  },
+  { name: "date", value: "DATE", help: "the day (default today)" },
+  { name: "meter", value: "N", help: "hours, km or miles on the meter" },
+  { name: "by", value: "WHO", help: "me, shop, or a name" },
+  { name: "note", value: "TEXT", help: 'anything else; for storage how long: "7 months"' },
+];
+
+export const service: Command = {
+  name: "service",
+  summary: "what was done to the engine: who compares readings across it must know",
+  examples: [
+    'sealtrend service boat --what "valve job" --cylinders all --meter 640',
+    'sealtrend service tractor --what "head gasket" --cylinders "1 2" --by shop --date 2026-04-11',
+  ],
+  positionals: [{ name: "ENGINE", help: "the engine; may be left out where there is only one", need: "may" }],
+  options,
+  run: async (typed, io) => {
+    const { logbook, id, engine } = await writableEngine(typed, io);
+    const args = await asked(typed, io, engine);
+    const values = valuesOf(args, io);
+    const path = `${id}/services.csv`;
+    const file = shown(logbook.world.cwd, `${logbook.root}/${path}`);
+    const header = engineHeaders(engine.cylinders)["services.csv"] ?? "";
+    const command = typedWords(args, "service", id, options);
+    const read = (text: string, name: string) => readServices(text, name, engine).problems;
+    const written = await write(logbook.world, {
+      root: logbook.root,
+      command,
+      unsaved: command,
+      changes: [
+        {
+          kind: "append",
+          path,
+          header,
+          rows: (current) => newRow(current?.text ?? "", { file, header, values, read }),
+        },
+      ],
+    });
+    const done = asRead(values, engine);
+    const aside = [...logbook.asides, ...written.asides].map((line) => `${line}\n`).join("");
+    const lines = [
+      savedLine(`saved  ${id} ${done.date}, ${done.what}`, written.undo, io.width),
+      "",
+      ...serviceLines(done, engine, io.width),
+    ];
+    return {
+      exit: 0,
+      text: `${lines.join("\n")}\n`,
+      json: serviceDocument(done, engine, file),
+      ...(aside === "" ? {} : { aside }),
+    };
+  },
+};
+
+const asked = async (typed: Args, io: Io, engine: Engine): Promise<Args> => {
+  const open = typed.text("what") === undefined;
+  const mend = `sealtrend service ${engine.id} --what "valve job" --cylinders all`;
+  const args = await askMissing(typed, io, [
+    {
+      option: "what",
+      question: `what was done (${workNames.join(", ")}): `,
+      found: `what was done to ${engine.id}? One of: ${workNames.join(", ")}`,
+      mend,
+    },
+  ]);
+  const unit = engine.meter === undefined ? "" : ` in ${engine.meter}`;
+  const replaced = known(args) === "meter replaced";
+  const told = replaced
+    ? await askMissing(args, io, [
+        {
+          option: "meter",
+          question: `what the new meter reads${unit}: `,
+          found: "what does the new meter read?",
+          mend: `sealtrend service ${engine.id} --what "meter replaced" --meter 0`,
+        },
+      ])
+    : args;
+  if (!open) return told;
+  return await askMore(told, io, [
+    ...(engine.cylinders.length === 1 || replaced
+      ? []
+      : [
+          {
+            option: "cylinders",
+            question: `which cylinders: all, none, or labels of ${engine.cylinders.join(" ")}`,
+          },
+        ]),
+    { option: "meter", question: `meter${unit}` },
+    { option: "note", question: "anything else" },
+  ]);
+};
+
+const known = (args: Args): Service["what"] | undefined =>
+  workNames.find((name) => name === args.text("what")?.trim().toLowerCase());
+
+const labels = (text: string | undefined): string =>
+  (text ?? "")
+    .trim()
+    .split(/[\s,;+]+/)
+    .join(" ");
+
+/** The row by column name. Touched cylinders are written out where a new history hangs on them. */
+const valuesOf = (args: Args, io: Io): Readonly<Record<string, string>> => {
+  const what = known(args);
+  const touched = args.text("cylinders") ?? (what !== undefined && startsAnew(what) ? "all" : undefined);
+  return {
+    date: typedDay(args, io) ?? io.today,
+    meter: plainNumber(args.text("meter")?.trim() ?? ""),
+    what: what ?? args.text("what") ?? "",
+    cylinders: labels(touched),
+    new_baseline: labels(args.text("new-baseline")),
+    by: args.text("by") ?? "",
+    note: args.text("note") ?? "",
+  };
+};
+
+/** The entry as the reader takes it: defaults filled in. */
+const asRead = (values: Readonly<Record<string, string>>, engine: Engine): Service => {
+  const header = serviceColumns.join(",");
+  const read = (text: string): Service | undefined => readServices(text, "", engine).services[0];
+  const lines = newRow("", { file: "", header, values, read: () => [] });
+  const found = read(`${header}\n${lines.join("\n")}\n`);
+  if (found === undefined) throw new TypeError("service: a row that was written is not read back");
+  return found;
+};

@@ -1,0 +1,115 @@
+// The JSON of `history`, sealtrend/history@1: slopes and contrasts in ln units, a year on dates, a 1000 units on a meter.
+
+import { type CylinderHistory, type HistoryAssessment, type KindHistory, placeText } from "@sealtrend/core";
+
+/** The top level is the cranking history, or the leak-down where there is no other. */
+export const historyDocument = ({ record, cranking, leakDown, repeatability }: HistoryAssessment): object => {
+  const main = cranking ?? leakDown;
+  const head = { schema: "sealtrend/history@1", engine: { id: record.engine.id, name: record.engine.name } };
+  if (main === undefined) return { ...head, tests: [], cylinders: [], epochs: [], repeatability };
+  const second = cranking === undefined ? undefined : leakDown;
+  return {
+    ...head,
+    kind: cranking === undefined ? "leak-down" : "cranking",
+    ...kindDocument(main),
+    repeatability,
+    leakDown: second === undefined ? undefined : kindDocument(second),
+  };
+};
+
+const nulls = (values: readonly (number | undefined)[]): (number | null)[] =>
+  values.map((value) => value ?? null);
+
+const kindDocument = (kind: KindHistory) => {
+  const { result, counted } = kind;
+  const place = (x: number | undefined): string | number | undefined =>
+    x === undefined ? undefined : placeText(kind, x);
+  const dateOf = (index: number | undefined): string | undefined => {
+    const id = index === undefined ? undefined : result.tests[index]?.ids[0];
+    return counted.find(({ test }) => test.id === id)?.test.date;
+  };
+  const { trend, word, effects } = result.common;
+  return {
+    axis: {
+      kind: result.axis.kind,
+      unit: result.axis.unit,
+      slopePer: result.axis.slopePer,
+      perYear: result.axis.perYear,
+    },
+    tests: result.tests.map(({ ids, use, gauge, x }) => {
+      const test = counted.find((one) => one.test.id === ids[0])?.test;
+      return { id: ids[0], ids, date: test?.date, meter: test?.meter, x, usedFor: use, gauge };
+    }),
+    cylinders: result.cylinders.map((cylinder) => cylinderDocument(cylinder, place, dateOf)),
+    common: {
+      word,
+      slope: trend?.slope,
+      u_slope: trend?.standardError,
+      p: trend?.p,
+      t: trend?.t,
+      df: trend?.df,
+      lossBound: trend?.lossBound,
+      effects: nulls(effects),
+    },
+    epochs: result.epochs.map(({ from, to, cylinders, why }) => ({
+      from: dateOf(from),
+      to: dateOf(to),
+      fromTest: from === undefined ? undefined : result.tests[from]?.ids[0],
+      toTest: to === undefined ? undefined : result.tests[to]?.ids[0],
+      cylinders,
+      why,
+    })),
+    services: result.services.map(({ why, against, steps }) => ({ why, against, steps })),
+    scatter: result.scatter,
+    manyLooks: result.manyLooks === "yes",
+  };
+};
+
+const cylinderDocument = (
+  cylinder: CylinderHistory,
+  place: (x: number | undefined) => string | number | undefined,
+  dateOf: (index: number | undefined) => string | undefined,
+) => {
+  const { theilSen, limit, change, shape } = cylinder;
+  return {
+    label: cylinder.label,
+    course: cylinder.course,
+    leaning: cylinder.leaning,
+    mirrored: cylinder.mirrored === "no" ? undefined : cylinder.mirrored,
+    alarm: cylinder.alarms.length > 0,
+    alarms: cylinder.alarms,
+    since: dateOf(cylinder.since),
+    count: cylinder.count,
+    contrasts: nulls(cylinder.contrasts),
+    ratios: nulls(cylinder.ratios),
+    noCompression: cylinder.noCompression.map(dateOf),
+    theilSen,
+    pooled: cylinder.pooled,
+    ownScatter: cylinder.ownScatter,
+    twoBelow: cylinder.twoBelow,
+    lossBound: cylinder.lossBound,
+    leastLossShown: cylinder.leastLossShown,
+    change:
+      change === undefined
+        ? undefined
+        : { t: change.t, flagged: change.flagged, change: change.change, test: dateOf(change.test) },
+    early:
+      cylinder.early === undefined ? undefined : { ...cylinder.early, test: dateOf(cylinder.early.test) },
+    shape: shape === undefined ? undefined : { ...shape, firstAfter: dateOf(shape.firstAfter) },
+    limit:
+      limit === undefined
+        ? undefined
+        : {
+            kind: limit.kind,
+            value: limit.value,
+            lastRatio: limit.lastRatio,
+            decline: limit.decline,
+            leastLossShown: limit.leastLossShown,
+            crossing: place(limit.crossing),
+            low: place(limit.low),
+            high: place(limit.high),
+            notBefore: place(limit.notBefore),
+          },
+    stays: cylinder.stays,
+  };
+};

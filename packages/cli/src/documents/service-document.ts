@@ -1,0 +1,13 @@
+// The JSON of `service`, sealtrend/service@1.
+
+import type { Engine, Service } from "@sealtrend/core";
+import { runsIn } from "../render/service.ts";
+
+/** @param file - the file written to, as shown */
+export const serviceDocument = (service: Service, engine: Engine, file: string) => ({
+  schema: "sealtrend/service@1",
+  engine: { id: engine.id, name: engine.name },
+  service,
+  runIn: runsIn(service),
+  written: { file, rows: 1 },
+});

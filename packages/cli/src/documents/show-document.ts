@@ -1,0 +1,102 @@
+// The JSON of `show`, sealtrend/show@1: units in the keys, full digits, nothing rounded.
+
+import type { CylinderAssessment, PressureValue, RuleFinding, TestAssessment } from "@sealtrend/core";
+import { kPa } from "../render/units.ts";
+
+/** What is undefined is left out when the document is written. */
+export const showDocument = (assessment: TestAssessment, schema = "sealtrend/show@1") => {
+  const { record, test, trust, correction, spread } = assessment;
+  return {
+    schema,
+    engine: { id: record.engine.id, name: record.engine.name },
+    test: { id: test.id, date: test.date, meter: test.meter },
+    trust: { code: trust.code, reasons: trust.reasons.map(({ code, text, mend }) => ({ code, text, mend })) },
+    correction: {
+      basis: correction.basis,
+      station_kPaAbs: kPa(correction.station),
+      station_from: correction.from,
+      altitude_m: test.conditions.altitude,
+      reference_kPaAbs: kPa(correction.reference),
+      factor: correction.factor,
+      u_factor: correction.factor * correction.uncertainty,
+    },
+    cylinders: assessment.cylinders.map((cylinder) => cylinderDocument(cylinder)),
+    spread:
+      spread === undefined
+        ? undefined
+        : {
+            highest_kPa: kPa(spread.highest),
+            lowest_kPa: kPa(spread.lowest),
+            median_kPa: kPa(spread.median),
+            range_kPa: kPa(spread.range),
+            ratio: spread.ratio,
+            cv: spread.cv,
+            apart: assessment.apart,
+          },
+    rules: assessment.rules.map(ruleDocument),
+    causes: [],
+    nextTests: assessment.nextTests,
+    cautions:
+      record.engine.use === "aircraft"
+        ? ["airworthiness is a licensed person's call; this is not the aircraft's log"]
+        : [],
+    missing: assessment.missing,
+  };
+};
+
+const valueDocument = (value: PressureValue | undefined) =>
+  value === undefined
+    ? undefined
+    : {
+        read_kPa: value.readings.map(kPa),
+        value_kPa: kPa(value.value),
+        corrected_kPa: kPa(value.corrected),
+        u_corrected_kPa: value.uncertainty === undefined ? undefined : kPa(value.uncertainty),
+        doubtful: value.doubtful || undefined,
+        pegged: value.pegged || undefined,
+      };
+
+const cylinderDocument = ({ label, pressures, leakDown, ...rest }: CylinderAssessment) => ({
+  label,
+  dry: valueDocument(pressures.dry),
+  wet: valueDocument(pressures.wet),
+  firstStroke: valueDocument(pressures["first-stroke"]),
+  running: valueDocument(pressures.running),
+  snapThrottle: valueDocument(pressures["snap-throttle"]),
+  leakDown:
+    leakDown === undefined
+      ? undefined
+      : {
+          regulated_kPa: leakDown.regulated === undefined ? undefined : kPa(leakDown.regulated),
+          read_kPa: leakDown.value === undefined ? undefined : kPa(leakDown.value),
+          takes_kPa: leakDown.readings?.map(kPa),
+          lost: leakDown.lost,
+          standing: leakDown.standing,
+          t: leakDown.t,
+        },
+  ...rest,
+});
+
+export const ruleDocument = ({
+  id,
+  verdict,
+  holds,
+  value,
+  limit,
+  formula,
+  source,
+  status,
+  text,
+  cylinder,
+}: RuleFinding) => ({
+  id,
+  verdict,
+  value: value === undefined ? undefined : holds === "pressure" ? kPa(value) : value,
+  limit: limit === undefined ? undefined : holds === "pressure" ? kPa(limit.value) : limit.value,
+  unit: limit === undefined ? undefined : holds === "pressure" ? "kPa" : "1",
+  formula,
+  source,
+  status,
+  text,
+  cylinder,
+});

@@ -1,0 +1,29 @@
+// Text for a terminal that shows ASCII only: our own signs by their plain twins, letters without their marks.
+
+const twins: Readonly<Record<string, string>> = {
+  " · ": "; ",
+  "·": ".",
+  "±": "+-",
+  "…": "...",
+  "−": "-",
+  "–": "-",
+  "’": "'",
+  "“": '"',
+  "”": '"',
+  ß: "ss",
+  æ: "ae",
+  ø: "o",
+};
+
+const own = /( · |[^\x20-\x7e\n])/gu;
+
+/** The text in ASCII. A letter that has no plain twin becomes `?`. */
+export const asciiText = (text: string): string =>
+  text.replace(own, (sign) => {
+    const plain = twins[sign] ?? sign.normalize("NFKD").replace(/\p{M}/gu, "");
+    return /^[\x20-\x7e]+$/.test(plain) ? plain : /^\p{M}$/u.test(sign) ? "" : "?";
+  });
+
+/** A screen as the terminal can show it. */
+export const shownOn = ({ unicode }: { readonly unicode: boolean }, text: string): string =>
+  unicode ? text : asciiText(text);

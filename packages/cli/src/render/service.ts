@@ -1,0 +1,62 @@
+// What a service means for the readings, and what to do next.
+// 25 h or 1000 km of run-in, and the baseline after 50 h or 3000 km, are judgement: no published figure stands behind them.
+
+import { type Engine, type MeterUnit, type Service, startsAnew } from "@sealtrend/core";
+import { wrapText } from "./table.ts";
+import { count, cylinders, sentence } from "./words.ts";
+
+const ringWorks: readonly string[] = ["re-ring", "rebore", "rebuild"];
+/** Whether new rings or bores have to run in. */
+export const runsIn = ({ what }: Service): boolean => ringWorks.includes(what);
+
+/** How long until rings and seats have bedded in, and until the new baseline, in the engine's own meter. */
+const spans: Readonly<Record<MeterUnit | "either", { readonly runIn: string; readonly baseline: string }>> = {
+  h: { runIn: "25 h", baseline: "50 h" },
+  km: { runIn: "1000 km", baseline: "3000 km" },
+  mi: { runIn: "620 mi", baseline: "1900 mi" },
+  either: { runIn: "25 h or 1000 km", baseline: "50 h or 3000 km" },
+};
+
+/** Lines without line ends: the meaning, then the next step. */
+export const serviceLines = (service: Service, engine: Engine, width: number): readonly string[] => {
+  const { runIn, baseline } = spans[engine.meter ?? "either"];
+  const anew = service.newBaseline.length > 0;
+  const next = !anew
+    ? `sealtrend history ${engine.id} shows it in its place`
+    : `a test ${runsIn(service) ? "after the run-in" : "now"} for reference, and one after ${baseline} as the new baseline (judgement, no published figure): sealtrend\u00a0how\u00a0dry\u00a0${engine.id}`;
+  return [
+    ...wrapText([meaning(service, engine), ...remarks(service, runIn)].join(" "), width),
+    "",
+    ...wrapText(next, width, "next   "),
+  ];
+};
+
+const meaning = ({ newBaseline, what }: Service, engine: Engine): string => {
+  const all = engine.cylinders.length;
+  if (what === "meter replaced") return "From this day the meter counts anew: it may read less than before.";
+  if (newBaseline.length === 0)
+    return "No cylinder begins a new history: readings before and after it are one series.";
+  const stays = "no slope runs across it";
+  if (all === 1) return `The engine begins a new history here: ${stays}.`;
+  if (newBaseline.length === all) return `All ${count(all)} cylinders begin a new history here: ${stays}.`;
+  const verb = newBaseline.length === 1 ? "begins" : "begin";
+  return `${cylinders(newBaseline)} ${verb} a new history here: ${stays}; the others go on and serve as reference.`;
+};
+
+const remarks = (service: Service, runIn: string): readonly string[] => {
+  const { what, meter, note, newBaseline } = service;
+  if (what === "storage" && note === undefined)
+    return [
+      'How long it stood is not recorded: sealtrend undo, then again with --note\u00a0"7\u00a0months".',
+    ];
+  if (!runsIn(service))
+    return startsAnew(what) && newBaseline.length === 0
+      ? [sentence(`you said so; after a ${what} that is unusual.`)]
+      : [];
+  return [
+    `Run-in: tests within ${runIn} from here are shown, but count in no slope and no baseline (judgement).`,
+    ...(meter === undefined
+      ? ["Without the meter reading they cannot be told apart: sealtrend undo, then again with --meter."]
+      : []),
+  ];
+};

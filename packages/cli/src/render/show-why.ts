@@ -1,0 +1,66 @@
+// The detail behind the screen of `show`: every reading, the correction, the mends, the sources.
+
+import {
+  type CylinderAssessment,
+  type PressureUnit,
+  type TestAssessment,
+  writeNumber,
+} from "@sealtrend/core";
+import { placesRead } from "./units.ts";
+import { percent, sentence } from "./words.ts";
+
+/** Paragraphs, not wrapped. */
+export const whyText = (assessment: TestAssessment, unit: PressureUnit): readonly string[] => {
+  const { trust, rules, record, test, cylinders } = assessment;
+  const meter =
+    test.meter === undefined ? "" : `, ${String(test.meter)} ${record.engine.meter ?? "on the meter"}`;
+  const dry = cylinders.some(({ pressures }) => pressures.dry !== undefined);
+  return [
+    `${test.date}${meter}`,
+    ...cylinders.flatMap((cylinder) => cylinderText(cylinder, assessment, unit)),
+    ...(dry ? [...spreadText(assessment, unit), airText(assessment)] : []),
+    ...trust.reasons.map(({ text, mend }) => `${sentence(text)}: ${mend}.`),
+    ...rules.map(({ text, source, status }) => `${sentence(text)} (${source}; ${status}).`),
+  ];
+};
+
+const cylinderText = (
+  { label, pressures: { dry }, t, belowOthers, standing }: CylinderAssessment,
+  assessment: TestAssessment,
+  unit: PressureUnit,
+): string[] => {
+  if (dry === undefined) return [];
+  const places = placesRead(assessment, unit);
+  const takes = dry.readings.map((value) => writeNumber(value, unit, places)).join(" ");
+  const doubt =
+    dry.uncertainty === undefined ? "" : ` ± ${writeNumber(dry.uncertainty, unit, Math.max(1, places ?? 1))}`;
+  const far = t !== undefined ? `, t ${t.toFixed(2)}` : standing === undefined ? "" : ", in the upper half";
+  const under =
+    belowOthers === undefined
+      ? ""
+      : `, ${percent(Math.abs(belowOthers), 1)} ${belowOthers < 0 ? "over" : "under"} the others`;
+  return [
+    `${label}: ${takes} read, ${writeNumber(dry.corrected, unit, places)}${doubt} ${unit} at sea level${far}${under}`,
+  ];
+};
+
+const spreadText = (assessment: TestAssessment, unit: PressureUnit): string[] => {
+  const { spread } = assessment;
+  if (spread === undefined) return [];
+  const scatter = spread.cv === undefined ? "" : `, scatter ${percent(spread.cv, 1)}`;
+  const middle = writeNumber(spread.median, unit, placesRead(assessment, unit));
+  return [`Lowest/highest ${spread.ratio.toFixed(3)}, middle ${middle} ${unit}${scatter}.`];
+};
+
+const sources = {
+  station: "read at the place",
+  qnh: "from the weather report and the height",
+  altitude: "from the height alone",
+  assumed: "assumed: neither height nor barometer is known",
+} as const;
+
+const airText = ({ correction }: TestAssessment): string => {
+  const { station, reference, from, basis, factor, uncertainty } = correction;
+  const hPa = (pressure: number): string => `${(pressure / 100).toFixed(0)} hPa`;
+  return `Air ${hPa(station)}, ${sources[from]}; brought to ${hPa(reference)} by ${basis}: x ${factor.toFixed(4)} ± ${percent(uncertainty, 1)}. Cranking speed is not corrected.`;
+};

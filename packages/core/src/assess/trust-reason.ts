@@ -1,0 +1,27 @@
+// What trust in a test is made of.
+
+import type { TrustReasonCode } from "./trust-words.ts";
+
+export type TrustCode = "trusted" | "doubtful" | "void";
+
+export interface TrustReason {
+  readonly code: TrustReasonCode;
+  readonly weight: "void" | "doubtful";
+  readonly text: string;
+  /** What to do about it. */
+  readonly mend: string;
+}
+
+export interface Trust {
+  readonly code: TrustCode;
+  readonly reasons: readonly TrustReason[];
+  /** What was not recorded, each with what it would settle. */
+  readonly missing: readonly string[];
+}
+
+/** A reason with its words (trust-words.ts). */
+export const trustReason = (
+  weight: TrustReason["weight"],
+  code: TrustReasonCode,
+  words: Pick<TrustReason, "text" | "mend">,
+): TrustReason => ({ code, weight, ...words });

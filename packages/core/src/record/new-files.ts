@@ -1,0 +1,29 @@
+// The files of a new engine and a new logbook, as text.
+
+import { gaugeColumns } from "./gauges.ts";
+import { noteColumns } from "./notes.ts";
+import { serviceColumns } from "./services.ts";
+import { testColumns } from "./tests.ts";
+
+export const amendmentColumns: readonly string[] = ["when", "file", "row", "column", "old", "new", "because"];
+const measurementColumns: readonly string[] =
+  "teardown,date,part,label,at,quantity,value,unit,instrument,resolution,by,state,note".split(",");
+
+const line = (columns: readonly string[]): string => columns.join(",");
+
+/** The header lines of one engine's tables, by file name. */
+export const engineHeaders = (labels: readonly string[]): Readonly<Record<string, string>> => ({
+  "tests.csv": line(testColumns(labels)),
+  "services.csv": line(serviceColumns),
+  "notes.csv": line(noteColumns),
+  "measurements.csv": line(measurementColumns),
+  "amendments.csv": line(amendmentColumns),
+});
+
+export const gaugeHeader: string = line(gaugeColumns);
+
+/** JSON as people edit it. */
+export const jsonText = (value: unknown): string => `${JSON.stringify(value, null, 2)}\n`;
+
+/** logbook.json of a new logbook. */
+export const newLogbookText = (): string => jsonText({ schema: "sealtrend/logbook@1", demo: false });

@@ -1,0 +1,142 @@
+// The rows of one test brought together: what they share, what they hold, and where they contradict each other.
+
+import { altimeterSetting } from "../air/index.ts";
+import { type AbsolutePressure, type Length, writeQuantity } from "../quantity/index.ts";
+import { type Stated, agreedConditions, disagree } from "./conditions.ts";
+import type { RowView } from "./row-view.ts";
+import { type RowContent, cylinderColumn } from "./test-rows.ts";
+import type { Engine, PerCylinder, PressureRow, Test } from "./types.ts";
+
+/** A row of tests.csv without a fault of its own. */
+export interface ReadRow {
+  readonly view: RowView;
+  readonly id: string;
+  readonly date: string;
+  readonly meter: number | undefined;
+  readonly gauge: string;
+  readonly content: RowContent;
+  readonly conditions: readonly Stated[];
+}
+
+/** Brings the rows of one test together; contradictions are noted at the later row.
+ *  @param rows - at least one  @param home - altitude to hold a barometer reading against where the rows state none */
+export const testOf = (id: string, rows: readonly ReadRow[], home: Length | undefined): Test => {
+  const [first] = rows;
+  if (first === undefined) throw new TypeError("testOf: a test has at least one row");
+  for (const row of rows) if (row.date !== first.date) disagree(row.view, "date", id, first.view);
+  const meter = oneMeter(id, rows);
+  const conditions = agreedConditions(
+    id,
+    rows.flatMap((row) => row.conditions),
+  );
+  checkBarometer(rows, conditions.stationPressure, conditions.altitude ?? home);
+  const by = oneBy(id, rows);
+  const setAside = textsOf(rows, "set_aside").join("; ");
+  checkOnce(id, rows);
+  const heard = rows.flatMap(({ content }) => (content.kind === "heard" ? [content.heard] : []))[0];
+  return {
+    id,
+    date: first.date,
+    ...(meter === undefined ? {} : { meter }),
+    rows: pressureRows(id, rows),
+    ...(heard === undefined ? {} : { heard }),
+    perCylinder: Object.assign(
+      {},
+      ...rows.map(({ content }) => (content.kind === "fact" ? content.facts : {})),
+    ) as PerCylinder,
+    conditions,
+    ...(by === undefined ? {} : { by }),
+    ...(setAside === "" ? {} : { setAside }),
+    notes: textsOf(rows, "note"),
+  };
+};
+
+const oneMeter = (id: string, rows: readonly ReadRow[]): number | undefined => {
+  const first = rows.find(({ meter }) => meter !== undefined);
+  for (const row of rows)
+    if (first !== undefined && row.meter !== undefined && row.meter !== first.meter)
+      disagree(row.view, "meter", id, first.view);
+  return first?.meter;
+};
+
+/** Who measured: one for the test, as a seller's sheet is no baseline. */
+const oneBy = (id: string, rows: readonly ReadRow[]): string | undefined => {
+  const stated = rows.filter(({ view }) => view.text("by") !== "");
+  const [first] = stated;
+  for (const { view } of stated)
+    if (first !== undefined && view.text("by") !== first.view.text("by"))
+      disagree(view, "by", id, first.view);
+  return first?.view.text("by");
+};
+
+/** The texts of a column, each once, in an order that the order of the rows does not change. */
+const textsOf = (rows: readonly ReadRow[], column: string): readonly string[] =>
+  [...new Set(rows.map(({ view }) => view.text(column)))].filter((text) => text !== "").sort();
+
+/** What was heard and what differs by cylinder stands in one row each. */
+const checkOnce = (test: string, rows: readonly ReadRow[]): void => {
+  const seen = new Set<string>();
+  for (const { content, view } of rows) {
+    if (content.kind === "readings") continue;
+    const what = view.text("what").toLowerCase();
+    if (seen.has(what)) view.fault("what", "row-twice", { what, take: undefined, test });
+    seen.add(what);
+  }
+};
+
+const pressureRows = (test: string, rows: readonly ReadRow[]): PressureRow[] => {
+  const seen = new Map<string, PressureRow>();
+  for (const { content, view, gauge } of rows) {
+    if (content.kind !== "readings") continue;
+    const { what, take } = content.row;
+    const key = `${what}\n${String(take)}\n${gauge}`;
+    if (seen.has(key)) view.fault("take", "row-twice", { what, take, test });
+    else seen.set(key, content.row);
+  }
+  return [...seen.values()].sort(
+    (a, b) =>
+      a.what.localeCompare(b.what, "en") ||
+      a.take - b.take ||
+      (a.gauge ?? "").localeCompare(b.gauge ?? "", "en"),
+  );
+};
+
+/** A leak-down pressure needs its supply, and cannot be above it by more than the dials may differ (3 %). */
+export const checkSupply = (test: Test, rows: readonly ReadRow[], engine: Engine): void => {
+  const own = test.perCylinder.regulated;
+  for (const { content, view } of rows) {
+    if (content.kind !== "readings" || !content.row.what.startsWith("leak")) continue;
+    const { unit, cells } = content.row;
+    if (unit === "%") continue;
+    const supplied = cells.map((cell, i) => ({
+      cell,
+      column: cylinderColumn(engine.cylinders[i] ?? ""),
+      supply: own?.[i] ?? test.conditions.regulated,
+    }));
+    if (supplied.some(({ cell, supply }) => cell.kind === "reading" && supply === undefined))
+      view.fault("what", "supply-missing", { test: test.id });
+    for (const { cell, column, supply } of supplied) {
+      if (supply === undefined || cell.kind !== "reading" || cell.value <= supply * 1.03) continue;
+      const facts = { read: writeQuantity(cell.value, unit), supply: writeQuantity(supply, unit) };
+      view.fault(column, "leak-over-supply", facts);
+    }
+  }
+};
+
+/** Sea-level pressure of any weather stays within 925 … 1052 hPa but for the rarest extremes; common practice, no source. */
+const checkBarometer = (
+  rows: readonly ReadRow[],
+  station: AbsolutePressure | undefined,
+  altitude: Length | undefined,
+): void => {
+  if (station === undefined || altitude === undefined) return;
+  const sea = altimeterSetting(station, altitude);
+  if (sea >= 92_500 && sea <= 105_200) return;
+  const stated = rows.flatMap(({ conditions }) => conditions).find(({ key }) => key === "stationPressure");
+  const facts = {
+    station: writeQuantity(station, "hPa", 0),
+    altitude: writeQuantity(altitude, "m"),
+    sea: writeQuantity(sea, "hPa", 0),
+  };
+  stated?.row.fault(stated.column, "sea-level-barometer", facts);
+};

@@ -1,0 +1,398 @@
+// amend: the cell, the trace beside it, the facts of a test, and every way to be refused.
+
+import { expect, test } from "vitest";
+import { misfits, schemaOf } from "./fits-schema.ts";
+import { boat, boatJson, boatTests, mendPlace, testsHeader } from "./mend-place.ts";
+
+const because = ["--because", "paper says so"];
+const traceHeader = "when,file,row,column,old,new,because";
+
+test("amend replaces one cell, keeps the reason beside it, and shows the test after the change", async () => {
+  const place = boat();
+  const { exit, out } = await place.run([
+    "amend",
+    "boat",
+    "--test",
+    "latest",
+    "--what",
+    "dry",
+    "--take",
+    "1",
+    "--cylinder",
+    "4",
+    "--to",
+    "141",
+    "--because",
+    "paper says 141",
+  ]);
+  expect(exit).toBe(0);
+  expect(place.text("boat/tests.csv")).toBe(boatTests.replace("126,125,111,131", "126,125,111,141"));
+  expect(place.text("boat/amendments.csv")).toBe(
+    `${traceHeader}\n2026-05-03T10:00:00,tests.csv,2026-05-02a dry take 1 by red,c4,131,141,paper says 141\n`,
+  );
+  expect(out).toContain("amended  boat 2026-05-02a");
+  expect(out).toContain("dry take 1 by red, cylinder 4: 131 -> 141");
+  expect(out).toContain("because paper says 141");
+  const headline = (await place.run(["show", "boat"])).out.split("\n")[0] ?? "";
+  expect(out).toContain(headline);
+});
+
+test("A reading is made doubtful, pegged or not taken by what is written for it", async () => {
+  const place = boat();
+  for (const to of ["131?", ">300", "x"])
+    expect(
+      (
+        await place.run([
+          "amend",
+          "--test",
+          "latest",
+          "--take",
+          "1",
+          "--cylinder",
+          "4",
+          "--to",
+          to,
+          ...because,
+        ])
+      ).exit,
+    ).toBe(0);
+  expect(place.text("boat/tests.csv")).toContain("126,125,111,x,");
+  expect(place.text("boat/amendments.csv").match(/c4,.*(?=,paper)/g)).toEqual([
+    "c4,131,131?",
+    "c4,131?,>300",
+    "c4,>300,x",
+  ]);
+});
+
+test("A condition changes in the column and the unit of the row that states it", async () => {
+  const place = boat();
+  await place.run(["amend", "--test", "latest", "--altitude", "400m", "--air", "64.4F", ...because]);
+  // 400 m / 0.3048 = 1312.34 ft; (64.4 - 32) / 1.8 = 18 C, which stands there already.
+  expect(place.text("boat/tests.csv")).toBe(boatTests.replace(",1148,", ",1312.34,"));
+});
+
+test("A condition that no row states goes into the first row of the test", async () => {
+  const place = boat();
+  await place.run(["amend", "--test", "2025-05-10a", "--speed", "230", ...because]);
+  expect(place.text("boat/tests.csv")).toBe(boatTests.replace("350,,20,,warm", "350,,20,230,warm"));
+});
+
+test("A reading and a condition of another row of the same test are amended by one command", async () => {
+  const place = boat();
+  const words = [
+    "--test",
+    "latest",
+    "--take",
+    "2",
+    "--cylinder",
+    "4",
+    "--to",
+    "132",
+    "--air",
+    "19C",
+    "--date",
+    "2026-05-01",
+  ];
+  expect((await place.run(["amend", ...words, ...because])).exit).toBe(0);
+  expect(place.text("boat/tests.csv")).toBe(
+    boatTests
+      .replaceAll("2026-05-02a,2026-05-02", "2026-05-02a,2026-05-01")
+      .replace("112,130", "112,132")
+      .replace("1148,18,", "1148,19,"),
+  );
+});
+
+test("A condition of one of two gauges is amended in the row of that gauge", async () => {
+  const place = boat();
+  const words = ["--test", "2025-05-10a", "--of-gauge", "blue", "--speed", "230rpm"];
+  expect((await place.run(["amend", ...words, ...because])).exit).toBe(0);
+  expect(place.text("boat/tests.csv")).toBe(boatTests.replace("126,129,,,,,", "126,129,,,,230,"));
+});
+
+test("A fact is taken out with a minus sign", async () => {
+  const place = boat();
+  await place.run([
+    "amend",
+    "--test",
+    "latest",
+    "--altitude",
+    "-",
+    "--note",
+    "-",
+    "--engine-temp",
+    "-",
+    ...because,
+  ]);
+  expect(place.text("boat/tests.csv")).toBe(
+    boatTests.replace(",1148,18,,warm,,,me,,first note", ",,18,,,,,me,,"),
+  );
+});
+
+test("The day changes in all rows of the test, which keeps its name", async () => {
+  const place = boat();
+  const { out } = await place.run(["amend", "--test", "latest", "--date", "2026-05-01", ...because]);
+  expect(place.text("boat/tests.csv")).toBe(
+    boatTests.replaceAll("2026-05-02a,2026-05-02", "2026-05-02a,2026-05-01"),
+  );
+  expect(place.text("boat/amendments.csv").split("\n")).toHaveLength(4);
+  expect(out).toContain("The test keeps its name, 2026-05-02a.");
+});
+
+test("Meter, gauge, unit, by and note of a test are amended where they stand", async () => {
+  const place = boat();
+  await place.run([
+    "amend",
+    "--test",
+    "latest",
+    "--meter",
+    "641.5",
+    "--gauge",
+    "blue",
+    "--by",
+    "shop",
+    "--note",
+    "read twice",
+    ...because,
+  ]);
+  expect(place.text("boat/tests.csv")).toBe(
+    boatTests
+      .replace("2026-05-02,640,dry,1,red", "2026-05-02,641.5,dry,1,blue")
+      .replace("2026-05-02,,dry,2,red", "2026-05-02,,dry,2,blue")
+      .replace("me,,first note", "shop,,read twice")
+      .replace(/me,,\n$/, "shop,,\n"),
+  );
+  const unit = await place.run(["amend", "--test", "latest", "--unit", "KPA", ...because]);
+  expect(unit.exit).toBe(0);
+  expect(place.text("boat/tests.csv").match(/2026-05-02a.*,kPa,/g)).toHaveLength(2);
+});
+
+test("A test is set aside with its reason, and taken back", async () => {
+  const place = boat();
+  const { out } = await place.run(["amend", "--test", "latest", "--set-aside", "wrong adapter"]);
+  expect(place.text("boat/tests.csv")).toContain("me,wrong adapter,first note");
+  expect(place.text("boat/amendments.csv")).toContain("set_aside,,wrong adapter,wrong adapter");
+  expect(out).toContain("Set aside: it is kept and shown, but counts in nothing.");
+  await place.run(["amend", "--test", "latest", "--set-aside", "-"]);
+  expect(place.text("boat/tests.csv")).toBe(boatTests);
+  expect(place.text("boat/amendments.csv")).toContain("set_aside,wrong adapter,,no longer set aside");
+});
+
+test("Where two gauges read the same take, the gauge is asked for", async () => {
+  const place = boat();
+  const words = [
+    "amend",
+    "--test",
+    "2025-05-10a",
+    "--what",
+    "dry",
+    "--take",
+    "1",
+    "--cylinder",
+    "4",
+    "--to",
+    "128",
+    ...because,
+  ];
+  const open = await place.run(words);
+  expect([open.exit, open.err]).toEqual([2, expect.stringContaining("add --of-gauge blue")]);
+  expect((await place.run([...words, "--gauge", "red"])).exit).toBe(0);
+  expect(place.text("boat/tests.csv")).toContain("red,psi,126,125,124,128");
+  const unit = await place.run(["amend", "--test", "2025-05-10a", "--gauge", "green", ...because]);
+  expect([unit.exit, unit.err]).toEqual([
+    2,
+    expect.stringContaining("the rows of the test say different things"),
+  ]);
+  expect(
+    (
+      await place.run([
+        "amend",
+        "--test",
+        "2025-05-10a",
+        "--of-gauge",
+        "blue",
+        "--gauge",
+        "green",
+        ...because,
+      ])
+    ).exit,
+  ).toBe(0);
+});
+
+test("An entry with a fault is found by its raw cells and mended", async () => {
+  const bad = boatTests
+    .replace("126,125,111,131", "126,125,111,13l")
+    .replace("2026-05-02a,2026-05-02,,dry,2", "2026-05-02a,2.5.2026,,dry,2");
+  const place = mendPlace({ "boat/engine.json": boatJson, "boat/tests.csv": bad });
+  expect((await place.run(["show", "boat"])).exit).toBe(1);
+  const first = await place.run([
+    "amend",
+    "--test",
+    "latest",
+    "--take",
+    "1",
+    "--cylinder",
+    "4",
+    "--to",
+    "131",
+    ...because,
+  ]);
+  expect([first.exit, first.out]).toEqual([1, expect.stringContaining("other entries have faults")]);
+  expect(first.err).toContain("tests.csv:5:13");
+  const second = await place.run(["amend", "--test", "latest", "--date", "2026-05-02", ...because]);
+  expect(second.exit).toBe(0);
+  expect(place.text("boat/tests.csv")).toBe(boatTests);
+});
+
+test("Rows that disagree are brought together by one amendment", async () => {
+  const place = mendPlace({
+    "boat/engine.json": boatJson,
+    "boat/tests.csv": boatTests.replace("2026-05-02,,dry,2", "2026-05-02,6400,dry,2"),
+  });
+  expect((await place.run(["proofread"])).exit).toBe(1);
+  expect((await place.run(["amend", "--test", "latest", "--meter", "640", ...because])).exit).toBe(0);
+  expect((await place.run(["proofread"])).exit).toBe(0);
+});
+
+test("The document of an amendment is that of show, with what was changed", async () => {
+  const place = boat();
+  const words = [
+    "amend",
+    "boat",
+    "--test",
+    "latest",
+    "--take",
+    "1",
+    "--cylinder",
+    "4",
+    "--to",
+    "130",
+    ...because,
+    "--json",
+  ];
+  const { json } = await place.run(words);
+  expect(misfits(json(), schemaOf("amend"))).toEqual([]);
+  expect(json()).toMatchObject({
+    schema: "sealtrend/amend@1",
+    engine: { id: "boat" },
+    test: { id: "2026-05-02a" },
+    trust: { code: "trusted" },
+    changes: [{ row: "dry take 1 by red", line: 4, column: "c4", old: "131", new: "130" }],
+    because: "paper says so",
+    written: { file: "logbook/boat/tests.csv", rows: 1 },
+  });
+  const faulty = mendPlace({
+    "boat/engine.json": boatJson,
+    "boat/tests.csv": boatTests.replace(",129,", ",12O,"),
+  });
+  const ran = await faulty.run(words);
+  expect(misfits(ran.json(), schemaOf("amend"))).toEqual([]);
+  expect([ran.exit, ran.json()]).toEqual([
+    1,
+    expect.objectContaining({
+      test: { id: "2026-05-02a" },
+      problems: [expect.objectContaining({ line: 3 })],
+    }),
+  ]);
+});
+
+test("Where air was heard is amended like a reading", async () => {
+  const heard = "2026-05-02a,2026-05-02,,heard,1,,,none,none,exhaust,none,,,,,,,,me,,\n";
+  const place = mendPlace({ "boat/engine.json": boatJson, "boat/tests.csv": boatTests + heard });
+  const words = ["amend", "--test", "latest", "--what", "heard", "--cylinder", "3", "--to"];
+  expect((await place.run([...words, "intake:faint+exhaust", ...because])).exit).toBe(0);
+  expect(place.text("boat/tests.csv")).toBe(boatTests + heard.replace("exhaust", "intake:faint+exhaust"));
+  const wrong = await place.run([...words, "exhast", ...because]);
+  expect([wrong.exit, wrong.err]).toEqual([2, expect.stringContaining("write exhaust")]);
+});
+
+const cell = ["--test", "latest", "--take", "1", "--cylinder", "4"];
+test.each([
+  ["no reason", [...cell, "--to", "130"], "--because"],
+  ["a reason for one of two changes", ["--test", "latest", "--set-aside", "no", "--meter", "1"], "--because"],
+  ["nothing to change", ["--test", "latest", ...because], "nothing to amend"],
+  [
+    "no test named where there are two",
+    ["--cylinder", "4", "--to", "130", ...because],
+    "add --test latest (2026-05-02a)",
+  ],
+  [
+    "a test that is not there",
+    ["--test", "2026-05-02b", "--meter", "1", ...because],
+    "did you mean 2026-05-02a?",
+  ],
+  [
+    "a row that is not there",
+    [...cell, "--what", "wet", "--to", "130", ...because],
+    "one of: dry take 1 by red, dry take 2 by red",
+  ],
+  [
+    "two takes that could be meant",
+    ["--test", "latest", "--cylinder", "4", "--to", "130", ...because],
+    "add --take 2",
+  ],
+  [
+    "a cylinder that is not there",
+    ["--test", "latest", "--cylinder", "5", "--to", "130", ...because],
+    "one of: 1, 2, 3, 4",
+  ],
+  ["no cylinder", ["--test", "latest", "--to", "130", ...because], "add --cylinder 1"],
+  ["no value", [...cell, ...because], "add --to 141"],
+  ["a letter in the value", [...cell, "--to", "14O", ...because], "write 140"],
+  ["a unit in the value", [...cell, "--to", "141psi", ...because], "write 141 here"],
+  [
+    "a pair of a leak-down",
+    [...cell, "--to", "74/80", ...because],
+    "--to 74; the supply is --regulated 80psi",
+  ],
+  ["what stands there already", [...cell, "--to", "131", ...because], "says so already"],
+  ["a condition without its unit", ["--test", "latest", "--altitude", "350", ...because], "--altitude 350m"],
+  ["a condition out of its range", ["--test", "latest", "--air", "200C", ...because], "air temperature"],
+  [
+    "a word that is not known",
+    ["--test", "latest", "--engine-temp", "hot", ...because],
+    "warm, part-warm, cold",
+  ],
+  ["a unit that is not known", ["--test", "latest", "--unit", "lbs", ...because], "one of: psi"],
+  ["a meter that would run backwards", ["--test", "latest", "--meter", "6", ...because], "less than 600"],
+  ["a day that is none", ["--test", "latest", "--date", "2026-13-01", ...because], "--date 2026-05-03"],
+  ["a day to come", ["--test", "latest", "--date", "2026-05-04", ...because], "lies ahead"],
+  [
+    "a text that a spreadsheet would run",
+    ["--test", "latest", "--note", "=1", ...because],
+    "put a word in front of it",
+  ],
+  [
+    "a reason that a spreadsheet would run",
+    [...cell, "--to", "130", "--because", "=1"],
+    "put a word in front of it",
+  ],
+])("An amendment with %s is refused, and nothing is written", async (_, words, said) => {
+  const place = boat();
+  const before = place.picture();
+  const { exit, err, out } = await place.run(["amend", "boat", ...words]);
+  expect({ exit, out }).toEqual({ exit: 2, out: "" });
+  expect(err.replace(/\s+/g, " ")).toContain(said);
+  expect(place.picture()).toEqual(before);
+});
+
+test("A column that a file lacks, or no test at all, stops an amendment", async () => {
+  const place = boat();
+  const lacking = await place.run(["amend", "--test", "latest", "--throttle", "open", ...because]);
+  expect([lacking.exit, lacking.err]).toEqual([2, expect.stringContaining("throttle")]);
+  for (const files of [
+    { "boat/engine.json": boatJson },
+    { "boat/engine.json": boatJson, "boat/tests.csv": `${testsHeader}\n` },
+  ]) {
+    const none = await mendPlace(files).run(["amend", "--test", "latest", "--meter", "1", ...because]);
+    expect([none.exit, none.err]).toEqual([1, expect.stringContaining("boat has no test yet")]);
+  }
+  const trace = mendPlace({
+    "boat/engine.json": boatJson,
+    "boat/tests.csv": boatTests,
+    "boat/amendments.csv": "when,file\n",
+  });
+  const before = trace.picture();
+  const { exit, err } = await trace.run(["amend", "--test", "latest", "--meter", "641", ...because]);
+  expect([exit, err]).toEqual([1, expect.stringContaining("amendments.csv has no column")]);
+  expect(trace.picture()).toEqual(before);
+});

@@ -1,0 +1,74 @@
+// A working folder of its own, where command lines are typed one after the other.
+
+import {
+  mkdirSync,
+  mkdtempSync,
+  readFileSync,
+  realpathSync,
+  rmSync,
+  writeFileSync,
+  existsSync,
+  readdirSync,
+} from "node:fs";
+import { tmpdir } from "node:os";
+import { dirname, join } from "node:path";
+import { run } from "sealtrend";
+import { onTestFinished } from "vitest";
+import { fakeIo } from "../fake-io.ts";
+
+export interface Said {
+  readonly exit: number;
+  readonly out: string;
+  readonly err: string;
+  readonly asked: readonly string[];
+}
+
+export interface Desk {
+  readonly folder: string;
+  /** Runs a command line in this folder; `answers` makes it a terminal. */
+  type(
+    line: readonly string[],
+    given?: { answers?: readonly string[]; env?: Record<string, string>; width?: number },
+  ): Promise<Said>;
+  /** The document of a command line under --json. */
+  json(...line: readonly string[]): Promise<Record<string, unknown>>;
+  put(name: string, content: string | Uint8Array): void;
+  text(name: string): string;
+  has(name: string): boolean;
+  names(name?: string): readonly string[];
+}
+
+export const newDesk = (): Desk => {
+  const folder = realpathSync(mkdtempSync(join(tmpdir(), "sealtrend-desk-")));
+  onTestFinished(() => {
+    rmSync(folder, { recursive: true, force: true });
+  });
+  const at = (name: string): string => join(folder, name);
+  const home = { HOME: at("home"), XDG_DATA_HOME: at("data"), XDG_STATE_HOME: at("state") };
+  const type: Desk["type"] = async (line, { answers, env = {}, width = 80 } = {}) => {
+    const asked = answers === undefined ? {} : { answers, interactive: true, terminal: true };
+    const io = fakeIo({ cwd: folder, env: { ...home, ...env }, width, ...asked });
+    const exit = await run(line, io);
+    return { exit, out: io.stdout(), err: io.stderr(), asked: io.asked() };
+  };
+  return {
+    folder,
+    type,
+    json: async (...line) => JSON.parse((await type([...line, "--json"])).out) as Record<string, unknown>,
+    put: (name, content) => {
+      mkdirSync(dirname(at(name)), { recursive: true });
+      writeFileSync(at(name), content);
+    },
+    text: (name) => readFileSync(at(name), "utf8"),
+    has: (name) => existsSync(at(name)),
+    names: (name = ".") => readdirSync(at(name)).sort(),
+  };
+};
+
+/** A logbook with one engine, four cylinders and spark. */
+export const deskWithPump = async (): Promise<Desk> => {
+  const desk = newDesk();
+  desk.put("logbook/.keep", "");
+  await desk.type(["engine", "add", "pump", "--cylinders", "4", "--ignition", "spark"]);
+  return desk;
+};

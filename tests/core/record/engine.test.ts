@@ -1,0 +1,274 @@
+import { type Engine, engineFields, fieldValue, readEngine } from "@sealtrend/core";
+import { describe, expect, test } from "vitest";
+
+const least = { cylinders: ["1", "2", "3", "4"], ignition: "compression" };
+const read = (entries: object) => readEngine(JSON.stringify(entries, null, 2), "engine.json", "pump");
+
+/** An object with one value at a dotted path, among those that are needed. */
+const withField = (path: string, value: unknown): object => {
+  const nested = path.split(".").reduceRight<unknown>((inner, name) => ({ [name]: inner }), value);
+  return { ...least, ...(nested as object) };
+};
+
+/** Where a name stands in text that holds it once: line and column from 1. */
+const placeOf = (text: string, name: string) => {
+  const before = text.slice(0, text.indexOf(`"${name}":`)).split("\n");
+  return { line: before.length, column: (before.at(-1)?.length ?? 0) + 1 };
+};
+
+test("cylinders and ignition are enough; all else is unknown or the usual", () => {
+  const { engine, problems } = read(least);
+  expect(problems).toEqual([]);
+  expect(engine).toEqual({
+    id: "pump",
+    name: "pump",
+    use: "other",
+    remote: false,
+    cylinders: ["1", "2", "3", "4"],
+    banks: [],
+    sharedGasket: true,
+    firingOrder: [],
+    cycle: "four-stroke",
+    porting: "valves",
+    ignition: "compression",
+    compressionRelease: "unknown",
+    compressionLimits: {},
+    leakDownLimits: {},
+  } satisfies Engine);
+});
+
+test.each(["cylinders", "ignition"])(
+  "without %s there is no engine, and the entry to add is shown",
+  (field) => {
+    const { engine, problems } = read({ ...least, [field]: undefined });
+    expect(engine).toBeUndefined();
+    expect(problems).toMatchObject([{ code: "field-missing", line: 1, column: 1 }]);
+    expect(problems[0]?.mend).toContain(`add "${field}": `);
+  },
+);
+
+test("limits are read in their units, home altitude in metres, oil in millilitres", () => {
+  const { engine } = read({
+    ...least,
+    homeAltitude_m: 350,
+    wetTest: { allowed: false, oil_ml: 5, source: "manual p. 31" },
+    limits: {
+      compression: {
+        new: "31bar",
+        minimum: "26 bar",
+        difference: "3bar",
+        lowestToHighest: 0.8,
+        speed: "250rpm",
+        source: "manual p. 30",
+      },
+      leakDown: { lost: 0.25, source: "manual p. 40" },
+    },
+  });
+  expect(engine?.compressionLimits).toEqual({
+    new: 3_100_000,
+    minimum: 2_600_000,
+    difference: 300_000,
+    lowestToHighest: 0.8,
+    speed: 250,
+    source: "manual p. 30",
+  });
+  expect(engine?.leakDownLimits).toEqual({ lost: 0.25, source: "manual p. 40" });
+  expect(engine?.homeAltitude).toBe(350);
+  expect(engine?.wetTest).toMatchObject({ allowed: false, source: "manual p. 31" });
+  expect(engine?.wetTest?.oil).toBeCloseTo(5e-6, 12);
+});
+
+/** For each field a value it may have and one it may not. */
+const right: Readonly<Record<string, unknown>> = {
+  schema: "sealtrend/engine@1",
+  name: "Irrigation pump",
+  use: "boat",
+  remote: true,
+  cylinders: ["1", "2", "3", "4"],
+  banks: [
+    ["1", "2"],
+    ["3", "4"],
+  ],
+  sharedGasket: false,
+  firingOrder: ["1", "3", "4", "2"],
+  cycle: "two-stroke",
+  porting: "ports",
+  ignition: "spark",
+  cooling: "air",
+  meter: "km",
+  homeAltitude_m: -20,
+  compressionRelease: "manual",
+  "wetTest.allowed": true,
+  "wetTest.oil_ml": 5,
+  "wetTest.source": "manual",
+  "geometry.bore": "86mm",
+  "geometry.stroke": "3.4in",
+  "geometry.rod": "143 mm",
+  "geometry.compressionRatio": 21,
+  "geometry.intakeCloses": "36deg",
+  "layout.mains": 5,
+  "layout.pins": 4,
+  "layout.numberedFrom": "front",
+  "limits.compression.new": "31bar",
+  "limits.compression.minimum": "380psi",
+  "limits.compression.difference": "3kgf/cm2",
+  "limits.compression.lowestToHighest": 0.8,
+  "limits.compression.speed": "250rpm",
+  "limits.compression.source": "manual",
+  "limits.leakDown.lost": 0.25,
+  "limits.leakDown.source": "manual",
+  "limits.clearances": [],
+  "limits.offered": {},
+  crankingCurve: [],
+  prices: {},
+  ownership: "5y",
+};
+const wrong: Readonly<Record<string, unknown>> = {
+  schema: "sealtrend/engine@2",
+  name: 5,
+  use: "tractor",
+  remote: "yes",
+  cylinders: ["1", "1"],
+  banks: [["1", "2"], ["3"]],
+  sharedGasket: 1,
+  firingOrder: ["1", "3", "4", "4"],
+  cycle: 4,
+  porting: "valve",
+  ignition: "diesel",
+  cooling: "water",
+  meter: "hours",
+  homeAltitude_m: "350m",
+  compressionRelease: true,
+  "wetTest.allowed": "no",
+  "wetTest.oil_ml": 51,
+  "wetTest.source": null,
+  "geometry.bore": 86,
+  "geometry.stroke": "86",
+  "geometry.rod": "-143mm",
+  "geometry.compressionRatio": 1,
+  "geometry.intakeCloses": "36mm",
+  "layout.mains": 0,
+  "layout.pins": 29,
+  "layout.numberedFrom": 1,
+  "limits.compression.new": "31",
+  "limits.compression.minimum": 26,
+  "limits.compression.difference": "3mm",
+  "limits.compression.lowestToHighest": 80,
+  "limits.compression.speed": "250bar",
+  "limits.compression.source": ["manual"],
+  "limits.leakDown.lost": 25,
+  "limits.leakDown.source": false,
+  "limits.clearances": "0.1 mm",
+  "limits.offered": 0.25,
+  crankingCurve: "none",
+  prices: 2600,
+  ownership: 5,
+};
+
+describe("every field", () => {
+  test("is named in the tables of this test", () => {
+    expect(Object.keys(right)).toEqual(Object.keys(engineFields));
+    expect(Object.keys(wrong)).toEqual(Object.keys(engineFields));
+  });
+
+  test.each(Object.keys(right))("%s is taken as it is meant", (path) => {
+    expect(read(withField(path, right[path])).problems).toEqual([]);
+  });
+
+  test.each(Object.keys(wrong))("%s with a wrong value is one fault, at its own line and column", (path) => {
+    const entries = withField(path, wrong[path]);
+    const text = JSON.stringify(entries, null, 2);
+    const { engine, problems } = readEngine(text, "engine.json", "pump");
+    expect(engine).toBeUndefined();
+    const name = path.slice(path.lastIndexOf(".") + 1);
+    expect(problems).toMatchObject([{ code: "field-bad", ...placeOf(text, name) }]);
+    expect(problems[0]?.found).toContain(`${path} is `);
+    expect(problems[0]?.mend).toMatch(/^write /);
+  });
+});
+
+test("what should hold further entries and does not is a fault that names them", () => {
+  expect(read({ ...least, limits: 5 }).problems).toMatchObject([
+    {
+      code: "field-bad",
+      found: "limits is 5",
+      expected: "{ } around any of compression, leakDown, clearances, offered",
+    },
+  ]);
+});
+
+test("an entry that is not known here is said and kept, with the nearest name suggested", () => {
+  const { engine, problems } = read(withField("limits.compression.minimun", "26bar"));
+  expect(engine).toBeDefined();
+  expect(problems).toMatchObject([
+    { code: "field-unknown", severity: "caution", line: 11, mend: "rename it minimum" },
+  ]);
+  expect(
+    read({ ...least, constructor: 1, colour: "red" }).problems.map(({ code, mend }) => [code, mend]),
+  ).toEqual([
+    ["field-unknown", "rename it, or leave it"],
+    ["field-unknown", "rename it, or leave it"],
+  ]);
+});
+
+test("cylinder labels are up to four letters or digits, 1 to 28 of them, each once", () => {
+  const labels = (cylinders: unknown) => read({ ...least, cylinders }).problems.length;
+  expect(labels(["L1", "R1"])).toBe(0);
+  expect(labels(Array.from({ length: 28 }, (_, i) => String(i + 1)))).toBe(0);
+  for (const bad of [
+    [],
+    Array.from({ length: 29 }, (_, i) => String(i)),
+    ["1", 2],
+    ["front"],
+    ["1-2"],
+    "4",
+    4,
+  ])
+    expect(labels(bad)).toBe(1);
+});
+
+test("all faults of the file are named, sorted by their place", () => {
+  const { problems } = read({ ...least, ignition: "diesel", use: "tractor", firingOrder: ["1"] });
+  expect(problems.map(({ line }) => line)).toEqual([8, 9, 10]);
+});
+
+describe("a field as a person types it", () => {
+  const typed = (path: string, text: string): unknown => {
+    const field = engineFields[path];
+    if (field === undefined) throw new Error(`no field ${path}`);
+    return fieldValue(field, text);
+  };
+
+  test.each([
+    ["name", " Irrigation pump ", "Irrigation pump"],
+    ["use", "boat", "boat"],
+    ["use", "tractor", undefined],
+    ["remote", "yes", true],
+    ["remote", "false", false],
+    ["remote", "maybe", undefined],
+    ["homeAltitude_m", "350", 350],
+    ["homeAltitude_m", "-3,5", -3.5],
+    ["homeAltitude_m", "350m", undefined],
+    ["homeAltitude_m", "9000", undefined],
+    ["geometry.bore", "86mm", "86mm"],
+    ["geometry.bore", "86", undefined],
+    ["firingOrder", "1 3 4 2", ["1", "3", "4", "2"]],
+    ["firingOrder", "1,3,4,2", ["1", "3", "4", "2"]],
+    ["cylinders", "1", ["1"]],
+    ["cylinders", "4", undefined],
+    ["cylinders", "1 2 2", undefined],
+    [
+      "banks",
+      "1 2 / 3 4",
+      [
+        ["1", "2"],
+        ["3", "4"],
+      ],
+    ],
+    ["prices", '{ "currency": "EUR" }', { currency: "EUR" }],
+    ["prices", "EUR", undefined],
+    ["prices", "5", undefined],
+  ])("%s: %j becomes %j", (path, text, value) => {
+    expect(typed(path, text)).toEqual(value);
+  });
+});

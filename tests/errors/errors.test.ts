@@ -1,0 +1,74 @@
+// Every fault the core can name, as a folder: a bad input, what is printed of it to the letter, and the mended input.
+// `{{x*70000}}` in an input stands for so many of that sign. expected.txt is hand-checked prose, not a snapshot.
+
+import { existsSync, readFileSync, readdirSync } from "node:fs";
+import {
+  catalogue,
+  type Gauge,
+  type NamedText,
+  type Problem,
+  readEngineRecord,
+  readGauges,
+  readLogbook,
+  readRuleSheet,
+} from "@sealtrend/core";
+import { describe, expect, test } from "vitest";
+import { faultText } from "../../packages/cli/src/render/faults.ts";
+
+const here = new URL("./", import.meta.url);
+const folders = readdirSync(here, { withFileTypes: true })
+  .filter((entry) => entry.isDirectory())
+  .map(({ name }) => name);
+
+const expanded = (text: string): string =>
+  text.replace(/\{\{(.)\*(\d+)\}\}/g, (_, sign: string, count: string) => sign.repeat(Number(count)));
+
+/** One file of a case; undefined where the case has none. */
+const fileOf = (folder: string, file: string): NamedText | undefined => {
+  const url = new URL(`${folder}/${file}`, here);
+  return existsSync(url) ? { file, text: expanded(readFileSync(url, "utf8")) } : undefined;
+};
+
+const smallEngine = { file: "engine.json", text: '{ "cylinders": ["1", "2", "3", "4"], "ignition": "spark" }' };
+
+/** Reads all files of a case as a logbook of one engine, and its rule sheet. */
+const problemsOf = async (folder: string): Promise<readonly Problem[]> => {
+  const named = (file: string) => fileOf(folder, file);
+  const logbook = named("logbook.json");
+  const gaugeFile = named("gauges.csv");
+  const rules = named("rules.csv");
+  const book = readLogbook(logbook?.text ?? "{}", "logbook.json");
+  const none: { gauges: readonly Gauge[]; problems: readonly Problem[] } = { gauges: [], problems: [] };
+  const gauges = gaugeFile === undefined ? none : readGauges(gaugeFile.text, gaugeFile.file);
+  const [tests, services, notes] = ["tests.csv", "services.csv", "notes.csv"].map(named);
+  const record = readEngineRecord(
+    {
+      id: "pump",
+      engine: named("engine.json") ?? smallEngine,
+      ...(tests === undefined ? {} : { tests }),
+      ...(services === undefined ? {} : { services }),
+      ...(notes === undefined ? {} : { notes }),
+    },
+    gauges.gauges,
+    book.logbook,
+  );
+  const sheet = rules === undefined ? undefined : await readRuleSheet(rules.text, rules.file);
+  const ofSheet = sheet === undefined ? [] : sheet.ok ? sheet.cautions : sheet.problems;
+  return [...book.problems, ...gauges.problems, ...record.problems, ...ofSheet];
+};
+
+test("every code of the catalogue has a folder here, and every folder a code", () => {
+  expect(folders.toSorted()).toEqual(Object.keys(catalogue).toSorted());
+});
+
+describe.each(folders)("%s", (code) => {
+  test("is the only fault of the bad input, and is printed to the letter", async () => {
+    const problems = await problemsOf(`${code}/bad`);
+    expect(new Set(problems.map((problem) => problem.code))).toEqual(new Set([code]));
+    expect(faultText(problems, 80)).toBe(readFileSync(new URL(`${code}/expected.txt`, here), "utf8"));
+  });
+
+  test("is gone from the mended input, and nothing else is said", async () => {
+    expect(faultText(await problemsOf(`${code}/mended`), 80)).toBe("");
+  });
+});
