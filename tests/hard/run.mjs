@@ -106,7 +106,10 @@ const built = spawnSync(process.execPath, [join("packages", "cli", "setup.mjs")]
   cwd: root,
   stdio: ["ignore", 2, 2],
 });
-if (built.status !== 0) process.exit(1);
+if (built.status !== 0) {
+  rmSync(scratch, { recursive: true });
+  process.exit(1);
+}
 for (const part of ["bin", "dist"])
   cpSync(join(root, "packages", "cli", part), join(scratch, part), { recursive: true });
 await Promise.all([

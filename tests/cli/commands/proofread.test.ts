@@ -149,6 +149,17 @@ test("A fault that repeats is counted after a few, and --why shows them all", as
   expect(long.out).toContain("9 faults in 2 files");
 });
 
+test("A column that is not read but nearly has a name of ours is named once for each it may mean", async () => {
+  const place = mendPlace({
+    "boat/engine.json": boatJson,
+    "boat/tests.csv": "test,date,what,unit,c1,c2,c3,c4,altitude,weather\n",
+  });
+  const { exit, out } = await place.run(["proofread"]);
+  expect(exit).toBe(0);
+  expect(out).toContain("rename it altitude_m or altitude_ft if that is meant, or leave it");
+  expect(out).toContain("no fault and 1 caution in 2 files");
+});
+
 test("One engine is examined with the files it shares", async () => {
   const place = mendPlace(broken);
   const { files } = documentOf((await place.run(["proofread", "boat", "--json"])).json());

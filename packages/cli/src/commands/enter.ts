@@ -9,6 +9,7 @@ import { shown } from "../logbook/words.ts";
 import { nodeWorld } from "../logbook/world.ts";
 import { type Change, write } from "../logbook/write.ts";
 import { typedLine } from "../options/quote.ts";
+import { clean } from "../render/clean.ts";
 import { entryAnswer } from "./entry-answer.ts";
 import { askReadings } from "./entry-ask.ts";
 import { conditionOptions, factOptions, placeOptions, readingOptions } from "./entry-options.ts";
@@ -46,7 +47,7 @@ const enterTest = async (typed: Args, io: Io): Promise<Answer> => {
     ? dialectOf(header, "tests.csv")
     : dialectIn(readFileIfThere(world, path)?.text, header);
   const args = await complete(typed, io, { logbook, id, engine, dialect });
-  const unsaved = unsavedText(args);
+  const unsaved = clean(unsavedText(args), 10_000);
   const gauge = logbook.gauges.find(({ id: name }) => name === args.text("gauge"));
   const { rows, faults } = entryRows(args, { engine, gauge, dialect });
   if (faults.length > 0) throw new Stop(2, faults, args === typed ? "" : `not saved: ${unsaved}\n`);

@@ -7,6 +7,7 @@ import type { Io } from "../io.ts";
 import { type Logbook, engineFiles } from "../logbook/open-logbook.ts";
 import type { Written } from "../logbook/write.ts";
 import { shownOn } from "../render/ascii.ts";
+import { clean } from "../render/clean.ts";
 import { faultText } from "../render/faults.ts";
 import { savedLine } from "../render/saved-line.ts";
 import { showScreen } from "../render/show.ts";
@@ -29,7 +30,7 @@ export interface Saved {
 export const entryAnswer = (args: Args, io: Io, saved: Saved): Answer => {
   const { logbook, id, placed, written, rows, file } = saved;
   const kinds = joined([...new Set(rows.flatMap(({ what }) => (what === "regulated" ? [] : (what ?? []))))]);
-  const first = savedLine(`saved  ${id} ${placed.test}, ${kinds}`, written.undo, io.width);
+  const first = savedLine(clean(`saved  ${id} ${placed.test}, ${kinds}`), written.undo, io.width);
   const entered = { file, rows: placed.rows.length };
   const { record, problems } = readEngineRecord(engineFiles(logbook, id), logbook.gauges, logbook.facts);
   const errors = problems.filter(({ severity }) => severity === "error");
@@ -41,7 +42,7 @@ export const entryAnswer = (args: Args, io: Io, saved: Saved): Answer => {
     ...written.asides,
     ...gaugeAside(args, saved, record?.tests ?? []),
   ];
-  const aside = asides.map((line) => `${line}\n`).join("");
+  const aside = asides.map((line) => `${clean(line, 2000)}\n`).join("");
   if (errors.length > 0 || record === undefined || test === undefined) {
     const text = `${first}\n\nIt is saved, but other entries have faults, so nothing can be said of it yet.\n`;
     const json = {

@@ -12,6 +12,7 @@ import {
 } from "@sealtrend/core";
 import { type Args, Stop } from "../command.ts";
 import type { Io } from "../io.ts";
+import { clean } from "../render/clean.ts";
 import { usageFault } from "./usage.ts";
 
 interface Known {
@@ -107,7 +108,7 @@ const gaugeQuestion = (gauges: readonly Gauge[], questioned: Set<string>): Quest
   const names = gauges.filter(({ kind }) => kind === "compression").map(({ id }) => id);
   return {
     key: "gauge",
-    text: `gauge (${names.length === 0 ? "a name for it" : names.join(", ")}; Enter = not recorded): `,
+    text: `gauge (${names.length === 0 ? "a name for it" : clean(names.join(", "))}; Enter = not recorded): `,
     wrong: (answer) => {
       const [near] = nearest(answer, names);
       if (answer === "" || names.includes(answer) || near === undefined || questioned.has(answer))

@@ -49,7 +49,7 @@ export const columnsNearlyNamed = (
   const text = header.map(({ name }) => name).join(delimiter);
   return header.flatMap(({ name, column }): Fault[] => {
     if (name === "" || known.includes(name) || /^c\d+$/.test(name)) return [];
-    const near = nearest(name, known);
+    const near = nearest(name, [...new Set(known)]);
     if (near[0] === undefined) return [];
     return [
       {

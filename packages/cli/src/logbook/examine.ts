@@ -6,7 +6,6 @@ import {
   type Gauge,
   type LogbookFacts,
   type NamedText,
-  conditionColumns,
   gaugeColumns,
   noteColumns,
   numberColumns,
@@ -133,11 +132,7 @@ const examineEngine = (desk: Desk, root: string, id: string, { gauges, facts }: 
   desk.faults.push(
     ...headerFaults(measurements, "measurements.csv"),
     ...headerFaults(amendments, "amendments.csv"),
-    ...columnsNearlyNamed(tests, [
-      ...testColumns(labelsOf(engine, tests)),
-      ...conditionColumns,
-      ...Object.keys(numberColumns),
-    ]),
+    ...columnsNearlyNamed(tests, [...testColumns(labelsOf(engine, tests)), ...Object.keys(numberColumns)]),
     ...columnsNearlyNamed(services, serviceColumns),
     ...columnsNearlyNamed(notes, noteColumns),
   );

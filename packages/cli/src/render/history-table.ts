@@ -1,11 +1,12 @@
 // The table of `history`: a line a cylinder, drawn over time, with its first, its last and its yearly change.
 
 import type { CylinderHistory, KindHistory } from "@sealtrend/core";
+import { clean } from "./clean.ts";
 import { isMirror } from "./history-headline.ts";
 import { perText } from "./history-sentences.ts";
 import { spark } from "./spark.ts";
 import { prose } from "./prose.ts";
-import { padEnd, padStart } from "./width.ts";
+import { displayWidth, padEnd, padStart } from "./width.ts";
 import { fixed, signedPercent } from "./words.ts";
 
 const numberColumns = 8;
@@ -84,5 +85,6 @@ const gaugeLine = ({ result }: KindHistory, width: number): string => {
   const known = gauges.filter((gauge) => gauge !== undefined);
   const unknown = gauges.length > known.length ? " and unknown" : "";
   const text = `% against the others; gauge ${known.length === 0 ? "not recorded" : `${known.join(", ")}${unknown}`}`;
-  return text.length > width ? "% against the others" : text;
+  const safe = clean(text);
+  return displayWidth(safe) > width ? "% against the others" : safe;
 };

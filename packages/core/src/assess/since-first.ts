@@ -1,6 +1,6 @@
 // How far each cylinder of a test has moved against the others since the first test of its history.
 
-import { analyseHistory } from "../history/index.ts";
+import { contrastsOf } from "../history/index.ts";
 import type { EngineRecord, Test } from "../record/index.ts";
 import { countedTests, historyInput } from "./history-input.ts";
 import type { EngineFigures } from "./figures.ts";
@@ -25,12 +25,12 @@ export const sinceFirst = (
   const counted = countedTests(until, "dry", figures);
   const input = counted.length < 2 ? undefined : historyInput(until, "dry", counted);
   if (input === undefined) return nothing;
-  const { tests, cylinders } = analyseHistory(input);
-  const now = tests.findIndex(({ ids }) => ids.includes(test.id));
-  return cylinders.map(({ contrasts, since = Infinity }): SinceFirst | undefined => {
+  const { tests, cylinders } = contrastsOf(input);
+  const now = tests.findIndex((ids) => ids.includes(test.id));
+  return cylinders.map(({ contrasts, since }): SinceFirst | undefined => {
     const first = contrasts.findIndex((contrast, place) => place >= since && contrast !== undefined);
     const [from, to] = [contrasts[first], contrasts[now]];
-    const begun = counted.find((one) => one.test.id === tests[first]?.ids[0])?.test;
+    const begun = counted.find((one) => one.test.id === tests[first]?.[0])?.test;
     if (from === undefined || to === undefined || first >= now || begun === undefined) return undefined;
     return { test: begun.id, date: begun.date, change: Math.expm1(to - from) };
   });

@@ -1,4 +1,5 @@
 export { analyseHistory } from "./analyse-history.ts";
+export { contrastsOf, type Contrasts } from "./contrasts-of.ts";
 export type {
   HistoryAxis,
   HistoryCell,
