@@ -1,7 +1,6 @@
 // The world as the process sees it.
 
-import { createInterface, type Interface } from "node:readline";
-import { buffer } from "node:stream/consumers";
+import type { Interface } from "node:readline";
 import { isatty } from "node:tty";
 import type { Io } from "./io.ts";
 import { ioFacts } from "./render/io-facts.ts";
@@ -11,7 +10,7 @@ const interrupted = 130;
 export const nodeIo = (): Io => {
   const { env, platform, stdout, stderr } = process;
   const terminal = isatty(1);
-  const { width, unicode } = ioFacts({ env, platform, isTTY: terminal, columns: stdout.columns });
+  const { width, unicode } = ioFacts({ env, platform, columns: stdout.columns });
   return {
     out: (text) => void stdout.write(text),
     err: (text) => void stderr.write(text),
@@ -24,7 +23,10 @@ export const nodeIo = (): Io => {
     env,
     cwd: process.cwd(),
     ask: asker(),
-    readInput: () => buffer(process.stdin),
+    readInput: async () => {
+      const { buffer } = await import("node:stream/consumers");
+      return buffer(process.stdin);
+    },
   };
 };
 
@@ -43,7 +45,8 @@ const asker = (): Io["ask"] => {
   const ahead: string[] = [];
   let waiting: ((line: string | undefined) => void) | undefined;
   let ended = false;
-  const open = (): Interface => {
+  const open = async (): Promise<Interface> => {
+    const { createInterface } = await import("node:readline");
     const lines = createInterface({ input: process.stdin, terminal: false });
     lines.on("line", (line) => {
       if (waiting === undefined) ahead.push(line);
@@ -59,7 +62,7 @@ const asker = (): Io["ask"] => {
   return async (question) => {
     process.stderr.write(question);
     if (ahead.length > 0 || ended) return ahead.shift();
-    lines ??= open();
+    lines ??= await open();
     const input = lines;
     return new Promise((resolve) => {
       const interrupt = (): void => {

@@ -3,6 +3,7 @@ import { execFileSync } from "node:child_process";
 import { join } from "node:path";
 import { describe, expect, test } from "vitest";
 
+import { sha256 } from "../../../packages/cli/src/logbook/fingerprint.ts";
 import { readFile, readFileIfThere } from "../../../packages/cli/src/logbook/read-file.ts";
 import { decode, encode } from "../../../packages/cli/src/logbook/encoding.ts";
 import { lineEndOf } from "../../../packages/cli/src/logbook/line-ends.ts";
@@ -28,7 +29,7 @@ describe("reading a user's file", () => {
   test("the fingerprint is the SHA-256 of all bytes", () => {
     // FIPS 180-2, appendix B.1: SHA-256 of "abc"
     const published = "ba7816bf8f01cfea414140de5dae2223b00361a396177a9cb410ff61f20015ad";
-    expect(read("abc").sha256).toBe(published);
+    expect(sha256(read("abc").bytes)).toBe(published);
   });
 
   test("a file that is not UTF-8 is read as Windows-1252, and that is said", () => {

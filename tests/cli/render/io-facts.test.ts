@@ -1,9 +1,8 @@
 import { describe, expect, test } from "vitest";
 import { ioFacts, type Surroundings } from "../../../packages/cli/src/render/io-facts.ts";
-import { style } from "../../../packages/cli/src/render/style.ts";
 
 const facts = (given: Partial<Surroundings> = {}) =>
-  ioFacts({ env: {}, platform: "linux", isTTY: true, ...given });
+  ioFacts({ env: {}, platform: "linux", ...given });
 
 describe("width of the output", () => {
   test.each([
@@ -17,38 +16,6 @@ describe("width of the output", () => {
     ["200 on a wider one", 500, undefined, 200],
   ])("is %s", (_, columns, told, width) => {
     expect(facts({ columns, env: { COLUMNS: told } }).width).toBe(width);
-  });
-});
-
-describe("emphasis", () => {
-  test.each<[string, Partial<Surroundings>, boolean]>([
-    ["stands on a terminal", {}, true],
-    ["is off in a pipe", { isTTY: false }, false],
-    ["is off on a dumb terminal", { env: { TERM: "dumb" } }, false],
-    ["is forced into a pipe by FORCE_COLOR", { isTTY: false, env: { FORCE_COLOR: "1" } }, true],
-    [
-      "is forced onto a dumb terminal by CLICOLOR_FORCE",
-      { env: { TERM: "dumb", CLICOLOR_FORCE: "1" } },
-      true,
-    ],
-    ["is not forced by an empty FORCE_COLOR", { isTTY: false, env: { FORCE_COLOR: "" } }, false],
-    ["is off under FORCE_COLOR=0", { env: { FORCE_COLOR: "0" } }, false],
-    ["is not forced by CLICOLOR_FORCE=0", { isTTY: false, env: { CLICOLOR_FORCE: "0" } }, false],
-    ["is off under NO_COLOR even where it is forced", { env: { NO_COLOR: "1", FORCE_COLOR: "1" } }, false],
-    ["ignores an empty NO_COLOR", { env: { NO_COLOR: "" } }, true],
-    [
-      "is off under --no-color even where it is forced",
-      { colour: "never", env: { FORCE_COLOR: "1" } },
-      false,
-    ],
-  ])("%s", (_, given, colour) => {
-    expect(facts(given).colour).toBe(colour);
-  });
-
-  test("is bold and nothing else, and leaves the text alone where it is off", () => {
-    // SGR 1 bold, 22 neither bold nor faint: ECMA-48, from memory
-    expect(style({ colour: true }).strong("3 lags")).toBe("\x1b[1m3 lags\x1b[22m");
-    expect(style({ colour: false }).strong("3 lags")).toBe("3 lags");
   });
 });
 

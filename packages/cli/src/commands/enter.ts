@@ -32,8 +32,23 @@ export const enter: Command = {
   ],
   positionals: [{ name: "ENGINE", help: "the engine; may be left out where there is only one", need: "may" }],
   options: [...rowOptions, ...conditionOptions, ...placeOptions],
-  run: async (args, io) => await enterTest(args, io),
+  run: async (args, io) => {
+    try {
+      return await enterTest(args, io);
+    } catch (error) {
+      throw withReadings(error, args);
+    }
+  },
 };
+
+/** Where the logbook stands in the way, not the command line, the readings are given back. */
+const withReadings = (error: unknown, args: Args): unknown => {
+  const given = rowOptions.some(({ name }) => args.list(name).length > 0);
+  if (!(error instanceof Stop) || error.exit === 2 || error.after !== "" || !given) return error;
+  return new Stop(error.exit, error.faults, notSaved(args));
+};
+
+const notSaved = (args: Args): string => `not saved: ${clean(unsavedText(args), 10_000)}\n`;
 
 const enterTest = async (typed: Args, io: Io): Promise<Answer> => {
   const world = nodeWorld(io);
@@ -47,10 +62,9 @@ const enterTest = async (typed: Args, io: Io): Promise<Answer> => {
     ? dialectOf(header, "tests.csv")
     : dialectIn(readFileIfThere(world, path)?.text, header);
   const args = await complete(typed, io, { logbook, id, engine, dialect });
-  const unsaved = clean(unsavedText(args), 10_000);
   const gauge = logbook.gauges.find(({ id: name }) => name === args.text("gauge"));
   const { rows, faults } = entryRows(args, { engine, gauge, dialect });
-  if (faults.length > 0) throw new Stop(2, faults, args === typed ? "" : `not saved: ${unsaved}\n`);
+  if (faults.length > 0) throw new Stop(2, faults, args === typed ? "" : notSaved(args));
   const file = shown(world.cwd, path);
   const place: { now?: Placed } = {};
   const makeRows = (text: string): readonly string[] => {
@@ -67,7 +81,12 @@ const enterTest = async (typed: Args, io: Io): Promise<Answer> => {
     ? newEngine(world, logbook.root, id, newFields(args), { "tests.csv": makeRows("") }).changes
     : [{ kind: "append", path: `${id}/tests.csv`, header, rows: (current) => makeRows(current?.text ?? "") }];
   const command = typedLine(commandWords(args, id));
-  const written = await write(world, { root: logbook.root, command, changes, unsaved });
+  const written = await write(world, {
+    root: logbook.root,
+    command,
+    changes,
+    unsaved: clean(unsavedText(args), 10_000),
+  });
   return entryAnswer(args, io, {
     logbook,
     id,

@@ -28,7 +28,7 @@ export const readingOptions: readonly Option[] = [
   reading("first-stroke", "the needle after the first stroke"),
   reading("running", "one plug out, the engine idling"),
   reading("snap-throttle", "the same, throttle snapped open"),
-  reading("leak-down", 'leak-down: "74/80 72/80", percent lost, or the cylinder side'),
+  reading("leak-down", 'leak-down: "74/80 72/80", percent lost, or the cylinder side', "differential"),
   reading("leak-down-oiled", "leak-down after a little oil"),
   reading("leak-down-lower", "leak-down with the piston lower in the bore"),
 ];

@@ -15,7 +15,7 @@ import { refuseDemo } from "./refuse-demo.ts";
 export const undo: Command = {
   name: "undo",
   summary: "take back the whole last command that wrote to the logbook",
-  examples: ["sealtrend undo", "sealtrend undo --logbook ./logbook --json"],
+  examples: ["sealtrend undo", "sealtrend undo --logbook ./logbook"],
   positionals: [],
   options: [],
   run: async (args, io) => {

@@ -1,6 +1,6 @@
 // What happens to one file, so that it can be done, undone, and recognised half done: some bytes give way to others.
 
-import { sha256 } from "./read-file.ts";
+import { sha256 } from "./fingerprint.ts";
 
 export interface Delta {
   /** The real path of the file. */

@@ -1,7 +1,6 @@
 // What `undo` needs of the last 20 commands, in the user's state folder, a file a command.
 // Losing it costs no reading: a torn or missing entry only means that the command cannot be taken back. So it is not flushed.
 
-import { createHash } from "node:crypto";
 import { isAbsolute, join } from "node:path";
 
 import type { Delta } from "./delta.ts";
@@ -10,6 +9,7 @@ import { portable } from "./pending.ts";
 import { readRaw } from "./read-file.ts";
 import { codeOf, type World } from "./world.ts";
 import { forget, writeAll } from "./write-bytes.ts";
+import { sha256 } from "./fingerprint.ts";
 
 /** A delta without the bytes it added: they stand in the file itself, and `after` proves it. */
 export interface Done extends Omit<Delta, "added"> {
@@ -95,7 +95,7 @@ const journalFolder = ({ env, home, platform }: World, root: string): string | u
   const usual = platform === "win32" ? join(home, "AppData", "Local") : join(home, ".local", "state");
   const state = own !== undefined && isAbsolute(own) ? own : usual;
   if (!isAbsolute(state)) return undefined;
-  return join(state, "sealtrend", "undo", createHash("sha256").update(root).digest("hex").slice(0, 16));
+  return join(state, "sealtrend", "undo", sha256(root).slice(0, 16));
 };
 
 const entryNames = ({ fs }: World, folder: string): readonly string[] =>

@@ -2,7 +2,6 @@
 // A dead owner's lock is removed only under a second lock named after that owner, so that of several waiters exactly one
 // removes it and none can remove the lock of the next owner by mistake.
 
-import { createHash } from "node:crypto";
 import { basename, dirname, join } from "node:path";
 
 import { Stop } from "../command.ts";
@@ -10,6 +9,7 @@ import { newOwner, ownerText, parseOwner, standing, type Owner } from "./owner.t
 import { forget, linkNew, writeAll } from "./write-bytes.ts";
 import { codeOf, type World } from "./world.ts";
 import { fileFault, shown, systemFault } from "./words.ts";
+import { sha256 } from "./fingerprint.ts";
 
 export interface Lock {
   /** The file or folder that is locked. */
@@ -124,10 +124,7 @@ const look = ({ fs }: World, path: string): Seen | undefined => {
 };
 
 const takeOver = async (world: World, path: string, seen: Seen): Promise<void> => {
-  const name = createHash("sha256")
-    .update(`${seen.text} ${String(seen.writtenAt)}`)
-    .digest("hex")
-    .slice(0, 12);
+  const name = sha256(`${seen.text} ${String(seen.writtenAt)}`).slice(0, 12);
   const guard = await acquire(world, `${path}-${name}`);
   try {
     const now = look(world, path);

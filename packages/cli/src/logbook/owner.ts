@@ -1,7 +1,6 @@
 // Who holds a lock or was in the middle of writing, and whether that process can still be at work.
 
-import { randomUUID } from "node:crypto";
-
+import { uniqueName } from "./fingerprint.ts";
 import type { World } from "./world.ts";
 
 export interface Owner {
@@ -21,7 +20,7 @@ const staleAfter = 10 * 60 * 1000;
 
 export const newOwner = (world: World): Owner => {
   const { start } = world.processState(world.pid);
-  return { pid: world.pid, host: world.host, nonce: randomUUID(), ...(start === undefined ? {} : { start }) };
+  return { pid: world.pid, host: world.host, nonce: uniqueName(), ...(start === undefined ? {} : { start }) };
 };
 
 /** Reads what an owner wrote; undefined if it is empty, torn or not ours. */

@@ -1,7 +1,5 @@
 // Reads a user's file whole: its bytes, its text, how it is encoded, and a fingerprint to know it by.
 
-import { createHash } from "node:crypto";
-
 import { Stop, type Fault } from "../command.ts";
 import { decode, type Decoded } from "./encoding.ts";
 import { codeOf, type World } from "./world.ts";
@@ -16,7 +14,6 @@ export interface UserFile extends Decoded {
   /** Bytes. */
   readonly size: number;
   readonly mtimeMs: number;
-  readonly sha256: string;
   /** What is worth saying: read as Windows-1252, cut off. */
   readonly cautions: readonly Fault[];
 }
@@ -35,7 +32,7 @@ export const readFileIfThere = (world: World, path: string): UserFile | undefine
     ...(decoded.encoding === "windows-1252" ? [fileFault("file-windows-1252", { file }, "caution")] : []),
     ...(decoded.cutOff.length > 0 ? [fileFault("file-cut-off", { file }, "caution")] : []),
   ];
-  return { path, ...raw, ...decoded, sha256: sha256(raw.bytes), cautions };
+  return { path, ...raw, ...decoded, cautions };
 };
 
 /** Reads a file that must be there. @throws Stop 3 if it is missing or cannot be read, 1 if it holds no text */
@@ -79,8 +76,6 @@ export const readRaw = (world: World, path: string, limit: number): Raw | undefi
     throw new Stop(3, [systemFault(file, "read", code)]);
   }
 };
-
-export const sha256 = (bytes: Uint8Array): string => createHash("sha256").update(bytes).digest("hex");
 
 /** Reads to the end; undefined if there is more than `limit`. */
 const readAll = ({ fs }: World, fd: number, limit: number): Uint8Array | undefined => {

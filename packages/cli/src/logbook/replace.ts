@@ -3,7 +3,8 @@
 
 import { dirname } from "node:path";
 
-import { sha256, readRaw, largestFile } from "./read-file.ts";
+import { sha256 } from "./fingerprint.ts";
+import { largestFile, readRaw } from "./read-file.ts";
 import { codeOf, type World } from "./world.ts";
 import { flushFolder, forget, writeTemporary } from "./write-bytes.ts";
 

@@ -2,7 +2,6 @@
 
 import * as nodeFs from "node:fs";
 import { homedir, hostname } from "node:os";
-import { setTimeout as pause } from "node:timers/promises";
 
 import type { Io } from "../io.ts";
 
@@ -66,7 +65,7 @@ export const nodeWorld = (io: Pick<Io, "env" | "cwd" | "now" | "err">, fs: FileS
   stamp: () => io.now(),
   clock: () => Date.now(),
   sleep: async (milliseconds) => {
-    await pause(milliseconds);
+    await new Promise((resolve) => setTimeout(resolve, milliseconds));
   },
   say: (text) => {
     io.err(text);

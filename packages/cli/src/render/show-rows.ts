@@ -9,7 +9,7 @@ import {
 } from "@sealtrend/core";
 import type { ColumnsRow } from "./table.ts";
 import { placesRead } from "./units.ts";
-import { joined, signedPercent } from "./words.ts";
+import { fixed, joined, signedPercent } from "./words.ts";
 
 const names: Readonly<Record<PressureKind, string>> = {
   dry: "read",
@@ -79,7 +79,7 @@ const leakRow = ({ cylinders }: TestAssessment): readonly ColumnsRow[] =>
           name: "leak-down lost",
           unit: "%",
           cells: cylinders.map(({ leakDown }) =>
-            leakDown === undefined ? undefined : (leakDown.lost * 100).toFixed(0),
+            leakDown === undefined ? undefined : fixed(leakDown.lost * 100, 0),
           ),
         },
       ];

@@ -62,5 +62,5 @@ const sources = {
 const airText = ({ correction }: TestAssessment): string => {
   const { station, reference, from, basis, factor, uncertainty } = correction;
   const hPa = (pressure: number): string => `${(pressure / 100).toFixed(0)} hPa`;
-  return `Air ${hPa(station)}, ${sources[from]}; brought to ${hPa(reference)} by ${basis}: x ${factor.toFixed(4)} ± ${percent(uncertainty, 1)}. Cranking speed is not corrected.`;
+  return `Air ${hPa(station)}, ${sources[from]}; brought to ${hPa(reference)} by ${basis}: x ${factor.toFixed(4)} ± ${(factor * uncertainty).toFixed(4)}. Cranking speed is not corrected.`;
 };

@@ -1,7 +1,7 @@
 // How many columns a text takes on a terminal. No Intl.Segmenter: building one costs more than the rest of a start.
 
 const plain = /^[\x20-\x7e]*$/;
-// eslint-disable-next-line no-control-regex -- our own emphasis (style.ts) takes no columns
+// eslint-disable-next-line no-control-regex -- an escape takes no columns
 const emphasis = /\x1b\[[\d;]*m/g;
 const noWidth = /[\p{Mn}\p{Me}\p{Cf}\p{Cc}\p{Emoji_Modifier}\u1160-\u11ff]/u;
 const flagLetter = /[\u{1f1e6}-\u{1f1ff}]/u;

@@ -16,9 +16,11 @@ export const joined = (items: readonly string[]): string =>
 export const cylinders = (labels: readonly string[]): string =>
   `Cylinder${labels.length === 1 ? "" : "s"} ${joined(labels)}`;
 
-/** A number of so many decimals, never `-0`. */
+/** A number of so many decimals, never `-0`; 7.5 that arithmetic left a hair short is rounded as 7.5. */
 export const fixed = (value: number, places: number): string =>
-  value.toFixed(places).replace(/^-(0(?:\.0+)?)$/, "$1");
+  Number(value.toPrecision(12))
+    .toFixed(places)
+    .replace(/^-(0(?:\.0+)?)$/, "$1");
 
 /** A fraction in percent, to what a gauge can carry. */
 export const percent = (fraction: number, places = 0): string => `${fixed(fraction * 100, places)} %`;

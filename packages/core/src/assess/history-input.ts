@@ -29,7 +29,8 @@ export const countedTests = (
     return [{ test, values, use: useOf(record, test, figures) }];
   });
 
-const useOf = (record: EngineRecord, test: Test, figures: EngineFigures): TestUse => {
+/** What use the history makes of a test. */
+export const useOf = (record: EngineRecord, test: Test, figures: EngineFigures): TestUse => {
   if (test.setAside !== undefined || judgeTrust(record, test, figures).code === "void") return "set-aside";
   if (isSellers(test)) return "seller";
   return record.services.some((service) => isRunIn(service, test, record.engine.meter)) ? "run-in" : "full";

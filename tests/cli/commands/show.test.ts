@@ -1,0 +1,277 @@
+// The screen and the document of `show`. Readings invented; the sentences are those a mechanic should read.
+
+import { fileURLToPath } from "node:url";
+import { expect, test } from "vitest";
+import { type Desk, deskWithPump, newDesk } from "./desk.ts";
+import { numbersLost } from "./numbers.ts";
+
+const demo = fileURLToPath(new URL("../../../data/demo/", import.meta.url));
+const engines = ["tractor", "van", "boat", "mill", "pump", "ultralight"];
+const after = async (...lines: readonly (readonly string[])[]): Promise<Desk> => {
+  const desk = await deskWithPump();
+  for (const line of lines) {
+    const { exit, err } = await desk.type(["enter", "pump", ...line, "--unit", "psi"]);
+    if (exit !== 0) throw new Error(err);
+  }
+  return desk;
+};
+const headline = async (desk: Desk, ...words: string[]): Promise<string> =>
+  (await desk.type(["show", "pump", ...words], { width: 200 })).out.split("\n")[0] ?? "";
+
+test.each([
+  [
+    "150 148 152 149",
+    "All four are even: the lowest reads 3 % under the highest, within what healthy cylinders show.",
+  ],
+  ["150 150 150 150", "All four are even: they read the same."],
+  ["150 148 152 131", "Cylinder 4 is suspect: 13 % under the others. Read it again before you believe it."],
+  [
+    "150 120 152 121",
+    "Cylinders 2 and 4 are suspect: up to 20 % under the others. Read them again before you believe it.",
+  ],
+  ["150 148 152 100", "Cylinder 4 lags: 33 % under the others, below three quarters of the highest."],
+  ["150 148 152 0", "Cylinder 4: no compression."],
+  ["0 148 152 0", "Cylinders 1 and 4: no compression."],
+  ["0 0 0 0", "Cylinders 1, 2, 3 and 4: no compression."],
+  [
+    "150 148 0 100",
+    "Cylinder 3: no compression. Cylinder 4 lags: 33 % under the others, below three quarters of the highest.",
+  ],
+  [
+    "150 x 152 149",
+    "1, 3 and 4 are even: the lowest reads 2 % under the highest, within what healthy cylinders show.",
+  ],
+  ["150 x x x", "Only 1 was read, so nothing can be compared."],
+  [
+    "150 120 119 118",
+    "No cylinder stands out alone, yet the lowest reads 21 % under the highest, more than healthy ones show: several may have lost. Read all again.",
+  ],
+  [
+    ">300 >300 >300 >300",
+    "This test tells nothing: the needle was pegged on every cylinder. Test again with a gauge of higher range.",
+  ],
+])("%s psi: the first sentence is the answer", async (readings, sentence) => {
+  expect(await headline(await after(["--dry", readings]))).toBe(sentence);
+});
+
+test("flagged in two tests running, or read twice, a cylinder lags and the reason is said", async () => {
+  const low = ["--dry", "150 148 152 131"];
+  const running = await after([...low, "--date", "2025-05-03"], low);
+  expect(await headline(running)).toBe(
+    "Cylinder 4 lags: 13 % under the others, flagged in two tests running.",
+  );
+  const twice = await after(["--dry", "150 148 152 120", "--dry", "150 148 152 120"]);
+  expect(await headline(twice)).toBe("Cylinder 4 lags: 20 % under the others, two readings agree.");
+});
+
+test("all below the maker's limit, and alike: worn alike or tested wrongly, and no one lags behind", async () => {
+  const desk = await after(["--dry", "90 91 89 90"]);
+  await desk.type(["engine", "set", "pump", "limits.compression.minimum", "100psi"]);
+  expect(await headline(desk)).toBe(
+    "All four read below the maker's limit, and no lower than one another: all worn alike, or the test was not right.",
+  );
+});
+
+test("just below a limit is said to be too close to be sure, in the word and in the rule", async () => {
+  const desk = await after(["--dry", "104 103 98 104", "--altitude", "0m"]);
+  await desk.type(["engine", "set", "pump", "limits.compression.minimum", "100psi"]);
+  const { out } = await desk.type(["show", "pump"], { width: 200 });
+  expect(out).toContain(
+    "Cylinder 3 lags: 6 % under the others, just below the maker's limit (too close to be sure).",
+  );
+  expect(out).toContain("lowest 98 psi, maker's limit 100 psi: near");
+});
+
+test("a leak-down alone is told in parts lost", async () => {
+  const leak = (readings: string) => after(["--leak-down", readings]);
+  expect(await headline(await leak("74/80 73/80 74/80 75/80"))).toBe(
+    "All four are even in the leak-down: 6 to 9 % lost.",
+  );
+  expect(await headline(await leak("74/80 74/80 74/80 74/80"))).toBe(
+    "All four are even in the leak-down: 8 % lost.",
+  );
+  expect(await headline(await leak("74/80 73/80 50/80 75/80"))).toBe(
+    "Cylinder 3 is suspect: 38 % lost in the leak-down. Read it again before you believe it.",
+  );
+  expect(await headline(await leak("74/80 73/80 0/80 75/80"))).toBe("Cylinder 3: no compression.");
+});
+
+test("a void test shows its readings and gives no verdict on a cylinder or a rule", async () => {
+  const { out } = await (
+    await after(["--dry", "90 80 70 60", "--throttle", "closed"])
+  ).type(["show", "pump"], { width: 200 });
+  expect(out).toMatch(
+    /^This test tells nothing: the throttle was closed\. Block it wide open and test again\.\n/,
+  );
+  expect(out).toMatch(/read +psi +90 +80 +70 +60/);
+  expect(out).not.toMatch(/against others|usual rule|Trusted/);
+});
+
+test("each doubt stands with its remedy", async () => {
+  const { out } = await (
+    await after(["--dry", "150 148? 152 149", "--by", "seller"])
+  ).type(["show", "pump"], { width: 200 });
+  expect(out).toContain(
+    "Doubtful: the reading of cylinder 2 is marked doubtful (take it again); it is the seller's sheet (test it yourself: a seller's sheet is no baseline).",
+  );
+  expect(out).toContain("lowest/highest, usual rule 0.75: cannot tell, 2 is doubtful");
+});
+
+test("one cylinder is compared with nothing", async () => {
+  const desk = newDesk();
+  desk.put("logbook/.keep", "");
+  await desk.type([
+    "enter",
+    "mower",
+    "--new",
+    "--cylinders",
+    "1",
+    "--ignition",
+    "spark",
+    "--dry",
+    "90",
+    "--unit",
+    "psi",
+  ]);
+  const { out } = await desk.type(["show", "mower"]);
+  expect(out).toMatch(/^One cylinder, so nothing to compare it with: watch it over the years\.\n/);
+  expect(out).not.toContain("others");
+});
+
+test("what has moved since the first test stands under the cylinders", async () => {
+  const desk = await after(
+    ["--dry", "150 150 150 150", "--date", "2020-05-03"],
+    ["--dry", "150 150 135 150"],
+  );
+  expect((await desk.type(["show", "pump"])).out).toMatch(/since 2020-05 +% +0 +0 +-10 +0\n/);
+});
+
+test("--as-of shows the latest test up to that day, --test any", async () => {
+  const desk = await after(
+    ["--dry", "150 148 152 149", "--date", "2024-05-03"],
+    ["--dry", "151 149 153 150"],
+  );
+  const id = async (...words: string[]) =>
+    ((await desk.json("show", "pump", ...words)) as { test: { id: string } }).test.id;
+  expect(await id()).toBe("2026-05-03a");
+  expect(await id("--as-of", "2025-01-01")).toBe("2024-05-03a");
+  expect(await id("--test", "2024-05-03a")).toBe("2024-05-03a");
+  const wrong = await desk.type(["show", "pump", "--test", "2024-05-03b"]);
+  expect(wrong.exit).toBe(2);
+  expect(wrong.err).toContain("did you mean 2024-05-03a?");
+  expect((await desk.type(["show", "pump", "--as-of", "2020-01-01"])).exit).toBe(1);
+});
+
+test("units of the screen are those asked for; the document stays in kPa", async () => {
+  const desk = await after(["--dry", "150 148 152 149"]);
+  const out = async (units: string) => (await desk.type(["show", "pump", "--units", units])).out;
+  // 150 psi = 1034.2 kPa = 10.34 bar
+  expect(await out("kPa")).toMatch(/read +kPa +1034/);
+  expect(await out("bar")).toMatch(/read +bar +10\.3/);
+  expect(await out("metric")).toBe(await out("kPa"));
+  expect(await out("us")).toMatch(/read +psi +150/);
+  const document = await desk.json("show", "pump", "--units", "bar");
+  expect(document).toEqual(await desk.json("show", "pump"));
+});
+
+test.each([40, 60, 80, 120])("%i columns: no line is longer, and every cylinder is there", async (width) => {
+  for (const engine of engines)
+    for (const words of [[], ["--why"]]) {
+      const { out } = await newDesk().type(["show", engine, ...words, "--logbook", demo], { width });
+      for (const line of out.split("\n")) expect([...line].length).toBeLessThanOrEqual(width);
+    }
+});
+
+test("an engine of 28 cylinders fits every width", async () => {
+  const desk = newDesk();
+  desk.put("logbook/.keep", "");
+  const readings = Array.from({ length: 28 }, (_, i) => String(150 - (i === 20 ? 30 : i % 4))).join(" ");
+  await desk.type([
+    "enter",
+    "radial",
+    "--new",
+    "--cylinders",
+    "28",
+    "--ignition",
+    "spark",
+    "--dry",
+    readings,
+    "--unit",
+    "psi",
+  ]);
+  for (const width of [40, 60, 80, 120]) {
+    const { out } = await desk.type(["show", "radial"], { width });
+    expect(out).toMatch(/^Cylinder 21 is suspect/);
+    for (const line of out.split("\n")) expect(line.length).toBeLessThanOrEqual(width);
+    if (width < 60) continue;
+    const labels = out.split("\n").filter((line) => line.startsWith("radial "));
+    expect(labels.flatMap((line) => line.split(/\s+/).slice(2))).toEqual(
+      Array.from({ length: 28 }, (_, i) => String(i + 1)),
+    );
+  }
+});
+
+test("the demo's answers fit 24 lines of 80", async () => {
+  for (const engine of engines) {
+    const { out } = await newDesk().type(["show", engine, "--logbook", demo]);
+    expect(out.trimEnd().split("\n").length).toBeLessThanOrEqual(24);
+  }
+});
+
+test("--ascii is ASCII, short and long", async () => {
+  for (const engine of engines)
+    for (const words of [[], ["--why"]]) {
+      const { out } = await newDesk().type(["show", engine, "--ascii", ...words, "--logbook", demo]);
+      expect(out).toMatch(/^[\x20-\x7e\n]*$/);
+    }
+});
+
+test("every number on the screen stands in the document", async () => {
+  for (const engine of engines)
+    for (const units of ["psi", "kPa", "bar"])
+      for (const words of [[], ["--why"]]) {
+        const desk = newDesk();
+        const { out } = await desk.type(["show", engine, ...words, "--units", units, "--logbook", demo], {
+          width: 200,
+        });
+        const document = await desk.json("show", engine, "--logbook", demo);
+        expect(numbersLost(out, document), `${engine} in ${units}`).toEqual([]);
+      }
+});
+
+test("names and notes of a stranger's file stay visible text", async () => {
+  const hostile = ["\u001b[31mred", "<script>alert(1)</script>", "\u202edrawkcab", "=cmd|x"];
+  for (const name of hostile) {
+    const desk = await deskWithPump();
+    const head = desk.text("logbook/pump/tests.csv").trimEnd();
+    const cells = {
+      test: "2026-05-03a",
+      date: "2026-05-03",
+      what: "dry",
+      gauge: name,
+      unit: "psi",
+      c1: "150",
+      c2: "148",
+      c3: "152",
+      c4: "149",
+      by: name,
+      note: name,
+    };
+    const row = head
+      .split(",")
+      .map((column) => (cells as Record<string, string>)[column] ?? "")
+      .join(",");
+    desk.put("logbook/pump/tests.csv", `${head}\n${row}\n`);
+    for (const line of [
+      ["show", "pump"],
+      ["show", "pump", "--why"],
+      ["history", "pump"],
+      ["history", "pump", "--long"],
+      ["show", "pump", "--json"],
+      ["history", "pump", "--json"],
+    ]) {
+      const { out, err } = await desk.type(line);
+      expect(out + err).not.toMatch(/(?!\n)\p{Cc}|\p{Bidi_Control}/u);
+    }
+  }
+});
