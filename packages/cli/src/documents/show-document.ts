@@ -9,7 +9,7 @@ export const showDocument = (assessment: TestAssessment, schema = "sealtrend/sho
   return {
     schema,
     engine: { id: record.engine.id, name: record.engine.name },
-    test: { id: test.id, date: test.date, meter: test.meter },
+    test: { id: test.id, date: test.date, meter: test.meter, setAside: test.setAside },
     trust: { code: trust.code, reasons: trust.reasons.map(({ code, text, mend }) => ({ code, text, mend })) },
     correction: {
       basis: correction.basis,
@@ -77,7 +77,7 @@ const cylinderDocument = ({ label, pressures, leakDown, ...rest }: CylinderAsses
   ...rest,
 });
 
-export const ruleDocument = ({
+const ruleDocument = ({
   id,
   verdict,
   holds,

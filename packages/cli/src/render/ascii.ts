@@ -18,7 +18,7 @@ const twins: Readonly<Record<string, string>> = {
 const own = /( · |[^\x20-\x7e\n])/gu;
 
 /** The text in ASCII. A letter that has no plain twin becomes `?`. */
-export const asciiText = (text: string): string =>
+const asciiText = (text: string): string =>
   text.replace(own, (sign) => {
     const plain = twins[sign] ?? sign.normalize("NFKD").replace(/\p{M}/gu, "");
     return /^[\x20-\x7e]+$/.test(plain) ? plain : /^\p{M}$/u.test(sign) ? "" : "?";

@@ -11,6 +11,7 @@ export const historyHeadline = ({ record }: HistoryAssessment, kind: KindHistory
   if (full === 0) return ["No test counts yet, so no course."];
   if (full === 1) return ["Only one test counts, so there is no course yet."];
   if (record.engine.cylinders.length === 1) return [singleSentence(kind)];
+  const { common } = result;
   const changes = changesOf(kind);
   const of = (course: CylinderHistory["course"]): string[] =>
     result.cylinders.filter((cylinder) => cylinder.course === course).map(({ label }) => label);
@@ -18,14 +19,14 @@ export const historyHeadline = ({ record }: HistoryAssessment, kind: KindHistory
   const all = result.cylinders.length;
   const drops = result.cylinders
     .filter(({ alarms, change }) => alarms.length === 0 && change?.flagged === true && change.change < 0)
-    .map(dropSentence);
+    .map((cylinder) => dropSentence(cylinder, kind));
   const rest = [
     ...drops,
     ...(steady.length === 0
       ? []
       : [steady.length === all ? `${whole(all)} are steady.` : restText(steady, "steady")]),
-    ...(open.length === 0 ? [] : [openText(open, all, full)]),
-    ...(open.length === all && full < 4 ? [] : [engineSentence(kind)]),
+    ...(open.length === 0 ? [] : [openText(open, kind)]),
+    ...(open.length === all && common.word === "too-short-to-tell" ? [] : [engineSentence(kind)]),
   ];
   return [...(changes.length > 0 ? [changes.join(" ")] : []), rest.join(" ")];
 };
@@ -35,20 +36,27 @@ const whole = (all: number): string => (all === 2 ? "Both cylinders" : `All ${co
 const restText = (labels: readonly string[], word: string): string =>
   `${named(labels)} ${labels.length === 1 ? "is" : "are"} ${word}.`;
 
-const openText = (open: readonly string[], all: number, full: number): string => {
-  const because = full < 4 ? `: ${counted(full, "test")} so far, and a course needs four` : "";
-  return open.length === all ? `Too short to tell${because}.` : `${named(open)}: too short to tell.`;
+const openText = (open: readonly string[], { result }: KindHistory): string => {
+  if (open.length < result.cylinders.length) return `${named(open)}: too short to tell.`;
+  const most = Math.max(...result.cylinders.map(({ count: tests }) => tests));
+  const renewed = result.cylinders.every(({ since = 0 }) => since > 0);
+  const when = renewed ? "since the last work" : "so far";
+  return `Too short to tell${most < 4 ? `: ${counted(most, "test")} ${when}, and a course needs four` : ""}.`;
 };
+
+/** Two cylinders of which nobody can tell which one moved. */
+export const isEither = ({ course, alarms, mirrored }: CylinderHistory): boolean =>
+  mirrored === "either" &&
+  course !== "steady" &&
+  course !== "too-short-to-tell" &&
+  !alarms.includes("no-compression");
 
 /** What moved. Of two cylinders that mirror each other one sentence is enough. */
 const changesOf = (kind: KindHistory): string[] => {
   const moved = kind.result.cylinders.filter(
     ({ course }) => course !== "steady" && course !== "too-short-to-tell",
   );
-  const mirrored = moved.filter(
-    ({ alarms, mirrored: of }) => of === "either" && !alarms.includes("no-compression"),
-  );
-  if (mirrored.length > 0) return [pairSentence(kind)];
+  if (moved.some(isEither)) return [pairSentence(kind)];
   return moved
     .filter((cylinder) => !isMirror(cylinder, kind))
     .map((cylinder) => courseSentence(cylinder, kind));

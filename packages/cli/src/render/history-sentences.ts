@@ -1,7 +1,7 @@
 // Sentences about one cylinder's course, its rate and where it leads.
 
 import { type CylinderHistory, type KindHistory, placeText } from "@sealtrend/core";
-import { cylinders as named, percent } from "./words.ts";
+import { cylinders as named, percent, theOthers } from "./words.ts";
 
 /** `a year`, or `each 1000 h` where the tests span less than a year. */
 export const perText = ({ result: { axis } }: KindHistory): string =>
@@ -17,9 +17,9 @@ export const courseSentence = (cylinder: CylinderHistory, kind: KindHistory): st
   const who = named([label]);
   if (alarms.includes("no-compression")) return `${who} held nothing at the last test.`;
   if (course === "falling")
-    return `${who} is falling: ${rateText(cylinder, kind)} against the others${sinceText(cylinder, kind)}${shapeText(cylinder)}.`;
+    return `${who} is falling: ${rateText(cylinder, kind)} against ${othersOf(kind)}${sinceText(cylinder, kind)}${shapeText(cylinder)}.`;
   if (course === "rising")
-    return `${who} is rising: ${rateText(cylinder, kind)} against the others${sinceText(cylinder, kind)}. Carbon, oil in the chamber or rings bedding in raise a reading; it is no sign of health.`;
+    return `${who} is rising: ${rateText(cylinder, kind)} against ${othersOf(kind)}${sinceText(cylinder, kind)}. Carbon, oil in the chamber or rings bedding in raise a reading; it is no sign of health.`;
   const { shape, early } = cylinder;
   const step = shape?.fall ?? Math.abs(early?.change ?? 0);
   const firstAfter = shape?.firstAfter ?? early?.test;
@@ -33,15 +33,17 @@ export const courseSentence = (cylinder: CylinderHistory, kind: KindHistory): st
   return `${who} stepped down by about ${percent(-Math.expm1(-step))}${when}.${repeat}`;
 };
 
+const othersOf = ({ result }: KindHistory): string => theOthers(result.cylinders.length);
+
 /** A single low reading against the earlier ones: no alarm, only a wish to see it again. */
-export const dropSentence = ({ label, change }: CylinderHistory): string =>
-  `${named([label])} has dropped about ${percent(-Math.expm1(change?.change ?? 0))} against the others since the earlier tests: read it again before you believe it.`;
+export const dropSentence = ({ label, change }: CylinderHistory, kind: KindHistory): string =>
+  `${named([label])} has dropped about ${percent(-Math.expm1(change?.change ?? 0))} against ${othersOf(kind)} since the earlier tests: read it again before you believe it.`;
 
 /** Two cylinders of which one has lost or the other has gained. */
 export const pairSentence = (kind: KindHistory): string => {
   const [low, high] = kind.result.cylinders.toSorted((a, b) => lean(a) - lean(b));
   if (low === undefined || high === undefined) return "";
-  const rate = low.theilSen === undefined ? "" : ` (${rateText(low, kind)})`;
+  const rate = low.theilSen === undefined ? "" : `, ${rateText(low, kind)}`;
   return `Cylinder ${low.label} has lost against ${high.label}, or ${high.label} has gained${rate}: two cylinders cannot tell which.`;
 };
 
@@ -90,7 +92,7 @@ export const limitSentence = (
     const place = placeText(kind, x);
     return typeof place === "number" ? `${place.toFixed(0)} ${kind.result.axis.unit}` : place.slice(0, 7);
   };
-  const level = `${limit.value.toFixed(2)} of the others`;
+  const level = `${limit.value.toFixed(2)} of ${othersOf(kind)}`;
   if (limit.crossing === undefined)
     return limit.notBefore === undefined
       ? undefined

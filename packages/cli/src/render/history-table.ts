@@ -2,12 +2,12 @@
 
 import type { CylinderHistory, KindHistory } from "@sealtrend/core";
 import { clean } from "./clean.ts";
-import { isMirror } from "./history-headline.ts";
+import { isEither, isMirror } from "./history-headline.ts";
 import { perText } from "./history-sentences.ts";
 import { spark } from "./spark.ts";
 import { prose } from "./prose.ts";
 import { displayWidth, padEnd, padStart } from "./width.ts";
-import { fixed, signedPercent } from "./words.ts";
+import { fixed, signedPercent, theOthers } from "./words.ts";
 
 const numberColumns = 8;
 const narrowest = 60;
@@ -26,7 +26,7 @@ export const historyTable = (kind: KindHistory, options: TableOptions): readonly
 const cylinderLine = (cylinder: CylinderHistory, kind: KindHistory): string => {
   const { first, last, slope } = numbersOf(cylinder, kind);
   const rate = slope === "-" ? "" : `, ${slope} % ${perText(kind)}`;
-  return `${cylinder.label}: ${courseText(cylinder, kind)}; against the others ${first} % at first, ${last} % at last${rate}`;
+  return `${cylinder.label}: ${courseText(cylinder, kind)}; against ${theOthers(kind.result.cylinders.length)} ${first} % at first, ${last} % at last${rate}`;
 };
 
 const wideTable = (kind: KindHistory, { width, unicode }: TableOptions): string[] => {
@@ -75,6 +75,7 @@ const numbersOf = ({ ratios, theilSen }: CylinderHistory, { result }: KindHistor
 const courseText = (cylinder: CylinderHistory, kind: KindHistory): string => {
   const { course, leaning } = cylinder;
   if (isMirror(cylinder, kind)) return "mirrors the other";
+  if (isEither(cylinder)) return "one of the two";
   const text = course === "too-short-to-tell" ? "too short" : course.replaceAll("-", " ");
   return leaning === "down" ? `${text}, leaning down` : text;
 };
@@ -84,7 +85,8 @@ const gaugeLine = ({ result }: KindHistory, width: number): string => {
   const gauges = [...new Set(result.tests.map(({ gauge }) => gauge))];
   const known = gauges.filter((gauge) => gauge !== undefined);
   const unknown = gauges.length > known.length ? " and unknown" : "";
-  const text = `% against the others; gauge ${known.length === 0 ? "not recorded" : `${known.join(", ")}${unknown}`}`;
+  const against = `% against ${theOthers(result.cylinders.length)}`;
+  const text = `${against}; gauge ${known.length === 0 ? "not recorded" : `${known.join(", ")}${unknown}`}`;
   const safe = clean(text);
-  return displayWidth(safe) > width ? "% against the others" : safe;
+  return displayWidth(safe) > width ? against : safe;
 };

@@ -7,7 +7,7 @@ import {
   dayNumber,
   daysInYear,
 } from "@sealtrend/core";
-import { historyHeadline, leastLossSentence } from "./history-headline.ts";
+import { historyHeadline, isEither, leastLossSentence } from "./history-headline.ts";
 import { limitSentence } from "./history-sentences.ts";
 import { historyTable } from "./history-table.ts";
 import { historyWhy } from "./history-why.ts";
@@ -43,10 +43,10 @@ const kindLines = (
   const { record } = assessment;
   if (kind.result.tests.length === 1) return prose(oneTest(kind, record.engine.id), options.width);
   const headline = historyHeadline(assessment, kind).flatMap((text) => prose(text, options.width));
-  const alone = record.engine.cylinders.length === 1;
+  const none = record.engine.cylinders.length === 1 || kind.result.tests.every(({ use }) => use !== "full");
   return [
     ...headline,
-    ...(alone ? [] : ["", ...historyTable(kind, options)]),
+    ...(none ? [] : ["", ...historyTable(kind, options)]),
     ...afterLines(kind, options),
     ...whyLines(assessment, kind, options),
   ];
@@ -67,7 +67,7 @@ const oneTest = ({ kind, counted }: KindHistory, id: string): string => {
 
 const afterLines = (kind: KindHistory, { width, today }: HistoryOptions): string[] => {
   const limits = kind.result.cylinders
-    .filter(({ course }) => course === "falling")
+    .filter((cylinder) => cylinder.course === "falling" && !isEither(cylinder))
     .flatMap((cylinder) => limitSentence(cylinder, kind, today) ?? []);
   const sentences = [
     ...kind.result.services.flatMap(serviceSentences),

@@ -19,7 +19,11 @@ const subjects: Readonly<Record<string, string>> = {
   "mean - p": "mean less lowest",
 };
 
-const gapWords = { "not-taken": "not read", pegged: "off the scale", doubtful: "doubtful" } as const;
+const gapWords = {
+  "not-taken": ["was not read", "were not read"],
+  pegged: ["is off the scale", "are off the scale"],
+  doubtful: ["is doubtful", "are doubtful"],
+} as const;
 
 /** `lowest/highest 0.87, usual rule 0.75: met`. */
 export const ruleLine = (rule: RuleFinding, unit: PressureUnit): string => {
@@ -41,5 +45,6 @@ const gapText = (gaps: RuleFinding["gaps"]): string => {
   const [first] = gaps ?? [];
   if (first === undefined) return "";
   const labels = (gaps ?? []).filter(({ gap }) => gap === first.gap).map(({ label }) => label);
-  return `, ${joined(labels)} ${labels.length === 1 ? "is" : "are"} ${gapWords[first.gap]}`;
+  const [one, several] = gapWords[first.gap];
+  return `, ${joined(labels)} ${labels.length === 1 ? one : several}`;
 };

@@ -1,10 +1,16 @@
 // The first sentence of `show`: what this test says, in words an owner uses.
 
 import type { CylinderAssessment, TestAssessment } from "@sealtrend/core";
-import { count, cylinders as named, joined, percent, sentence } from "./words.ts";
+import { count, cylinders as named, joined, percent, sentence, theOthers } from "./words.ts";
 
 /** The answer, one or two sentences. */
 export const showHeadline = (assessment: TestAssessment): string => {
+  const { setAside } = assessment.test;
+  const answer = answerOf(assessment);
+  return setAside === undefined ? answer : `Set aside (${setAside}), so it counts nowhere. ${answer}`;
+};
+
+const answerOf = (assessment: TestAssessment): string => {
   const { trust, cylinders: all } = assessment;
   const fatal = trust.reasons.find(({ weight }) => weight === "void");
   if (fatal !== undefined) return `This test tells nothing: ${fatal.text}. ${sentence(fatal.mend)}.`;
@@ -15,7 +21,7 @@ export const showHeadline = (assessment: TestAssessment): string => {
   const sentences = [
     ...(dead.length === 0 ? [] : [`${labelsOf(dead)}: no compression.`]),
     ...(lagging.length === 0 ? [] : [lagsSentence(assessment, lagging)]),
-    ...(suspect.length === 0 ? [] : [suspectSentence(suspect)]),
+    ...(suspect.length === 0 ? [] : [suspectSentence(assessment, suspect)]),
   ];
   return sentences.length > 0 ? sentences.join(" ") : evenSentence(assessment);
 };
@@ -45,7 +51,10 @@ const lagsSentence = (assessment: TestAssessment, lagging: readonly CylinderAsse
     const lost = Math.max(...lagging.map(({ leakDown }) => leakDown?.lost ?? 0));
     return `${labelsOf(lagging)} ${verb}: ${upTo}${percent(lost)} lost in the leak-down${whyByLeak(lagging)}.`;
   }
-  const far = under(worst) === 0 ? "" : `: ${upTo}${percent(under(worst))} under the others`;
+  const far =
+    under(worst) === 0
+      ? ""
+      : `: ${upTo}${percent(under(worst))} under ${theOthers(assessment.cylinders.length)}`;
   return `${labelsOf(lagging)} ${verb}${far}${whyDry(assessment, worst)}.`;
 };
 
@@ -73,7 +82,10 @@ const limitText = ({ rules }: TestAssessment, label: string): string => {
   return sure ? ", below the maker's limit" : ", just below the maker's limit (too close to be sure)";
 };
 
-const suspectSentence = (suspect: readonly CylinderAssessment[]): string => {
+const suspectSentence = (
+  { cylinders: all }: TestAssessment,
+  suspect: readonly CylinderAssessment[],
+): string => {
   const one = suspect.length === 1;
   const upTo = one ? "" : "up to ";
   const far = Math.max(...suspect.map(under));
@@ -82,7 +94,7 @@ const suspectSentence = (suspect: readonly CylinderAssessment[]): string => {
   const much = byLeak
     ? `: ${upTo}${percent(lost)} lost in the leak-down`
     : far > 0
-      ? `: ${upTo}${percent(far)} under the others`
+      ? `: ${upTo}${percent(far)} under ${theOthers(all.length)}`
       : "";
   return `${labelsOf(suspect)} ${one ? "is" : "are"} suspect${much}. Read ${one ? "it" : "them"} again before you believe it.`;
 };

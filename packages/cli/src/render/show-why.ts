@@ -7,7 +7,7 @@ import {
   writeNumber,
 } from "@sealtrend/core";
 import { placesRead } from "./units.ts";
-import { percent, sentence } from "./words.ts";
+import { percent, sentence, theOthers } from "./words.ts";
 
 /** Paragraphs, not wrapped. */
 export const whyText = (assessment: TestAssessment, unit: PressureUnit): readonly string[] => {
@@ -38,7 +38,7 @@ const cylinderText = (
   const under =
     belowOthers === undefined
       ? ""
-      : `, ${percent(Math.abs(belowOthers), 1)} ${belowOthers < 0 ? "over" : "under"} the others`;
+      : `, ${percent(Math.abs(belowOthers), 1)} ${belowOthers < 0 ? "over" : "under"} ${theOthers(assessment.cylinders.length)}`;
   return [
     `${label}: ${takes} read, ${writeNumber(dry.corrected, unit, places)}${doubt} ${unit} at sea level${far}${under}`,
   ];

@@ -16,6 +16,9 @@ export const joined = (items: readonly string[]): string =>
 export const cylinders = (labels: readonly string[]): string =>
   `Cylinder${labels.length === 1 ? "" : "s"} ${joined(labels)}`;
 
+/** What a cylinder is compared with. @param n - cylinders of the engine */
+export const theOthers = (n: number): string => (n === 2 ? "the other" : "the others");
+
 /** A number of so many decimals, never `-0`; 7.5 that arithmetic left a hair short is rounded as 7.5. */
 export const fixed = (value: number, places: number): string =>
   Number(value.toPrecision(12))

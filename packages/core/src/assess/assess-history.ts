@@ -5,7 +5,8 @@ import { dateOfDay, daysInYear, dayNumber } from "../quantity/index.ts";
 import type { EngineRecord } from "../record/index.ts";
 import { type EngineFigures, figuresOf } from "./figures.ts";
 import type { Compared } from "./flags.ts";
-import { type CountedTest, countedTests, historyInput } from "./history-input.ts";
+import type { CountedTest } from "./counted-test.ts";
+import { countedTests, historyInput } from "./history-input.ts";
 
 export interface KindHistory {
   readonly kind: Compared;

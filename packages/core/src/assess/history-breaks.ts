@@ -1,14 +1,14 @@
 // Where the history of a cylinder begins anew: at work on it, and for leak-down at another tester.
 
 import type { HistoryService } from "../history/index.ts";
-import type { EngineRecord } from "../record/index.ts";
-import type { CountedTest } from "./history-input.ts";
+import type { EngineRecord, Test } from "../record/index.ts";
+import type { CountedTest } from "./counted-test.ts";
 
 /** Work that starts a new history. A test on the day of the work counts as after it; of several that day the first is
  *  before. */
 export const workBreaks = (
   { engine, services }: EngineRecord,
-  counted: readonly CountedTest[],
+  counted: readonly { readonly test: Test }[],
 ): HistoryService[] => {
   const place = (labels: readonly string[]): number[] =>
     labels.map((label) => engine.cylinders.indexOf(label));

@@ -5,17 +5,12 @@ import type { HistoryInput, HistoryTest, TestUse } from "../history/index.ts";
 import { daysInYear, dayNumber } from "../quantity/index.ts";
 import type { EngineRecord, MeterUnit, Service, Test } from "../record/index.ts";
 import { type EngineFigures, figuresOf } from "./figures.ts";
+import type { CountedTest } from "./counted-test.ts";
 import type { Compared } from "./flags.ts";
 import { testerBreaks, workBreaks } from "./history-breaks.ts";
 import { judgeTrust } from "./trust.ts";
 import { isSellers } from "./trust-rules.ts";
 import { type KindValues, fractionLost, supplyOf, valuesOf } from "./values.ts";
-
-export interface CountedTest {
-  readonly test: Test;
-  readonly values: KindValues;
-  readonly use: TestUse;
-}
 
 /** Tests that hold readings of this kind, in order, each with the use that is made of it. */
 export const countedTests = (

@@ -18,4 +18,4 @@ export {
   type KindHistory,
   type Repeatability,
 } from "./assess-history.ts";
-export { type CountedTest } from "./history-input.ts";
+export { type CountedTest } from "./counted-test.ts";

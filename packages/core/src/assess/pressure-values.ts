@@ -8,7 +8,7 @@ import type { EngineFigures } from "./figures.ts";
 import { type CylinderValue, type KindValues, valuesOf } from "./values.ts";
 
 /** Kinds of cranking reading, in the order they are printed. */
-export const crankingKinds: readonly PressureKind[] = [
+const crankingKinds: readonly PressureKind[] = [
   "dry",
   "wet",
   "first-stroke",

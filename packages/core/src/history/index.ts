@@ -1,5 +1,4 @@
 export { analyseHistory } from "./analyse-history.ts";
-export { contrastsOf, type Contrasts } from "./contrasts-of.ts";
 export type {
   HistoryAxis,
   HistoryCell,
