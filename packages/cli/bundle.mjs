@@ -39,6 +39,20 @@ const nativeBuffer = {
   },
 };
 
+/** yargs asks node:assert for two comparisons; loading it costs a tenth of starting Node. */
+const assertShim = `const check = (same) => { if (!same) throw new Error("assertion failed"); };
+export const strictEqual = (a, b) => check(Object.is(a, b));
+export const notStrictEqual = (a, b) => check(!Object.is(a, b));
+export default { strictEqual, notStrictEqual };`;
+
+const plainAssert = {
+  name: "plain-assert",
+  setup(build) {
+    build.onResolve({ filter: /^(node:)?assert$/ }, ({ path }) => ({ path, namespace: "assert-shim" }));
+    build.onLoad({ filter: /.*/, namespace: "assert-shim" }, () => ({ contents: assertShim }));
+  },
+};
+
 const mathjsApart = {
   name: "mathjs-apart",
   setup(build) {
@@ -118,8 +132,7 @@ let cachedData;
 try {
   cachedData = readFileSync(filename + ".cache");
 } catch {}
-const code = "(function (exports, require, module, __filename, __dirname) {" + readFileSync(filename, "utf8") + "\\n})";
-const script = new Script(code, { filename, cachedData });
+const script = new Script(readFileSync(filename, "latin1"), { filename, cachedData });
 script.runInThisContext().call(exports, exports, require, module, filename, __dirname);
 module.script = script;
 `;
@@ -153,8 +166,11 @@ export const build = async () => {
     first,
     await bundled("program-code", program, {
       define: { "import.meta.url": "here" },
-      banner: { js: 'const here=require("node:url").pathToFileURL(__filename).href;' },
-      plugins: [plainWidth, nativeBuffer, mathjsApart],
+      banner: {
+        js: '(function(exports,require,module,__filename,__dirname){const here=require("node:url").pathToFileURL(__filename).href;',
+      },
+      footer: { js: "})" },
+      plugins: [plainWidth, plainAssert, nativeBuffer, mathjsApart],
     }),
     await bundled("mathjs", mathjs, {}),
   ];

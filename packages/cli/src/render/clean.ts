@@ -7,7 +7,8 @@ import { characterWidth } from "./width.ts";
 // tags), but for the variation selectors, which belong to ordinary emoji and East Asian names.
 const steering = /(?![\ufe00-\ufe0f\u{e0100}-\u{e01ef}])[\p{Cc}\p{Cs}\p{Zl}\p{Zp}\p{Cf}\p{DI}]/u;
 
-const plain = /^[\x20-\x7e]*$/;
+// Nothing to steer with, a column each: Latin, punctuation, blocks and boxes; spared the tables of Unicode classes.
+const plain = /^[\x20-\x7e\xa1-\xac\xae-\u02ff\u2010-\u2027\u2190-\u21ff\u2500-\u25ff]*$/;
 
 const visible = (character: string): string =>
   steering.test(character) ? `\\u{${(character.codePointAt(0) ?? 0).toString(16)}}` : character;

@@ -1,6 +1,6 @@
 // How many columns a text takes on a terminal. No Intl.Segmenter: building one costs more than the rest of a start.
 
-const plain = /^[\x20-\x7e]*$/;
+const plain = /^[\x20-\x7e\xa1-\xac\xae-\u02ff\u2010-\u2027\u2190-\u21ff\u2500-\u25ff]*$/;
 // eslint-disable-next-line no-control-regex -- an escape takes no columns
 const emphasis = /\x1b\[[\d;]*m/g;
 const noWidth = /[\p{Mn}\p{Me}\p{Cf}\p{Cc}\p{Emoji_Modifier}\u1160-\u11ff]/u;

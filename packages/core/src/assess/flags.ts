@@ -4,7 +4,7 @@
 import type { EngineRecord, Test } from "../record/index.ts";
 import { type CylinderVerdict, type ForwardReading, type ForwardTest, forwardTest } from "../spread/index.ts";
 import type { EngineFigures } from "./figures.ts";
-import { judgeTrust } from "./trust.ts";
+import { isVoid } from "./trust.ts";
 import { isSellers } from "./trust-rules.ts";
 import { type CylinderValue, type KindValues, counts, fractionLost, supplyOf, valuesOf } from "./values.ts";
 
@@ -78,7 +78,7 @@ export const earlierFlags = (
     other !== test &&
     counts(other, what) &&
     !isSellers(other) &&
-    judgeTrust(record, other, figures).code !== "void";
+    !isVoid(record, other, figures);
   const before = record.tests.findLast((other) => other.date < test.date && isUsable(other));
   const flagsBefore = before === undefined ? undefined : forwardOf(record, before, what, figures);
   const sameDay = record.tests.filter((other) => other.date === test.date && isUsable(other));

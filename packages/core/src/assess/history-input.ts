@@ -8,7 +8,7 @@ import { type EngineFigures, figuresOf } from "./figures.ts";
 import type { CountedTest } from "./counted-test.ts";
 import type { Compared } from "./flags.ts";
 import { testerBreaks, workBreaks } from "./history-breaks.ts";
-import { judgeTrust } from "./trust.ts";
+import { isVoid } from "./trust.ts";
 import { isSellers } from "./trust-rules.ts";
 import { type KindValues, fractionLost, supplyOf, valuesOf } from "./values.ts";
 
@@ -26,7 +26,7 @@ export const countedTests = (
 
 /** What use the history makes of a test. */
 export const useOf = (record: EngineRecord, test: Test, figures: EngineFigures): TestUse => {
-  if (test.setAside !== undefined || judgeTrust(record, test, figures).code === "void") return "set-aside";
+  if (test.setAside !== undefined || isVoid(record, test, figures)) return "set-aside";
   if (isSellers(test)) return "seller";
   return record.services.some((service) => isRunIn(service, test, record.engine.meter)) ? "run-in" : "full";
 };

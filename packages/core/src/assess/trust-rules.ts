@@ -130,12 +130,11 @@ const repeatsApart: TrustRule = ({ record, test, dry, figures }) => {
 };
 
 /** In the order they are printed. */
+/** Rules that can make a test void. */
+export const voidRules: readonly TrustRule[] = [throttle, release, wrongStroke, slow, pegged];
+
 export const trustRules: readonly TrustRule[] = [
-  throttle,
-  release,
-  wrongStroke,
-  slow,
-  pegged,
+  ...voidRules,
   doubtfulCell,
   cold,
   strokes,

@@ -5,7 +5,7 @@ import type { EngineRecord, Test } from "../record/index.ts";
 import { missingOf } from "./missing.ts";
 import { type EngineFigures, figuresOf } from "./figures.ts";
 import type { Trust } from "./trust-reason.ts";
-import { trustRules } from "./trust-rules.ts";
+import { type TrustView, trustRules, voidRules } from "./trust-rules.ts";
 import { valuesOf } from "./values.ts";
 
 /** Judges one test of an engine. @param figures - of the record, where they are known already */
@@ -14,8 +14,7 @@ export const judgeTrust = (
   test: Test,
   figures: EngineFigures = figuresOf(record),
 ): Trust => {
-  const others = record.tests.filter((other) => other !== test && other.setAside === undefined);
-  const view = { record, test, others, dry: valuesOf(test, "dry"), figures };
+  const view = viewOf(record, test, figures);
   const reasons = trustRules.flatMap((rule) => rule(view) ?? []);
   const isVoid = reasons.some(({ weight }) => weight === "void");
   return {
@@ -24,3 +23,17 @@ export const judgeTrust = (
     missing: missingOf(view),
   };
 };
+
+/** Whether a test tells nothing; cheaper than the whole judgement. */
+export const isVoid = (record: EngineRecord, test: Test, figures: EngineFigures): boolean => {
+  const view = viewOf(record, test, figures);
+  return voidRules.some((rule) => rule(view)?.weight === "void");
+};
+
+const viewOf = (record: EngineRecord, test: Test, figures: EngineFigures): TrustView => ({
+  record,
+  test,
+  figures,
+  others: record.tests.filter((other) => other !== test && other.setAside === undefined),
+  dry: valuesOf(test, "dry"),
+});

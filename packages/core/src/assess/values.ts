@@ -1,5 +1,6 @@
 // The readings of one test, brought from rows and takes to one value a cylinder.
 
+import { byText } from "../problem/index.ts";
 import type { GaugePressure } from "../quantity/index.ts";
 import type { Cell, LeakKind, PressureKind, PressureRow, Test } from "../record/index.ts";
 import { mean } from "../statistics/index.ts";
@@ -23,9 +24,19 @@ export interface KindValues {
   readonly cells: readonly (CylinderValue | undefined)[];
 }
 
+/** Values that were worked out before: a test is asked for them many times on the way to a verdict. */
+const known = new WeakMap<Test, Map<string, KindValues | undefined>>();
+
 /** The values of one kind of reading. With two gauges on one engine the one with more readings on its scale counts
  *  (then the lower take, then the name): the other is a comparison, not repeats. */
 export const valuesOf = (test: Test, what: PressureKind | LeakKind): KindValues | undefined => {
+  const ofTest = known.get(test) ?? new Map<string, KindValues | undefined>();
+  if (ofTest.size === 0) known.set(test, ofTest);
+  if (!ofTest.has(what)) ofTest.set(what, kindValues(test, what));
+  return ofTest.get(what);
+};
+
+const kindValues = (test: Test, what: PressureKind | LeakKind): KindValues | undefined => {
   const rows = test.rows.filter((row) => row.what === what);
   const own = mainGauge(rows);
   const [head] = own;
@@ -52,7 +63,7 @@ const mainGauge = (rows: readonly PressureRow[]): readonly PressureRow[] => {
   const firstTake = (own: readonly PressureRow[]): number => Math.min(...own.map(({ take }) => take));
   const [main] = [...byGauge].sort(
     ([a, one], [b, other]) =>
-      onScale(other) - onScale(one) || firstTake(one) - firstTake(other) || a.localeCompare(b, "en"),
+      onScale(other) - onScale(one) || firstTake(one) - firstTake(other) || byText(a, b),
   );
   return main?.[1] ?? [];
 };

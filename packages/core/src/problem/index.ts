@@ -1,3 +1,4 @@
+export { byText } from "./by-text.ts";
 export { bad, good, type Outcome } from "./outcome.ts";
 export {
   byPlace,

@@ -1,5 +1,6 @@
 // A fault in somebody's data: what was found, where, what was expected, and one thing to do about it.
 
+import { byText } from "./by-text.ts";
 import { catalogue } from "./catalogue.ts";
 
 /** An `error` keeps the row or the file out; a `caution` is said and the data is used. */
@@ -46,6 +47,6 @@ export const problem = <C extends ProblemCode>(
 
 /** The order in which problems are shown: by file, line, column. */
 export const byPlace = (a: Problem, b: Problem): number =>
-  (a.file ?? "").localeCompare(b.file ?? "", "en") ||
+  byText(a.file ?? "", b.file ?? "") ||
   (a.line ?? 0) - (b.line ?? 0) ||
   (a.column ?? 0) - (b.column ?? 0);

@@ -1,6 +1,6 @@
 // notes.csv: other evidence, each kind with the words or the units it may be given in.
 
-import type { Problem } from "../problem/index.ts";
+import { byText, type Problem } from "../problem/index.ts";
 import { readNumber } from "../quantity/index.ts";
 import { parseTable } from "./csv.ts";
 import { cylindersIn } from "./cylinder-lists.ts";
@@ -86,7 +86,7 @@ export const readNotes = (
       },
     ];
   });
-  return { notes: notes.sort((a, b) => a.date.localeCompare(b.date, "en")), problems };
+  return { notes: notes.sort((a, b) => byText(a.date, b.date)), problems };
 };
 
 /** Value and unit as the table of kinds spells them; free text as it stands. */

@@ -1,5 +1,6 @@
 // The rows of one test brought together: what they share, what they hold, and where they contradict each other.
 
+import { byText } from "../problem/index.ts";
 import { altimeterSetting } from "../air/index.ts";
 import { type AbsolutePressure, type Length, writeQuantity } from "../quantity/index.ts";
 import { type Stated, agreedConditions, disagree } from "./conditions.ts";
@@ -95,9 +96,9 @@ const pressureRows = (test: string, rows: readonly ReadRow[]): PressureRow[] => 
   }
   return [...seen.values()].sort(
     (a, b) =>
-      a.what.localeCompare(b.what, "en") ||
+      byText(a.what, b.what) ||
       a.take - b.take ||
-      (a.gauge ?? "").localeCompare(b.gauge ?? "", "en"),
+      byText(a.gauge ?? "", b.gauge ?? ""),
   );
 };
 

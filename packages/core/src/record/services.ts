@@ -1,6 +1,6 @@
 // services.csv: what was done to the engine, and which cylinders begin a new history with it.
 
-import type { Problem } from "../problem/index.ts";
+import { byText, type Problem } from "../problem/index.ts";
 import { parseTable } from "./csv.ts";
 import { cylindersIn } from "./cylinder-lists.ts";
 import { byAndNote, meterIn } from "./common-cells.ts";
@@ -79,5 +79,5 @@ export const readServices = (
       },
     ];
   });
-  return { services: services.sort((a, b) => a.date.localeCompare(b.date, "en")), problems };
+  return { services: services.sort((a, b) => byText(a.date, b.date)), problems };
 };

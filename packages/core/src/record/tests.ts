@@ -1,6 +1,6 @@
 // tests.csv to tests: rows that share a name are one test; the order of rows and columns never matters.
 
-import { type Place, type Problem, byPlace } from "../problem/index.ts";
+import { byText, type Place, type Problem, byPlace } from "../problem/index.ts";
 import type { Length } from "../quantity/index.ts";
 import { flagFormulas, meterIn } from "./common-cells.ts";
 import { conditionColumns, isConditionColumn, statedConditions } from "./conditions.ts";
@@ -80,7 +80,7 @@ export const readTests = (
     return test;
   });
   return {
-    tests: tests.sort((a, b) => a.date.localeCompare(b.date, "en") || a.id.localeCompare(b.id, "en")),
+    tests: tests.sort((a, b) => byText(a.date, b.date) || byText(a.id, b.id)),
     problems: problems.sort(byPlace),
     meterPlaces: new Map([...byId].flatMap(([id, rows]) => meterPlace(id, rows))),
   };
