@@ -13,13 +13,13 @@ test.each(engines.flatMap((engine) => [entry("show")(engine), entry("history")(e
   "%s %s --json is as its schema says",
   async (command, engine) => {
     const document = await newDesk().json(command, engine, "--logbook", demo);
-    expect(misfits(document, schemaOf(`${command}.schema`))).toEqual([]);
+    expect(misfits(document, schemaOf(command))).toEqual([]);
   },
 );
 
 test("every single test of the demo is as the schema says, void and doubtful ones too", async () => {
   const desk = newDesk();
-  const schema = schemaOf("show.schema");
+  const schema = schemaOf("show");
   const codes = new Set<unknown>();
   for (const engine of engines) {
     const { tests, leakDown } = (await desk.json("history", engine, "--logbook", demo)) as {
@@ -47,7 +47,7 @@ test("enter --json is the document of show for the new test, with what was writt
     "--altitude",
     "350m",
   );
-  expect(misfits(entered, schemaOf("enter.schema"))).toEqual([]);
+  expect(misfits(entered, schemaOf("enter"))).toEqual([]);
   expect(entered.written).toEqual({ file: "logbook/pump/tests.csv", rows: 1 });
   const shown = await desk.json("show", "pump");
   expect({ ...entered, schema: shown.schema, written: undefined }).toEqual(shown);
@@ -55,7 +55,7 @@ test("enter --json is the document of show for the new test, with what was writt
 
 test("an engine without a test has a history that says so", async () => {
   const document = await (await deskWithPump()).json("history", "pump");
-  expect(misfits(document, schemaOf("history.schema"))).toEqual([]);
+  expect(misfits(document, schemaOf("history"))).toEqual([]);
   expect(document).toMatchObject({ tests: [], cylinders: [] });
 });
 

@@ -22,7 +22,7 @@ test.each([
 ])("%s: sealtrend %j", async (name, line) => {
   const desk = newDesk();
   await desk.type(["demo", "logbook"]);
-  expect(misfits(await desk.json(...line), schemaOf(`${name}.schema`))).toEqual([]);
+  expect(misfits(await desk.json(...line), schemaOf(name))).toEqual([]);
 });
 
 test.each([
@@ -33,12 +33,12 @@ test.each([
   const desk = newDesk();
   await desk.type(["engine", "add", "pump", "--cylinders", "2", "--ignition", "spark"]);
   const document = await desk.json(...line);
-  expect([misfits(document, schemaOf(`${name}.schema`)), "written" in document]).toEqual([[], true]);
+  expect([misfits(document, schemaOf(name)), "written" in document]).toEqual([[], true]);
 });
 
 test("how without an engine has no engine in its document", async () => {
   const document = await newDesk().json("how");
-  expect([misfits(document, schemaOf("how.schema")), "engine" in document]).toEqual([[], false]);
+  expect([misfits(document, schemaOf("how")), "engine" in document]).toEqual([[], false]);
 });
 
 test("pressures stand in kPa and shares as fractions, whatever --units says", async () => {
@@ -67,7 +67,7 @@ test("pressures stand in kPa and shares as fractions, whatever --units says", as
 });
 
 test("the schema of engine.json says what the table of its fields says", () => {
-  expect(schemaOf("engine.schema")).toEqual(engineSchema());
+  expect(schemaOf("engine")).toEqual(engineSchema());
 });
 
 test("every engine of the demo fits the schema of engine.json", () => {
@@ -77,6 +77,6 @@ test("every engine of the demo fits the schema of engine.json", () => {
   expect(engines.length).toBeGreaterThan(5);
   for (const { name } of engines) {
     const engine: unknown = JSON.parse(readFileSync(join(demo, name, "engine.json"), "utf8"));
-    expect(misfits(engine, schemaOf("engine.schema")), name).toEqual([]);
+    expect(misfits(engine, schemaOf("engine")), name).toEqual([]);
   }
 });

@@ -19,7 +19,7 @@ interface Schema {
 const folder = fileURLToPath(new URL("../../../packages/cli/schemas/", import.meta.url));
 
 export const schemaOf = (name: string): Schema =>
-  JSON.parse(readFileSync(`${folder}${name}.json`, "utf8")) as Schema;
+  JSON.parse(readFileSync(`${folder}${name}.schema.json`, "utf8")) as Schema;
 
 const typeOf = (value: unknown): string =>
   Array.isArray(value)

@@ -219,8 +219,8 @@ describe("a disk that fails", () => {
       exit: 3,
       faults: [
         {
-          found: expect.stringContaining("the disk is full (ENOSPC)"),
-          mend: expect.stringContaining("room"),
+          found: expect.stringContaining("the disk is full (ENOSPC)") as string,
+          mend: expect.stringContaining("room") as string,
         },
       ],
     });

@@ -3,7 +3,7 @@
 import type { HistoryCell, HistoryInput, HistoryTest } from "../../../packages/core/src/history/index.ts";
 
 /** `-` not read, `x` no compression, a number otherwise. */
-export const cellsOf = (row: string, ln: (value: number) => number): readonly HistoryCell[] =>
+const cellsOf = (row: string, ln: (value: number) => number): readonly HistoryCell[] =>
   row
     .trim()
     .split(/\s+/)

@@ -30,7 +30,8 @@ export const truncate = (world: World, path: string, size: number, keep: number)
 
 const inPlace = ({ fs }: World, path: string, size: number, act: (fd: number) => void): boolean => {
   // O_NOFOLLOW: a link put there since the path was looked up is not followed. Windows has none of it.
-  const fd = fs.openSync(path, fs.constants.O_RDWR | (fs.constants.O_NOFOLLOW ?? 0));
+  const { O_RDWR, O_NOFOLLOW = 0 }: { O_RDWR: number; O_NOFOLLOW?: number } = fs.constants;
+  const fd = fs.openSync(path, O_RDWR | O_NOFOLLOW);
   try {
     if (fs.fstatSync(fd).size !== size) return false;
     act(fd);

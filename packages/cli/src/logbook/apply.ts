@@ -45,7 +45,7 @@ export type Rollback = "back" | "foreign";
 
 /** Takes a delta back, whether it was done, half done or not begun. @throws Stop 3, or the system's own error */
 export const rollBack = async (world: World, delta: Delta): Promise<Rollback> => {
-  const { path, at, added, before, after } = delta;
+  const { path, at, before, after } = delta;
   const bytes = readRaw(world, path, 2 * largestFile)?.bytes;
   const print = bytes === undefined ? undefined : sha256(bytes);
   if (print === before) return "back";

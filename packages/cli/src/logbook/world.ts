@@ -58,7 +58,7 @@ export const nodeWorld = (io: Pick<Io, "env" | "cwd" | "now" | "err">, fs: FileS
   fs,
   env: io.env,
   cwd: io.cwd,
-  home: (process.platform === "win32" ? io.env.USERPROFILE : io.env.HOME) || homedir(),
+  home: homeOf(io.env),
   platform: process.platform,
   host: hostname(),
   pid: process.pid,
@@ -72,6 +72,12 @@ export const nodeWorld = (io: Pick<Io, "env" | "cwd" | "now" | "err">, fs: FileS
   },
   processState,
 });
+
+/** An empty name counts as none. */
+const homeOf = (env: Io["env"]): string => {
+  const named = process.platform === "win32" ? env.USERPROFILE : env.HOME;
+  return named === undefined || named === "" ? homedir() : named;
+};
 
 const processState = (pid: number): ProcessState => {
   try {

@@ -3,7 +3,7 @@
 const mantissas = [1, 2, 2.5, 5, 10];
 
 /** The least of 1, 2, 2.5, 5 · 10^k that is not below `least`. @param least - above 0 */
-export const niceStep = (least: number): number => {
+const niceStep = (least: number): number => {
   const power = 10 ** Math.floor(Math.log10(least));
   return (mantissas.find((m) => m * power >= least * (1 - 1e-9)) ?? 10) * power;
 };

@@ -33,7 +33,7 @@ const critical: readonly (readonly [n: number, z: number])[] = [
 
 /** Linear between the rows; beyond 40 the line through 30 and 40 goes on in ln n (a choice).
  *  @throws RangeError below 4 */
-export const stepCritical = (n: number): number => {
+const stepCritical = (n: number): number => {
   if (!(n >= 4)) throw new RangeError(`stepCritical: needs at least 4 readings, got ${String(n)}`);
   const found = critical.findIndex(([rowN]) => rowN >= n);
   const upper = found === -1 ? critical.length - 1 : Math.max(1, found);

@@ -1,6 +1,4 @@
 export {
-  ruleFamilies,
-  ruleStatuses,
   type Limit,
   type LimitUnit,
   type Rule,
@@ -22,6 +20,5 @@ export {
   type RuleVerdict,
 } from "./judge-rules.ts";
 export { type ReadingGap, type RuleReading } from "./reading.ts";
-export { leastShareOfNew } from "./maker-rules.ts";
 export { rulesFor } from "./rules-for.ts";
 export { shippedRules } from "./shipped.ts";

@@ -7,7 +7,7 @@ import type { Limit, Rule, RuleFamily } from "./rule.ts";
 /** Share of the new pressure that is taken as the least, where the maker states only the pressure of a new engine.
  *  Near the median of published pairs of least and new: 0.77 for petrol, about 0.86 (0.63 to 0.90) for diesel;
  *  a judgement, not a published limit. */
-export const leastShareOfNew = { spark: 0.75, compression: 0.82 } as const;
+const leastShareOfNew = { spark: 0.75, compression: 0.82 } as const;
 
 const p: Formula = { kind: "variable", name: "p" };
 const max: Formula = { kind: "variable", name: "max" };

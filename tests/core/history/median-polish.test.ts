@@ -2,7 +2,7 @@
 // number is second hand). R centres rows and columns on an overall value; ours is left as it falls, so sums compare.
 
 import { expect, test } from "vitest";
-import { medianPolish } from "../../packages/core/src/history/median-polish.ts";
+import { medianPolish } from "../../../packages/core/src/history/median-polish.ts";
 
 const deaths = [
   [14, 15, 14],
