@@ -42,6 +42,10 @@ export interface Option {
   /** `list`: unquoted values that follow are taken too (`--dry 152 150 149`), and a second use is a repeat. */
   readonly takes?: "one" | "list";
   readonly choices?: readonly string[];
+  /** What is taken too, and the choice it stands for: a diesel is compression. */
+  readonly also?: Readonly<Record<string, string>>;
+  /** A value as it can be typed, where `value` is a name for it such as LIST. */
+  readonly example?: string;
   /** Heading in the help. */
   readonly group?: string;
 }

@@ -9,6 +9,8 @@ import { codeOf } from "./logbook/world.ts";
 import { typedLine } from "./options/quote.ts";
 import { readLine, type Line } from "./options/read-line.ts";
 import { beforeDashes } from "./options/scan.ts";
+import { escaped, shownOn } from "./render/ascii.ts";
+import { asideText } from "./render/aside.ts";
 import { clean } from "./render/clean.ts";
 import { faultDocument, faultText } from "./render/faults.ts";
 import { commandHelp, groupHelp, overview, welcome } from "./render/help.ts";
@@ -25,10 +27,11 @@ const ourFault = 70;
  *  @returns the exit code: 0 done, 1 data, 2 command line, 3 files, 70 a fault of ours; never throws */
 export const run = async (
   typed: readonly string[],
-  io: Io,
+  given: Io,
   table: readonly Command[] = commands,
 ): Promise<number> => {
   const json = beforeDashes(typed).includes("--json");
+  const io = inLetters(given, beforeDashes(typed).includes("--ascii") ? "ascii" : "as told");
   try {
     return await follow(readLine(typed, table), { io, table, json });
   } catch (error) {
@@ -64,12 +67,28 @@ const follow = async (line: Line, { io, table, json }: Around): Promise<number> 
   }
 };
 
+/** The world with every text put into letters that it can show, whoever writes it. */
+const inLetters = (io: Io, letters: "ascii" | "as told"): Io => {
+  const unicode = io.unicode && letters !== "ascii";
+  const shows = (text: string): string => shownOn({ unicode }, text);
+  return {
+    ...io,
+    unicode,
+    out: (text) => {
+      io.out(shows(text));
+    },
+    err: (text) => {
+      io.err(shows(text));
+    },
+    ask: (question) => io.ask(shows(question)),
+  };
+};
+
 /** The world as the common options tell it. */
 const told = (io: Io, args: Args): Io => ({
   ...io,
   today: args.text("as-of") ?? io.today,
   interactive: io.interactive && !args.flag("no-input"),
-  unicode: io.unicode && !args.flag("ascii"),
 });
 
 const said = (text: string, io: Io): number => {
@@ -79,13 +98,17 @@ const said = (text: string, io: Io): number => {
 
 const answered = ({ exit, text, json: document, aside }: Answer, io: Io, json: boolean): number => {
   if (!json) io.out(text);
-  else if (document !== undefined) io.out(jsonText(document));
-  if (aside !== undefined) io.err(aside);
+  else if (document !== undefined) io.out(jsonFor(io, document));
+  if (aside !== undefined) io.err(asideText(aside, io.width));
   return exit;
 };
 
+/** The document; where only ASCII can be shown its other letters are written out, so that no data is lost. */
+const jsonFor = ({ unicode }: Io, document: unknown): string =>
+  unicode ? jsonText(document) : escaped(jsonText(document));
+
 const stopped = ({ exit, faults, after }: Stop, io: Io, json: boolean): number => {
-  if (json) io.out(jsonText(faultDocument(faults)));
+  if (json) io.out(jsonFor(io, faultDocument(faults)));
   else io.err(faultText(faults, io.width));
   if (after !== "") io.err(after);
   return exit;

@@ -150,6 +150,6 @@ test("The trace is written in the dialect of its own file", async () => {
   });
   await place.run([...cell, "135", ...because]);
   expect(place.text("boat/amendments.csv")).toBe(
-    "because;when;file;row;column;old;new\r\npaper says so;2026-05-03T10:00:00;tests.csv;2026-05-02a dry take 1 by red;c4;131;135\r\n",
+    "because;when;file;row;column;old;new\r\npaper says so;2026-11-25T10:00:00;tests.csv;2026-05-02a dry take 1 by red;c4;131;135\r\n",
   );
 });

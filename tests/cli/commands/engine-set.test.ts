@@ -75,8 +75,8 @@ test.each([
   ],
   [["pump", "zzz", "1"], 'an engine has no field "zzz"', "sealtrend engine show pump"],
   [["pump", "geometry.bore", "86"], 'geometry.bore "86"', "sealtrend engine set pump geometry.bore 86mm"],
-  [["pump", "use", "tractor"], 'use "tractor"', "sealtrend engine set pump use VALUE"],
-  [["pump", "geometry.bore"], "no value for geometry.bore", "sealtrend engine set pump geometry.bore VALUE"],
+  [["pump", "use", "tractor"], 'use "tractor"', "write one of these words"],
+  [["pump", "geometry.bore"], "no value for geometry.bore", "sealtrend engine set pump geometry.bore 86mm"],
   [["pimp", "use", "farm"], 'there is no engine "pimp" in logbook', "did you mean pump?"],
   [["pump", "ignition", "-"], 'with that, there is no "ignition"', 'add "ignition": "spark"'],
   [

@@ -23,7 +23,7 @@ test("pairs with several supplies keep each cylinder its own", async () => {
     { what: "leak-down", c1: "74", c3: "x" },
     { what: "regulated", unit: "psi", c1: "80", c3: "x", c4: "82" },
   ]);
-  expect(out).toMatch(/^saved {2}pump 2026-05-03a, leak-down /);
+  expect(out).toMatch(/^saved {2}pump 2026-11-25a, leak-down /);
   const { cylinders } = (await desk.json("show", "pump")) as { cylinders: { leakDown?: { lost: number } }[] };
   expect(cylinders[3]?.leakDown?.lost).toBeCloseTo(7 / 82, 12);
 });

@@ -18,8 +18,8 @@ test("readings become one row, as on the sheet, and their meaning is on the scre
   expect({ exit, err }).toEqual({ exit: 0, err: "" });
   expect(rowsOf(desk)).toEqual([
     {
-      test: "2026-05-03a",
-      date: "2026-05-03",
+      test: "2026-11-25a",
+      date: "2026-11-25",
       what: "dry",
       take: "1",
       unit: "psi",
@@ -31,7 +31,7 @@ test("readings become one row, as on the sheet, and their meaning is on the scre
     },
   ]);
   expect(out).toMatch(
-    /^saved {2}pump 2026-05-03a, dry +\(sealtrend undo takes it back\)\n\nCylinder 3 is suspect: 17 % under the others/,
+    /^saved {2}pump 2026-11-25a, dry +\(sealtrend undo takes it back\)\n\nCylinder 3 is suspect: 17 % under the others/,
   );
 });
 
@@ -39,7 +39,7 @@ test("a second test of the day gets the next letter", async () => {
   const desk = await deskWithPump();
   await enter(desk, ...dry);
   await enter(desk, ...dry);
-  expect(rowsOf(desk).map((row) => row.test)).toEqual(["2026-05-03a", "2026-05-03b"]);
+  expect(rowsOf(desk).map((row) => row.test)).toEqual(["2026-11-25a", "2026-11-25b"]);
 });
 
 test("unquoted readings are taken, and a reading option given twice means repeats", async () => {

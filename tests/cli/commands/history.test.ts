@@ -23,7 +23,11 @@ test("the demo says what its README says", async () => {
 test("--cylinder draws one, and an unknown one is named with those there are", async () => {
   const desk = newDesk();
   const drawn = await desk.type(["history", "tractor", "--cylinder", "3", "--logbook", demo]);
+  expect(drawn.out).toMatch(/^Cylinder 3 is falling/);
   expect(drawn.out).toContain("Cylinder 3 against the others, percent:");
+  expect(drawn.out).not.toContain("first    last");
+  expect(drawn.out).not.toContain("chart of one cylinder");
+  expect(drawn.out.trimEnd().split("\n").length).toBeLessThanOrEqual(24);
   const wrong = await desk.type(["history", "tractor", "--cylinder", "5", "--logbook", demo]);
   expect(wrong.exit).toBe(2);
   expect(wrong.err).toContain("one of: 1, 2, 3, 4");
@@ -34,11 +38,14 @@ test("--long lists every reading once, a leak-down without a sea level", async (
   const rows = async (engine: string) =>
     (await desk.type(["history", engine, "--long", "--logbook", demo], { width: 120 })).out
       .split("\n")
-      .filter((line) => /^\d{4}-\d{2}-\d{2} /.test(line));
-  expect(await rows("tractor")).toHaveLength(40);
+      .filter((line) => /^\d{4}-\d{2}-\d{2}[a-z] /.test(line));
+  // the cells of the rows that stand in its tests.csv
+  expect(await rows("tractor")).toHaveLength(19 * 4);
+  expect(await rows("boat")).toHaveLength(18 * 6);
   expect(await rows("ultralight")).toHaveLength(24);
   const { out } = await desk.type(["history", "ultralight", "--long", "--logbook", demo]);
   expect(out).not.toContain("sea level");
+  expect(out).not.toContain("The engine as a whole");
 });
 
 test("--why tells what each word rests on", async () => {
@@ -47,6 +54,28 @@ test("--why tells what each word rests on", async () => {
     /3: ten tests since 2014-10-04, -1\.\d\d % a year \(.* sure\).*alarm: both last readings below the first three, slope beyond chance\./,
   );
   expect(out).toMatch(/1: .*no alarm\./);
+});
+
+test("where the last test alone is low, the cylinder was steady until then and is not counted among the steady", async () => {
+  const { out } = await newDesk().type(["history", "boat", "--as-of", "2026-05-10", "--logbook", demo], {
+    width: 200,
+  });
+  expect(out).toMatch(
+    /^Cylinder 5 has dropped about 1\d % against the others since the earlier tests: read it again before you believe it\. Until then it was steady\. The other five are steady\./,
+  );
+  expect(out).toMatch(/^5 .* steady, last low$/m);
+  expect(out).not.toContain("no decline is shown");
+});
+
+test("--as-of before the first test says so", async () => {
+  const { out } = await newDesk().type(["history", "boat", "--as-of", "2010-01-01", "--logbook", demo]);
+  expect(out).toBe("boat has no test up to 2010-01-01.\n");
+});
+
+test("a row begins where its own history does: after the work on the cylinder", async () => {
+  const { out } = await newDesk().type(["history", "mill", "--logbook", demo]);
+  // 2021-05-08, means of three: 131.3 against the median of 128.6, 127.7 and 128.0 (tests.csv of the demo)
+  expect(out).toMatch(/^2 .* 2\.6 +3\.5 +-0\.2 +steady$/m);
 });
 
 test("--as-of tells the history as it stood", async () => {

@@ -69,7 +69,7 @@ test.each([[], ["logbook/.keep"]])(
     const { exit, out, err } = await desk.type(["how"]);
     expect([exit, out.split("\n")[0]]).toEqual([0, "Dry compression test: any engine, spark or diesel"]);
     expect(err).toBe(
-      "no engine in a logbook yet: this holds for any of them; yours: sealtrend engine add pump --cylinders 4 --ignition spark\n",
+      "no engine in a logbook yet: this holds for any of them; yours:\nsealtrend engine add pump --cylinders 4 --ignition spark\n",
     );
     expect(out).toContain("If spark: ");
     expect(out).toContain("If diesel: ");

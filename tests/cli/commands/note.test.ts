@@ -15,8 +15,8 @@ test.each([
   const place = boat();
   const { exit, out } = await place.run(["note", "boat", "--what", "oil use", ...words]);
   expect(exit).toBe(0);
-  expect(place.text("boat/notes.csv")).toBe(`${notesHeader}\n2026-05-03,,oil use,${cells},,,\n`);
-  expect(out).toContain("saved  boat 2026-05-03, oil use");
+  expect(place.text("boat/notes.csv")).toBe(`${notesHeader}\n2026-11-25,,oil use,${cells},,,\n`);
+  expect(out).toContain("saved  boat 2026-11-25, oil use");
 });
 
 test("A second note of the same kind shows the one before it", async () => {
@@ -111,7 +111,7 @@ test("On a terminal the kind, the value and what else is worth knowing are asked
   const { exit, asked } = await place.run(["note"], ["oil use", "0.4L/h", "", "blue cloud at start"]);
   expect(exit).toBe(0);
   expect(asked).toHaveLength(4);
-  expect(place.text("boat/notes.csv")).toContain("2026-05-03,,oil use,0.4,L/h,,,blue cloud at start");
+  expect(place.text("boat/notes.csv")).toContain("2026-11-25,,oil use,0.4,L/h,,,blue cloud at start");
 });
 
 test("A decimal goes into a file with decimal commas as that file writes it", async () => {
@@ -120,5 +120,5 @@ test("A decimal goes into a file with decimal commas as that file writes it", as
     "boat/notes.csv": "date;meter;what;value;unit;cylinders;by;note\r\n2024-01-02;1,5;smoke;blue;;;;\r\n",
   });
   expect((await place.run(["note", "--what", "oil use", "--value", "0.4L/h"])).exit).toBe(0);
-  expect(place.text("boat/notes.csv")).toMatch(/\r\n2026-05-03;;oil use;0,4;L\/h;;;\r\n$/);
+  expect(place.text("boat/notes.csv")).toMatch(/\r\n2026-11-25;;oil use;0,4;L\/h;;;\r\n$/);
 });

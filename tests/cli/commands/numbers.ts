@@ -24,6 +24,7 @@ const printed = (value: number, perYear: number): number[] => [
   value / psi,
   value / 100,
   value / 1000,
+  Number(value.toPrecision(3)),
   Math.expm1(value) * 100,
   Math.expm1(-value) * 100,
   Math.expm1(value * perYear) * 100,
@@ -32,7 +33,7 @@ const printed = (value: number, perYear: number): number[] => [
 
 /** Words of ours that hold a number which is no result. */
 const constants =
-  /[89] chances in 10|1 healthy engine in 20|mean of (?:\d to )?\d|--cylinder \S+|1013 hPa|each 1000 \S+|\/1000 \S+/g;
+  /[89] chances in 10|about 1 in \d+ by chance|1 healthy engine in 20|mean of (?:\d to )?\d|--cylinder \S+|1013 hPa|each 1000 \S+|\/1000 \S+/g;
 const names = /\d{4}-\d{2}(?:-\d{2}[a-z]*)?/g;
 
 /** Numbers of the screen that the document does not hold. @param labels - of the cylinders, which are names */

@@ -82,7 +82,7 @@ test("proofread names every fault of every file, with its place and a mend", asy
     "field-bad logbook.json:3:3",
     "(field-unknown logbook.json:4:3",
     "column-missing pump/amendments.csv:1:1",
-    ...Array.from({ length: 10 }, () => "column-missing pump/measurements.csv:1:1"),
+    "column-missing pump/measurements.csv:1:1",
     "(file-windows-1252 pump/notes.csv",
     "note-value pump/notes.csv:2:19",
     "word-unknown pump/services.csv:2:16",

@@ -19,8 +19,8 @@ test("A service is one row of services.csv, and the answer says which cylinders 
     "shop",
   ]);
   expect(exit).toBe(0);
-  expect(place.text("boat/services.csv")).toBe(`${servicesHeader}\n2026-05-03,640,valve job,3,,shop,\n`);
-  expect(out).toContain("saved  boat 2026-05-03, valve job");
+  expect(place.text("boat/services.csv")).toBe(`${servicesHeader}\n2026-11-25,640,valve job,3,,shop,\n`);
+  expect(out).toContain("saved  boat 2026-11-25, valve job");
   expect(out).toContain("Cylinder 3 begins a new history here");
   expect(out.replace(/\s+/g, " ")).toContain(
     "one after 50 h as the new baseline (judgement, no published figure)",
@@ -30,7 +30,7 @@ test("A service is one row of services.csv, and the answer says which cylinders 
 test("Work on the head touches all cylinders where none is named", async () => {
   const place = boat();
   const { out } = await place.run(["service", "--what", "Head Gasket"]);
-  expect(place.text("boat/services.csv")).toContain("2026-05-03,,head gasket,all,,,");
+  expect(place.text("boat/services.csv")).toContain("2026-11-25,,head gasket,all,,,");
   expect(out).toContain("All four cylinders begin a new history");
 });
 
@@ -108,8 +108,12 @@ test.each([
     "expected all, none, or",
   ],
   ["a meter that is no number", ["--what", "plugs", "--meter", "64O"], "letter O"],
-  ["a day that is none", ["--what", "plugs", "--date", "2026-02-30"], "--date 2026-05-03"],
-  ["a day to come", ["--what", "plugs", "--date", "2026-06-01"], "lies ahead"],
+  [
+    "a day that is none",
+    ["--what", "plugs", "--date", "2026-02-30"],
+    "--date YYYY-MM-DD, the day of the work",
+  ],
+  ["a day to come", ["--what", "plugs", "--date", "2026-11-26"], "lies ahead"],
   ["a note that a spreadsheet would run", ["--what", "plugs", "--note", "=1+1"], "put a word in front of it"],
   ["no work", [], 'sealtrend service boat --what "valve job"'],
 ])("A service with %s is refused, and nothing is written", async (_, words, said) => {
@@ -126,7 +130,7 @@ test("On a terminal the work, the cylinders, the meter and a note are asked", as
   const { exit, asked } = await place.run(["service"], ["valve job", "1 2", "640", ""]);
   expect(exit).toBe(0);
   expect(asked.map((question) => question.split(/[ :]/)[0])).toEqual(["what", "which", "meter", "anything"]);
-  expect(place.text("boat/services.csv")).toContain("2026-05-03,640,valve job,1 2,,,");
+  expect(place.text("boat/services.csv")).toContain("2026-11-25,640,valve job,1 2,,,");
   const left = await place.run(["service"], ["valve job", "q"]);
   expect([left.exit, left.err]).toEqual([2, expect.stringContaining("nothing was saved")]);
 });
@@ -140,13 +144,16 @@ test("A row goes into services.csv in the dialect of that file", async () => {
     (await place.run(["service", "--what", "valve job", "--meter", "640.5", "--note", "seats; guides"])).exit,
   ).toBe(0);
   expect(place.text("boat/services.csv")).toBe(
-    '\uFEFFwhat;date;meter;note;cylinders\r\nplugs;2024-01-02;1,5;;\r\nvalve job;2026-05-03;640,5;"seats; guides";all\r\n',
+    '\uFEFFwhat;date;meter;note;cylinders\r\nplugs;2024-01-02;1,5;;\r\nvalve job;2026-11-25;640,5;"seats; guides";all\r\n',
   );
   const lacking = await place.run(["service", "--what", "plugs", "--by", "me"]);
   expect([lacking.exit, lacking.err]).toEqual([
-    1,
-    expect.stringContaining("add ;by to the end of the first line"),
+    0,
+    "logbook/boat/services.csv got a column it lacked, at the end of its lines: by\n",
   ]);
+  expect(place.text("boat/services.csv")).toMatch(
+    /^\uFEFFwhat;date;meter;note;cylinders;by\r\nplugs;2024-01-02;1,5;;;\r\n/,
+  );
 });
 
 test("A services.csv that is missing, empty or blank gets its header", async () => {
@@ -156,7 +163,7 @@ test("A services.csv that is missing, empty or blank gets its header", async () 
       ...(content === undefined ? {} : { "boat/services.csv": content }),
     });
     expect((await place.run(["service", "--what", "plugs"])).exit).toBe(0);
-    expect(place.text("boat/services.csv").trim()).toBe(`${servicesHeader}\n2026-05-03,,plugs,,,,`);
+    expect(place.text("boat/services.csv").trim()).toBe(`${servicesHeader}\n2026-11-25,,plugs,,,,`);
     expect((await place.run(["proofread"])).exit).toBe(0);
   }
 });

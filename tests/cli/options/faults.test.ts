@@ -133,12 +133,12 @@ const rows: readonly (readonly [string, readonly string[], readonly string[]])[]
   [
     "a day that is none is named",
     ["show", "--as-of", "2026-02-30"],
-    ["as-of-bad: `--as-of` has `2026-02-30`, which is no day of the calendar"],
+    ["as-of-bad: `--as-of` has `2026-02-30`, which is no day of the years 1900 to 2100"],
   ],
   [
     "29 February stands in leap years only",
     ["show", "--as-of", "1900-02-29"],
-    ["as-of-bad: `--as-of` has `1900-02-29`, which is no day of the calendar"],
+    ["as-of-bad: `--as-of` has `1900-02-29`, which is no day of the years 1900 to 2100"],
   ],
   [
     "every fault is told at once",
@@ -172,7 +172,7 @@ const printed: readonly (readonly [string, readonly string[], string])[] = [
   [
     "a value that looks like an option is mended by =",
     ["enter", "--note", "--why"],
-    "`--note` stands without a value\n    expected a value after it, such as TEXT\n    write --note=--why if `--why` is the value\n",
+    "`--note` stands without a value\n    expected a value after it, such as \"in my own words\"\n    write --note=--why if `--why` is the value\n",
   ],
   [
     "what was typed cannot steer the terminal",

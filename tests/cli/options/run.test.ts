@@ -122,7 +122,7 @@ test("the common options tell the command about the world", async () => {
   await ended([], look, fakeIo({ interactive: true }));
   await ended(["--as-of", "2024-02-29", "--no-input", "--ascii"], look, fakeIo({ interactive: true }));
   expect(seen.map(({ today, interactive, unicode }) => ({ today, interactive, unicode }))).toEqual([
-    { today: "2026-05-03", interactive: true, unicode: true },
+    { today: "2026-11-25", interactive: true, unicode: true },
     { today: "2024-02-29", interactive: false, unicode: false },
   ]);
 });

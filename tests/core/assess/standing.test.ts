@@ -136,10 +136,39 @@ test("where more than half have lost no single one stands out, but the range sho
   const low = assessed({ tests: [day("2026", "150 120 119 118")] });
   expect(standings(low)).toEqual(["even", "even", "even", "even"]);
   expect(low.apart).toBe("wider");
-  expect(low.nextTests).toMatchObject([{ code: "repeat", text: "read every cylinder again, twice" }]);
+  expect(low.high).toEqual(["1"]);
+  expect(low.nextTests).toMatchObject([
+    { code: "repeat", text: "read 1 again, twice, before you believe it" },
+  ]);
   const within = (lowest: string) => assessed({ tests: [day("2026", `1000 1000 1000 ${lowest}`)] }).apart;
   expect(within("898")).toBe("as-healthy");
   expect(within("895")).toBe("wider");
+});
+
+// The forward test turned upside down: 150 against the core 118 119 stands out, 150 145 138 133 goes down by steps.
+test("one far above three alike is named as high, a row of steps is not", () => {
+  const high = (cells: string) => assessed({ tests: [day("2026", cells)] }).high;
+  expect(high("150 151 152 190")).toEqual(["4"]);
+  expect(high("150 145 138 133")).toBeUndefined();
+  expect(high("150 148 152 131")).toBeUndefined();
+  expect(high("150 148 152 149")).toBeUndefined();
+});
+
+test("the limits that a cylinder misses are named, and whether it stands out is told apart from them", () => {
+  const compression = { minimum: "105psi", difference: "5psi", lowestToHighest: 0.8 };
+  const result = assessed({ engine: { limits: { compression } }, tests: [day("2026", "103 108 110 80")] });
+  expect(cylinder(result, "1")).toMatchObject({
+    standing: "lagging",
+    flagged: false,
+    limitsMissed: ["maker-minimum", "maker-difference"],
+  });
+  expect(cylinder(result, "4")).toMatchObject({
+    flagged: true,
+    limitsMissed: ["maker-minimum", "maker-difference", "maker-ratio"],
+  });
+  expect(cylinder(assessed({ tests: [day("2026", "150 148 152 100")] }), "4").limitsMissed).toEqual([
+    "usual-ratio",
+  ]);
 });
 
 test("cylinders below the maker's minimum lag, however alike they are", () => {

@@ -33,6 +33,27 @@ test("what was not recorded is listed with what it would settle, and what was re
   expect(full.split("\n")).toHaveLength(2);
 });
 
+test("what a leak-down lacks is its own: supply, tester, warmth in its own words", () => {
+  const gauges = "gauge,kind,unit,restrictor_mm\ntester,leak-down,psi,1\nplain,leak-down,psi,unknown\n";
+  const leak = (row: Partial<Row>) =>
+    assessed({ gauges, tests: [{ ...even, what: "leak-down", cells: "8 9 7 8", unit: "%", ...row }] }).trust
+      .missing;
+  const bare = leak({});
+  expect(bare.map((text) => text.split(" (")[0])).toEqual([
+    "supply pressure of the leak-down",
+    "tester",
+    "engine temperature",
+  ]);
+  expect(bare.join("\n")).not.toMatch(/reads some|cranking/);
+  expect(leak({ gauge: "tester", regulated_psi: "80", engine_temp: "warm" })).toEqual([]);
+  expect(leak({ gauge: "plain", regulated_psi: "80", engine_temp: "warm" })[0]).toContain("restrictor");
+});
+
+test("of running and snap-throttle readings nothing is said about cranking cold", () => {
+  for (const what of ["running", "snap-throttle"])
+    expect(trustOf({ what }).missing).toEqual(["engine temperature (only warm compares with warm)"]);
+});
+
 test("a closed throttle makes the test of a spark engine void", () => {
   const trust = trustOf({ throttle: "closed" });
   expect(trust.code).toBe("void");
@@ -80,7 +101,19 @@ test("air at intake and exhaust at once means the wrong stroke, and the test is 
 test("a needle pegged on every cylinder read makes the test void", () => {
   const trust = trustOf({ cells: ">300 >300 x x" });
   expect(trust.code).toBe("void");
-  expect(codes(trust)).toEqual(["all-pegged"]);
+  expect(trust.reasons).toMatchObject([
+    { code: "all-pegged", text: "the needle was pegged on cylinders 1 and 2, all that were read" },
+  ]);
+  expect(trustOf({ cells: ">300 >300 >300 >300" }).reasons[0]?.text).toBe(
+    "the needle was pegged on every cylinder",
+  );
+});
+
+test("a test that is set aside is doubtful for the owner's reason", () => {
+  expect(trustOf({ set_aside: "wrong adapter" })).toMatchObject({
+    code: "doubtful",
+    reasons: [{ code: "set-aside", text: "it is set aside: wrong adapter", mend: "make the test again" }],
+  });
 });
 
 test("a needle pegged on some cylinders makes it doubtful, and they are named", () => {

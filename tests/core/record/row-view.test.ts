@@ -62,8 +62,8 @@ describe("dates", () => {
     ["3.5.2026", "write 2026-05-03"],
     ["3.5.26", "write 2026-05-03"],
     ["2026/5/3", "write 2026-05-03"],
-    ["2026-02-30", "write the day as year-month-day"],
-    ["yesterday", "write the day as year-month-day"],
+    ["2026-02-30", "write the day that is meant, as year-month-day"],
+    ["yesterday", "write the day that is meant, as year-month-day"],
   ])("%s is not taken, and what it can mean is offered", (text, mend) => {
     const { value, problems } = seen(text, (row) => row.date("a"));
     expect(value).toBeUndefined();
@@ -145,10 +145,12 @@ test("a fault behind a line break within a cell is placed on its own line", () =
   expect(problems).toMatchObject([{ line: 3, column: 8, excerpt: { text: 'lines",many', from: 8, to: 11 } }]);
 });
 
-test("each column that is missing is named", () => {
+test("the columns that are missing are named all at once, with the first line to write", () => {
   const problems: Problem[] = [];
   const view = viewTable(parseTable("a,b\n", "f.csv").table, problems);
   expect(requireColumns(view, ["a", "date", "c"], problems)).toBe(false);
-  expect(problems.map(({ found }) => found)).toEqual(['there is no column "date"', 'there is no column "c"']);
+  expect(problems).toMatchObject([
+    { found: 'there are no columns "date", "c"', mend: "make this the first line: a,b,date,c" },
+  ]);
   expect(requireColumns(view, ["b", "a"], [])).toBe(true);
 });

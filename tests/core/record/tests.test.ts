@@ -385,6 +385,8 @@ describe("rows that are not whole", () => {
       "date-bad@2 03.05.2026",
       "number-bad@2 many",
       "word-unknown@2 drie",
+      "unit-unknown@2 psy",
+      "number-bad@2 14O",
     ]);
   });
 

@@ -10,6 +10,7 @@ import {
   gaugeUnits,
   numberColumns,
   plainNumber,
+  withConditionColumns,
 } from "@sealtrend/core";
 import type { Args } from "../command.ts";
 import {
@@ -38,7 +39,7 @@ interface Scene {
 
 const isCell = (args: Args): boolean => (args.text("cylinder") ?? args.text("to")) !== undefined;
 
-/** All cells that the command line changes. @throws Stop 2 for what is open or not there, 1 for a column that is missing */
+/** All cells that the command line changes, also in columns of facts that the file may lack. @throws Stop 2 for what is open or not there, 1 for a column that is missing */
 export const amendEdits = (
   args: Args,
   tests: RawTests,
@@ -65,7 +66,8 @@ export const amendEdits = (
     ...facts.flatMap((option) => factEdits(scene, option)),
     ...Object.keys(conditionKinds).flatMap((option) => conditionEdits(scene, option)),
   ];
-  const lost = edits.find(({ column }) => !tests.dialect.columns.includes(column));
+  const known = [...withConditionColumns(tests.dialect.columns), ...factColumns];
+  const lost = edits.find(({ column }) => !known.includes(column));
   if (lost !== undefined) throw columnMissing(tests.dialect, tests.file, lost.column);
   return edits;
 };
@@ -116,10 +118,13 @@ const cellEdit = ({ args, engine, rows }: Scene): CellEdit => {
 const factNames = ["date", "meter", "unit", "gauge", "by", "note", "set-aside"] as const;
 type FactOption = (typeof factNames)[number];
 
+const columnOf = (option: FactOption): string => (option === "set-aside" ? "set_aside" : option);
+const factColumns = factNames.map(columnOf);
+
 const factEdits = (scene: Scene, option: FactOption): readonly CellEdit[] => {
   const typed = scene.args.text(option)?.trim();
   if (typed === undefined) return [];
-  const column = option === "set-aside" ? "set_aside" : option;
+  const column = columnOf(option);
   const to =
     typed === "-"
       ? ""
@@ -191,7 +196,7 @@ const conditionEdits = (scene: Scene, option: string): readonly CellEdit[] => {
     if (made.ok) return made;
     throw usage("condition-bad", made.found, made.expected, made.mend);
   };
-  const fresh = cell(columns);
+  const fresh = cell(withConditionColumns(columns));
   const held = sameCondition(fresh.column, columns);
   return stating(scene, held, option).flatMap((row) => {
     const filled = held.filter((column) => row.cell(column) !== "");

@@ -6,9 +6,11 @@ import {
   type Problem,
   amendmentColumns,
   dialectOf,
+  parseTable,
   readEngineRecord,
 } from "@sealtrend/core";
 import { type Args, Stop } from "../command.ts";
+import { columnsLacking, withColumns } from "../logbook/add-columns.ts";
 import { type Logbook, engineFiles } from "../logbook/open-logbook.ts";
 import { amendEdits } from "./amend-edits.ts";
 import { rawTests, rowName, testNamed } from "./amend-rows.ts";
@@ -31,6 +33,8 @@ export interface AmendPlan {
   /** tests.csv as it is going to be. */
   readonly text: string;
   readonly amendments: readonly Amendment[];
+  /** Columns that the file lacked. */
+  readonly added: readonly string[];
 }
 
 export interface AmendScene {
@@ -41,11 +45,19 @@ export interface AmendScene {
   readonly file: string;
 }
 
-/** @param text - tests.csv as it stands  @throws Stop 2 where it would not read back, or where nothing changes */
-export const amendPlan = (text: string, { args, logbook, engine, file }: AmendScene): AmendPlan => {
+/** @param text - tests.csv as it stands  @throws Stop 2 where it would not read back, or where nothing changes; 1 where a
+ *  column cannot be added */
+export const amendPlan = (found: string, { args, logbook, engine, file }: AmendScene): AmendPlan => {
+  const narrow = rawTests(found, file);
+  const test = testNamed(narrow, args.text("test"), engine.id);
+  const filled = amendEdits(args, narrow, test, engine).filter(({ to }) => to !== "");
+  const added = columnsLacking(found, [...new Set(filled.map(({ column }) => column))]);
+  const text = withColumns(found, added);
+  if (text === undefined) throw new Stop(1, parseTable(found, file).problems);
   const tests = rawTests(text, file);
-  const test = testNamed(tests, args.text("test"), engine.id);
-  const edited = editCells(tests, amendEdits(args, tests, test, engine));
+  const { columns } = tests.dialect;
+  const edits = amendEdits(args, tests, test, engine).filter(({ column }) => columns.includes(column));
+  const edited = editCells(tests, edits);
   const [first] = edited.cells;
   if (first === undefined)
     throw usage(
@@ -66,7 +78,7 @@ export const amendPlan = (text: string, { args, logbook, engine, file }: AmendSc
     was,
     is,
   }));
-  return { test, text: edited.text, amendments };
+  return { test, text: edited.text, amendments, added };
 };
 
 /** The engine's record with this text in the place of tests.csv. */

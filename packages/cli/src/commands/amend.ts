@@ -4,15 +4,18 @@ import { type EngineRecord, amendmentColumns, assessTest, readEngineRecord } fro
 import { type Answer, type Args, type Command, Stop } from "../command.ts";
 import { amendDocument } from "../documents/amend-document.ts";
 import type { Io } from "../io.ts";
+import { columnsAdded } from "../logbook/add-columns.ts";
 import { type Logbook, engineFiles } from "../logbook/open-logbook.ts";
 import { readFileIfThere } from "../logbook/read-file.ts";
 import { shown } from "../logbook/words.ts";
 import { type Written, write } from "../logbook/write.ts";
 import { amendLines } from "../render/amend.ts";
+import { saidOnce } from "../render/aside.ts";
 import { faultText } from "../render/faults.ts";
 import { amendOptions } from "./amend-options.ts";
 import { type AmendPlan, amendPlan, traceRows } from "./amend-plan.ts";
 import { typedDay } from "./typed-day.ts";
+import { checkTexts } from "./typed-text.ts";
 import { typedWords } from "./typed-words.ts";
 import { usage, usageFault } from "./usage.ts";
 import { writableEngine } from "./writable-engine.ts";
@@ -30,7 +33,7 @@ export const amend: Command = {
   run: async (args, io) => {
     const { logbook, id, engine } = await writableEngine(args, io);
     const because = reason(args, id);
-    typedDay(args, io);
+    typedDay(args, io, "the test");
     const { world, root } = logbook;
     const at = (name: string): string => shown(world.cwd, `${root}/${id}/${name}`);
     const scene = { args, logbook, engine, file: at("tests.csv") };
@@ -52,6 +55,7 @@ export const amend: Command = {
           kind: "append",
           path: `${id}/amendments.csv`,
           header: amendmentColumns.join(","),
+          needs: () => amendmentColumns,
           rows: (current) => traceRows(current?.text ?? "", made.plan?.amendments ?? [], trace),
         },
       ],
@@ -74,8 +78,7 @@ const reason = (args: Args, id: string): string => {
       "a cell (--cylinder and --to) or a fact of the test (--date, --altitude …)",
       amend.examples[0]?.replace("boat", id) ?? "",
     );
-  for (const option of ["because", "by", "note", "set-aside", "gauge"])
-    refuseFormula(option, args.text(option));
+  checkTexts(args, ["because", "by", "note", "set-aside", "gauge"]);
   const because = args.text("because");
   if (because !== undefined) return because;
   const aside = args.text("set-aside")?.trim();
@@ -89,18 +92,6 @@ const reason = (args: Args, id: string): string => {
   );
 };
 
-/** A spreadsheet would run a text that begins so. */
-const refuseFormula = (option: string, text: string | undefined): void => {
-  if (text === undefined || text.trim() === "-" || !/^[=+\-@\t\r\uFF1D\uFF0B\uFF0D\uFF20]/.test(text.trim()))
-    return;
-  throw usage(
-    "text-formula",
-    `--${option} "${text}" begins like a spreadsheet formula`,
-    "text that begins with a letter or a digit",
-    "put a word in front of it",
-  );
-};
-
 interface Amended {
   readonly logbook: Logbook;
   readonly id: string;
@@ -111,7 +102,8 @@ interface Amended {
 }
 
 const answer = (args: Args, io: Io, { logbook, id, plan, because, written, file }: Amended): Answer => {
-  const aside = [...logbook.asides, ...written.asides].map((line) => `${line}\n`).join("");
+  const added = plan.added.length === 0 ? [] : [columnsAdded(file, plan.added)];
+  const aside = saidOnce([...logbook.asides, ...written.asides, ...added]);
   const { record, problems } = readEngineRecord(engineFiles(logbook, id), logbook.gauges, logbook.facts);
   const errors = problems.filter(({ severity }) => severity === "error");
   const found = errors.length > 0 ? undefined : testIn(record, plan.test);

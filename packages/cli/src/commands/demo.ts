@@ -58,7 +58,8 @@ const layOut = async (world: World, folder: string): Promise<"new" | "there"> =>
   const file = shown(world.cwd, folder);
   const names = namesIn(world, folder);
   if (names.length > 0) {
-    if (names.includes("logbook.json") && (await openLogbook(world, "read", folder)).facts.demo) return "there";
+    if (names.includes("logbook.json") && (await openLogbook(world, "read", folder)).facts.demo)
+      return "there";
     throw usage(
       "demo-place-taken",
       `something else is in ${file}`,

@@ -6,6 +6,7 @@ import { type Args, type Command, Stop } from "../command.ts";
 import { enginesDocument } from "../documents/engines-document.ts";
 import { missingFields } from "../documents/missing-fields.ts";
 import type { Io } from "../io.ts";
+import { newEngineFault } from "../logbook/engine-id.ts";
 import { engineOverview } from "../logbook/engine-overview.ts";
 import { openLogbook, stopOnErrors } from "../logbook/open-logbook.ts";
 import { readFile } from "../logbook/read-file.ts";
@@ -13,6 +14,7 @@ import { shown } from "../logbook/words.ts";
 import { type World, nodeWorld } from "../logbook/world.ts";
 import { write } from "../logbook/write.ts";
 import { typedLine } from "../options/quote.ts";
+import { saidOnce } from "../render/aside.ts";
 import { faultText } from "../render/faults.ts";
 import { savedLine } from "../render/saved-line.ts";
 import { askMissing } from "./ask-missing.ts";
@@ -35,6 +37,8 @@ export const engineAdd: Command = {
     const world = nodeWorld(io);
     const opened = await openLogbook(world, "write", args.text("logbook"));
     refuseDemo(opened);
+    const bad = newEngineFault(world, opened.root, id);
+    if (bad !== undefined) throw new Stop(2, [bad]);
     const from = args.text("from");
     const { fields, cautions } =
       from === undefined ? await fieldsTyped(args, io, id) : fieldsFrom(args, world, id, from);
@@ -56,8 +60,7 @@ export const engineAdd: Command = {
       `next   sealtrend enter ${id} --dry "${example}" --unit psi`,
       ...(missing.length === 0 ? [] : [`       what else would help: sealtrend engine show ${id}`]),
     ];
-    const aside =
-      [...where, ...opened.asides, ...written.asides].map((line) => `${line}\n`).join("") + cautions;
+    const aside = saidOnce([...where, ...opened.asides, ...written.asides]) + cautions;
     return {
       exit: 0,
       text: `${lines.join("\n")}\n`,

@@ -1,10 +1,9 @@
 // What `engine set` was told: which engine, which field, which value.
 
-import { engineFields, expectation, nearest } from "@sealtrend/core";
+import { type FieldKind, engineFields, expectation, nearest, typedExample } from "@sealtrend/core";
 import { type Args, Stop } from "../command.ts";
 import { type Logbook, pickEngine } from "../logbook/open-logbook.ts";
 import { typedLine } from "../options/quote.ts";
-import { typedValue } from "../render/typed-value.ts";
 import { valueTyped } from "./engine-options.ts";
 import { cylinderLabels } from "./new-engine.ts";
 import { usage } from "./usage.ts";
@@ -20,18 +19,23 @@ export const wordsOf = (
   const path = without ? first : second;
   const typed = without ? second : third;
   const field = engineFields[path];
-  if (field === undefined) throw unknownField(id, path, typed ?? "VALUE");
+  if (field === undefined) throw unknownField(id, path, typed);
   if (typed === undefined)
     throw usage(
       "value-missing",
       `no value for ${path}`,
       expectation(field),
-      `sealtrend engine set ${id} ${path} VALUE`,
+      typedLine(["engine", "set", id, path, typedExample(field)]),
     );
   return { id, path, typed };
 };
 
-const unknownField = (id: string, path: string, typed: string): Stop => {
+const exampleOf = (path: string): string => {
+  const field = engineFields[path];
+  return field === undefined ? "" : typedExample(field);
+};
+
+const unknownField = (id: string, path: string, typed: string | undefined): Stop => {
   const paths = Object.keys(engineFields);
   const last = path.split(".").at(-1) ?? path;
   const ends = paths.filter((known) => known.split(".").at(-1)?.toLowerCase() === last.toLowerCase());
@@ -52,22 +56,29 @@ const unknownField = (id: string, path: string, typed: string): Stop => {
     "field-unknown",
     `an engine has no field "${path}"`,
     near === undefined ? `one of: ${paths.join(", ")}` : `a field such as ${near}`,
-    near === undefined ? `sealtrend engine show ${id}` : typedLine(["engine", "set", id, near, typed]),
+    near === undefined
+      ? `sealtrend engine show ${id}`
+      : typedLine(["engine", "set", id, near, typed ?? exampleOf(near)]),
   );
 };
 
+/** An example, or the word that is near; a word that is not near is none, for it would say what nobody said. */
+const exampleFor = (path: string, field: FieldKind, typed: string): string | undefined => {
+  if (field.kind === "word") return nearest(typed, field.words)[0];
+  return path === "homeAltitude_m" ? "350m" : typedExample(field);
+};
+
 /** The value that was typed, as it stands in the file. @throws Stop 2 where it does not fit the field */
-export const newValue = (id: string, path: string, typed: string, before: unknown): unknown => {
+export const newValue = (id: string, path: string, typed: string): unknown => {
   const field = engineFields[path];
   if (field === undefined) return undefined;
   const value = path === "cylinders" ? cylinderLabels(typed) : valueTyped(path, field, typed);
   if (value !== undefined) return value;
-  const example =
-    field.kind === "quantity" ? field.example : before === undefined ? "VALUE" : typedValue(before);
+  const example = exampleFor(path, field, typed);
   throw usage(
     "field-bad",
     `${path} "${typed}"`,
     expectation(field),
-    typedLine(["engine", "set", id, path, example]),
+    example === undefined ? "write one of these words" : typedLine(["engine", "set", id, path, example]),
   );
 };

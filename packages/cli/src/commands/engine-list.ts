@@ -3,10 +3,12 @@
 import type { Command } from "../command.ts";
 import { enginesDocument } from "../documents/engines-document.ts";
 import { missingFields } from "../documents/missing-fields.ts";
+import { refusedFolders } from "../logbook/engine-id.ts";
 import { engineOverview } from "../logbook/engine-overview.ts";
 import { openLogbook } from "../logbook/open-logbook.ts";
-import { shown } from "../logbook/words.ts";
+import { asSaid, shown } from "../logbook/words.ts";
 import { nodeWorld } from "../logbook/world.ts";
+import { saidOnce } from "../render/aside.ts";
 import { engineLines, faultCount } from "../render/engines.ts";
 import { wrapText } from "../render/table.ts";
 
@@ -28,10 +30,11 @@ export const engineList: Command = {
             io.width,
           )
         : engineLines(engines, io.width);
+    const refused = refusedFolders(logbook.world, logbook.root).map(({ fault }) => asSaid(fault));
     const more = faulty.map(
       ({ id, faults }) => `${id}: ${faultCount(faults.length)} in its files; see each: sealtrend proofread`,
     );
-    const aside = [...logbook.asides, ...more].map((line) => `${line}\n`).join("");
+    const aside = saidOnce([...logbook.asides, ...refused, ...more]);
     const json = enginesDocument(
       logbook.root,
       engines.map((overview) => ({

@@ -31,7 +31,12 @@ const option = (name: string, path: string, value: string, help: string): Engine
 
 const table: readonly EngineOption[] = [
   option("cylinders", "cylinders", "4", 'how many, or their labels: "L R"'),
-  option("ignition", "ignition", "spark", "how it fires; a diesel is compression"),
+  option(
+    "ignition",
+    "ignition",
+    "spark",
+    "how it fires; diesel is taken as compression, petrol or gas as spark",
+  ),
   option("name", "name", "TEXT", "what you call it"),
   option("use", "use", "farm", "what it drives"),
   option("cycle", "cycle", "four-stroke", "default four-stroke"),
@@ -44,16 +49,17 @@ const table: readonly EngineOption[] = [
   option("minimum", "limits.compression.minimum", "26bar", "the maker's least cranking pressure"),
 ];
 
-const words = (path: string): { readonly choices?: readonly string[] } => {
+/** The words of a field, and those that are taken for one of them. */
+export const wordsOfField = (path: string): Pick<Option, "choices" | "also"> => {
   const field = engineFields[path];
-  return field?.kind === "word" ? { choices: field.words } : {};
+  return field?.kind === "word" ? { choices: field.words, also: field.also } : {};
 };
 
 export const engineOptions: readonly Option[] = table.map(({ name, path, value, help }) => ({
   name,
   value,
   help,
-  ...words(path),
+  ...wordsOfField(path),
 }));
 
 /** The value of a field from what a person typed. A quantity with a unit is turned into that of the name: 350m or 1150ft

@@ -1,7 +1,7 @@
 // engine set: one field of engine.json, every other byte as it was.
 
 import { join } from "node:path";
-import { type Problem, readEngine } from "@sealtrend/core";
+import { type Problem, parseTable, readEngine } from "@sealtrend/core";
 import { type Command, type Fault, Stop } from "../command.ts";
 import { enginesDocument } from "../documents/engines-document.ts";
 import { missingFields } from "../documents/missing-fields.ts";
@@ -13,8 +13,10 @@ import { shown } from "../logbook/words.ts";
 import { nodeWorld } from "../logbook/world.ts";
 import { type Change, write } from "../logbook/write.ts";
 import { typedLine } from "../options/quote.ts";
+import { saidOnce } from "../render/aside.ts";
 import { faultText } from "../render/faults.ts";
 import { savedLine } from "../render/saved-line.ts";
+import { wrapText } from "../render/table.ts";
 import { typedValue } from "../render/typed-value.ts";
 import { newValue, wordsOf } from "./engine-field.ts";
 import { holdsRows, withCylinderColumns } from "./cylinder-columns.ts";
@@ -46,7 +48,7 @@ export const engineSet: Command = {
     const { id, path, typed } = wordsOf(args, logbook);
     const file = join(logbook.root, id, "engine.json");
     const before = valueAt(readFile(world, file).text, path, shown(io.cwd, file));
-    const value = typed === "-" ? undefined : newValue(id, path, typed, before);
+    const value = typed === "-" ? undefined : newValue(id, path, typed);
     const changes: Change[] = [
       {
         kind: "replace",
@@ -64,9 +66,9 @@ export const engineSet: Command = {
     const now = value === undefined ? "not known" : typedValue(value);
     const text = done
       ? savedLine(`set  ${id} ${path}: ${was} -> ${now}`, written.undo, io.width)
-      : `${id} ${path} is ${now} already; nothing was written`;
+      : wrapText(`${id} ${path} is ${now} already; nothing was written`, io.width).join("\n");
     const faults = overview.engineFaults.length === 0 ? "" : faultText(overview.engineFaults, io.width);
-    const aside = [...logbook.asides, ...written.asides].map((line) => `${line}\n`).join("") + faults;
+    const aside = saidOnce([...logbook.asides, ...written.asides]) + faults;
     return {
       exit: 0,
       text: `${text}\n`,
@@ -140,7 +142,10 @@ const columnChanges = (logbook: Logbook, id: string, before: unknown, value: unk
         `the labels ${old.join(" ")}, and more if there are more`,
         "for another engine: sealtrend engine add",
       );
-    return withCylinderColumns(text, old, labels);
+    const after = withCylinderColumns(text, old, labels);
+    if (after === undefined)
+      throw new Stop(1, parseTable(text, shown(world.cwd, join(root, id, "tests.csv"))).problems);
+    return after;
   };
   return [{ kind: "replace", path: `${id}/tests.csv`, text: ({ text }) => change(text) }];
 };

@@ -1,6 +1,14 @@
 // enter: one test, from the command line or asked cylinder by cylinder.
 
-import { type Dialect, type Engine, dialectOf, engineHeaders, readEngine } from "@sealtrend/core";
+import {
+  type Dialect,
+  type Engine,
+  dialectOf,
+  engineHeaders,
+  readEngine,
+  readTests,
+  withConditionColumns,
+} from "@sealtrend/core";
 import { type Answer, type Args, type Command, Stop } from "../command.ts";
 import type { Io } from "../io.ts";
 import { type Logbook, engineFiles, openLogbook, pickEngine, stopOnErrors } from "../logbook/open-logbook.ts";
@@ -13,11 +21,13 @@ import { clean } from "../render/clean.ts";
 import { entryAnswer } from "./entry-answer.ts";
 import { askReadings } from "./entry-ask.ts";
 import { conditionOptions, factOptions, placeOptions, readingOptions } from "./entry-options.ts";
-import { type Placed, placeRows } from "./entry-place.ts";
+import { type Placed, columnsFilled, placeRows } from "./entry-place.ts";
 import { entryRows } from "./entry-rows.ts";
+import { askSlips, slipsIn } from "./entry-slips.ts";
 import { entryTarget } from "./entry-target.ts";
 import { cylinderLabels, newEngine } from "./new-engine.ts";
 import { refuseDemo } from "./refuse-demo.ts";
+import { checkTexts } from "./typed-text.ts";
 import { usage } from "./usage.ts";
 
 const rowOptions = [...readingOptions, ...factOptions];
@@ -54,32 +64,44 @@ const enterTest = async (typed: Args, io: Io): Promise<Answer> => {
   const world = nodeWorld(io);
   const logbook = await openLogbook(world, "write", typed.text("logbook"));
   refuseDemo(logbook);
+  checkTexts(typed, ["gauge", "by", "note"]);
   const target = entryTarget(typed, io);
   const { id, engine, isNew } = engineFor(typed, logbook);
   const header = engineHeaders(engine.cylinders)["tests.csv"] ?? "";
   const path = `${logbook.root}/${id}/tests.csv`;
-  const dialect = isNew
-    ? dialectOf(header, "tests.csv")
-    : dialectIn(readFileIfThere(world, path)?.text, header);
+  const now = isNew ? undefined : readFileIfThere(world, path)?.text;
+  const dialect = writableDialect(now === undefined || now.trim() === "" ? header : now);
   const args = await complete(typed, io, { logbook, id, engine, dialect });
   const gauge = logbook.gauges.find(({ id: name }) => name === args.text("gauge"));
-  const { rows, faults } = entryRows(args, { engine, gauge, dialect });
+  const { rows: read, faults } = entryRows(args, { engine, gauge, dialect });
   if (faults.length > 0) throw new Stop(2, faults, args === typed ? "" : notSaved(args));
+  const earlier = now === undefined ? [] : readTests(now, path, engine, logbook.gauges).tests;
+  const slips = slipsIn(read, engine, earlier);
+  const rows = io.interactive ? await askSlips(io, read, slips) : read;
   const file = shown(world.cwd, path);
   const place: { now?: Placed } = {};
+  const entry = {
+    file,
+    rows,
+    target: { ...target, meter: args.text("meter") ?? "" },
+    engine,
+    gauges: logbook.gauges,
+  };
   const makeRows = (text: string): readonly string[] => {
-    place.now = placeRows(text.trim() === "" ? `${header}\n` : text, {
-      file,
-      rows,
-      target: { ...target, meter: args.text("meter") ?? "" },
-      engine,
-      gauges: logbook.gauges,
-    });
+    place.now = placeRows(text.trim() === "" ? `${header}\n` : text, entry);
     return place.now.rows;
   };
   const changes: readonly Change[] = isNew
     ? newEngine(world, logbook.root, id, newFields(args), { "tests.csv": makeRows("") }).changes
-    : [{ kind: "append", path: `${id}/tests.csv`, header, rows: (current) => makeRows(current?.text ?? "") }];
+    : [
+        {
+          kind: "append",
+          path: `${id}/tests.csv`,
+          header,
+          needs: (text) => columnsFilled(text, entry),
+          rows: (current) => makeRows(current?.text ?? ""),
+        },
+      ];
   const command = typedLine(commandWords(args, id));
   const written = await write(world, {
     root: logbook.root,
@@ -90,7 +112,8 @@ const enterTest = async (typed: Args, io: Io): Promise<Answer> => {
   return entryAnswer(args, io, {
     logbook,
     id,
-    placed: place.now ?? { test: "", rows: [] },
+    placed: place.now ?? { test: "", rows: [], values: [] },
+    slips: io.interactive ? [] : slips,
     written,
     rows,
     file,
@@ -148,8 +171,11 @@ const engineOf = (logbook: Logbook, id: string): Engine => {
   return read.engine;
 };
 
-const dialectIn = (text: string | undefined, header: string): Dialect =>
-  dialectOf(text === undefined || text.trim() === "" ? header : text, "tests.csv");
+/** The dialect of the file, with the columns of conditions that it lacks but can be given. */
+const writableDialect = (text: string): Dialect => {
+  const dialect = dialectOf(text, "tests.csv");
+  return { ...dialect, columns: withConditionColumns(dialect.columns) };
+};
 
 /** The command line with what is missing asked for, on a terminal; elsewhere readings must be there. */
 const complete = async (

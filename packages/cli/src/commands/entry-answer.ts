@@ -1,12 +1,13 @@
 // What `enter` says once the readings are saved: where, and what they tell.
 
 import { assessTest, nearest, readEngineRecord } from "@sealtrend/core";
-import type { Answer, Args } from "../command.ts";
+import type { Answer, Args, Fault } from "../command.ts";
 import { showDocument } from "../documents/show-document.ts";
 import type { Io } from "../io.ts";
 import { type Logbook, engineFiles } from "../logbook/open-logbook.ts";
+import { asSaid } from "../logbook/words.ts";
 import type { Written } from "../logbook/write.ts";
-import { shownOn } from "../render/ascii.ts";
+import { saidOnce } from "../render/aside.ts";
 import { clean } from "../render/clean.ts";
 import { faultText } from "../render/faults.ts";
 import { savedLine } from "../render/saved-line.ts";
@@ -15,6 +16,7 @@ import { pressureUnit, unitRead } from "../render/units.ts";
 import { joined } from "../render/words.ts";
 import type { Placed } from "./entry-place.ts";
 import type { RowValues } from "./entry-rows.ts";
+import { type Slipped, slipAsides } from "./entry-slips.ts";
 
 export interface Saved {
   readonly logbook: Logbook;
@@ -22,6 +24,8 @@ export interface Saved {
   readonly placed: Placed;
   readonly written: Written;
   readonly rows: readonly RowValues[];
+  /** Readings that look mistyped and were not asked about. */
+  readonly slips: readonly Slipped[];
   /** tests.csv, as messages name it. */
   readonly file: string;
 }
@@ -32,7 +36,9 @@ export const entryAnswer = (args: Args, io: Io, saved: Saved): Answer => {
   const kinds = joined([...new Set(rows.flatMap(({ what }) => (what === "regulated" ? [] : (what ?? []))))]);
   const first = savedLine(clean(`saved  ${id} ${placed.test}, ${kinds}`), written.undo, io.width);
   const entered = { file, rows: placed.rows.length };
-  const { record, problems } = readEngineRecord(engineFiles(logbook, id), logbook.gauges, logbook.facts);
+  const cautions: Fault[] = [];
+  const files = engineFiles(logbook, id, cautions);
+  const { record, problems } = readEngineRecord(files, logbook.gauges, logbook.facts);
   const errors = problems.filter(({ severity }) => severity === "error");
   const test = record?.tests.find((one) => one.id === placed.test);
   const where = logbook.place.state === "new" ? [`your logbook is ${logbook.root}`] : [];
@@ -40,9 +46,11 @@ export const entryAnswer = (args: Args, io: Io, saved: Saved): Answer => {
     ...where,
     ...logbook.asides,
     ...written.asides,
+    ...cautions.map(asSaid),
+    ...slipAsides(saved.slips, placed.values, { id, test: placed.test }),
     ...gaugeAside(args, saved, record?.tests ?? []),
   ];
-  const aside = asides.map((line) => `${clean(line, 2000)}\n`).join("");
+  const aside = saidOnce(asides.map((line) => clean(line, 2000)));
   if (errors.length > 0 || record === undefined || test === undefined) {
     const text = `${first}\n\nIt is saved, but other entries have faults, so nothing can be said of it yet.\n`;
     const json = {
@@ -52,12 +60,12 @@ export const entryAnswer = (args: Args, io: Io, saved: Saved): Answer => {
       written: entered,
       problems: errors,
     };
-    return { exit: 1, text: shownOn(io, text), json, aside: `${aside}${faultText(errors, io.width)}` };
+    return { exit: 1, text: text, json, aside: `${aside}${faultText(errors, io.width)}` };
   }
   const assessment = assessTest(record, test);
   const unit = pressureUnit(args.text("units"), logbook.facts, unitRead(assessment));
   const lines = showScreen(assessment, { unit, width: io.width, detail: args.flag("why") ? "why" : "short" });
-  const text = shownOn(io, `${[first, "", ...lines].join("\n")}\n`);
+  const text = `${[first, "", ...lines].join("\n")}\n`;
   const json = { ...showDocument(assessment, "sealtrend/enter@1"), written: entered };
   return { exit: 0, text, json, ...(aside === "" ? {} : { aside }) };
 };

@@ -9,6 +9,7 @@ import {
   gaugeUnits,
   nearest,
   readNumber,
+  splitReadings,
 } from "@sealtrend/core";
 import { type Args, Stop } from "../command.ts";
 import type { Io } from "../io.ts";
@@ -129,10 +130,12 @@ const unitQuestion: Question = {
 const cylinderQuestion = (label: string): Question => ({
   key: `c ${label}`,
   text: `cylinder ${label}: `,
-  wrong: (answer) =>
-    /^[xX-]$/.test(answer) || readNumber(answer.replace(/^>|\?$/g, "")).ok
-      ? undefined
-      : "a number such as 131, >300 if the needle was pegged, x if it was not taken",
+  wrong: (answer) => {
+    const one = splitReadings(answer, 1);
+    if (one.ok) return undefined;
+    const mend = /^write [\d.]+;/.exec(one.mend)?.[0].replace(";", ", if that is meant; ") ?? "";
+    return `${mend}a number such as 131, >300 if the needle was pegged, x if it was not taken`;
+  },
 });
 
 const conditionQuestions = ({ engine, dialect }: Known): readonly Question[] => {

@@ -1,13 +1,15 @@
 // The options of `enter`, in one table: the kinds of reading, the facts of the day, where it goes.
 
 import type { Option } from "../command.ts";
+import { wordsOfField } from "./engine-options.ts";
 
 const readings = "Readings, in the order of the cylinder numbers; x where one was not taken";
 const day = "The day";
 
-const reading = (name: string, help: string, alias?: string): Option => ({
+const reading = (name: string, help: string, example: string, alias?: string): Option => ({
   name,
   value: "LIST",
+  example,
   help,
   takes: "list",
   group: readings,
@@ -21,21 +23,23 @@ const fact = (name: string, value: string, help: string, choices?: readonly stri
   ...(choices === undefined ? {} : { choices }),
 });
 
+const leak = '"74/80 72/80 73/80 75/80"';
+
 /** Options that hold a row of readings, by the word of tests.csv. */
 export const readingOptions: readonly Option[] = [
-  reading("dry", "cranking compression"),
-  reading("wet", "the same after a little oil"),
-  reading("first-stroke", "the needle after the first stroke"),
-  reading("running", "one plug out, the engine idling"),
-  reading("snap-throttle", "the same, throttle snapped open"),
-  reading("leak-down", 'leak-down: "74/80 72/80", percent lost, or the cylinder side', "differential"),
-  reading("leak-down-oiled", "leak-down after a little oil"),
-  reading("leak-down-lower", "leak-down with the piston lower in the bore"),
+  reading("dry", "cranking compression", '"150 148 149 151"'),
+  reading("wet", "the same after a little oil", '"150 148 149 151"'),
+  reading("first-stroke", "the needle after the first stroke", '"150 148 149 151"'),
+  reading("running", "one plug out, the engine idling", '"150 148 149 151"'),
+  reading("snap-throttle", "the same, throttle snapped open", '"150 148 149 151"'),
+  reading("leak-down", 'leak-down: "74/80 72/80", percent lost, or the cylinder side', leak, "differential"),
+  reading("leak-down-oiled", "leak-down after a little oil", leak),
+  reading("leak-down-lower", "leak-down with the piston lower in the bore", leak),
 ];
 
 export const factOptions: readonly Option[] = [
-  reading("heard", 'where air was heard: "exhaust none crankcase:faint none"'),
-  reading("oil", 'oil put in, ml a cylinder: "5 x 5 x"'),
+  reading("heard", 'where air was heard: "exhaust none crankcase:faint none"', '"exhaust none none none"'),
+  reading("oil", 'oil put in, ml a cylinder: "5 x 5 x"', '"5 x 5 x"'),
 ];
 
 export const conditionOptions: readonly Option[] = [
@@ -75,8 +79,8 @@ export const placeOptions: readonly Option[] = [
   {
     name: "ignition",
     value: "spark",
-    help: "with --new: spark, compression or unknown",
+    help: "with --new: how it fires; diesel is taken as compression, petrol or gas as spark",
     group: "Where it goes",
-    choices: ["spark", "compression", "unknown"],
+    ...wordsOfField("ignition"),
   },
 ];

@@ -1,24 +1,17 @@
 // Where new rows go in tests.csv: which test they belong to, which take they are. Worked out under the file's lock.
 
-import {
-  type Dialect,
-  type Engine,
-  type Gauge,
-  type Problem,
-  type Test,
-  dialectOf,
-  nearest,
-  readTests,
-  rowText,
-} from "@sealtrend/core";
+import { type Engine, type Gauge, type Test, dialectOf, nearest, readTests } from "@sealtrend/core";
 import { Stop } from "../command.ts";
 import type { RowValues } from "./entry-rows.ts";
 import type { Target } from "./entry-target.ts";
+import { asTyped, filled, rowIn, stopOnMissing } from "./new-row.ts";
 import { usage } from "./usage.ts";
 
 export interface Placed {
   readonly test: string;
   readonly rows: readonly string[];
+  /** The same by column name. */
+  readonly values: readonly RowValues[];
 }
 
 export interface Entry {
@@ -31,29 +24,49 @@ export interface Entry {
 }
 
 /** The rows as text, ready to be appended. @param text - the file as it stands now
- *  @throws Stop 2 when the rows have a fault or the test is not there */
-export const placeRows = (text: string, { file, rows, target, engine, gauges }: Entry): Placed => {
+ *  @throws Stop 2 when the rows have a fault or the test is not there, 1 where the file lacks a column */
+export const placeRows = (text: string, entry: Entry): Placed => {
+  const { file } = entry;
   const dialect = dialectOf(text, file);
+  const { test, values } = placedValues(text, entry);
+  const rows = values.map((row) => rowIn(dialect, file, row));
+  checkRows(text, rows, entry);
+  return { test, rows, values };
+};
+
+/** The columns that the rows fill.
+ *  @throws Stop 1 where the file lacks a column that no row can do without */
+export const columnsFilled = (text: string, entry: Entry): readonly string[] => {
+  stopOnMissing(readTests(text, entry.file, entry.engine, entry.gauges).problems);
+  const needed = placedValues(text, entry).values.flatMap((row) => filled(row));
+  return [...new Set(needed)];
+};
+
+/** The test they belong to and the rows by column name. */
+const placedValues = (
+  text: string,
+  { file, rows, target, engine, gauges }: Entry,
+): Pick<Placed, "test" | "values"> => {
   const { tests } = readTests(text, file, engine, gauges);
+  const columns = dialectOf(text, file).columns;
   const { test, date } = testFor(tests, target, engine.id, text);
   const found = tests.find(({ id }) => id === test);
   const taken = new Map<string, number>();
   for (const { what, gauge = "", take } of found?.rows ?? [])
     taken.set(key(what, gauge), Math.max(take, taken.get(key(what, gauge)) ?? 0));
-  const placed = rows.map((row, i) => {
+  const values = rows.map((row, i) => {
     const at = key(row.what ?? "", row.gauge ?? "");
     const take = (taken.get(at) ?? 0) + 1;
     taken.set(at, take);
-    return rowIn(dialect, file, {
+    return {
       ...row,
       test,
       date,
-      take: String(take),
+      take: take === 1 && !columns.includes("take") ? "" : String(take),
       meter: i === 0 ? target.meter : "",
-    });
+    };
   });
-  checkRows(text, placed, { file, engine, gauges });
-  return { test, rows: placed };
+  return { test, values };
 };
 
 const key = (what: string, gauge: string): string => `${what}\n${gauge}`;
@@ -91,19 +104,6 @@ const freeName = (date: string, text: string): string => {
   throw usage("day-full", `${date} holds 702 tests`, "fewer", "use another day");
 };
 
-const rowIn = (dialect: Dialect, file: string, values: RowValues): string => {
-  const lost = Object.keys(values).find((name) => values[name] !== "" && !dialect.columns.includes(name));
-  if (lost !== undefined)
-    throw usage(
-      "column-missing",
-      `${file} has no column ${lost}`,
-      `"${lost}" in its first line`,
-      `add ${dialect.delimiter}${lost} to the end of the first line`,
-      1,
-    );
-  return rowText(values, dialect);
-};
-
 /** New rows must read back without a fault; faults of older rows are no reason to lose a reading. */
 const checkRows = (
   text: string,
@@ -118,12 +118,3 @@ const checkRows = (
   );
   if (faults.length > 0) throw new Stop(2, faults.map(asTyped));
 };
-
-/** As a fault of what was typed, not of a line that is not there yet. */
-const asTyped = ({ code, severity, found, expected, mend }: Problem) => ({
-  code,
-  severity,
-  found,
-  expected,
-  mend,
-});

@@ -15,7 +15,16 @@ import type { EntryContext, RowValues } from "./entry-rows.ts";
 import { fitsGauge, isLeak, unitFor } from "./entry-unit.ts";
 import { usageFault } from "./usage.ts";
 
-const trailingUnit = /^(.*[\dxX?])\s*(psi|kpa|bar|mpa|kgf\/cm2|%)$/i;
+const unitAfter = /([\dxX?])\s*(psi|kpa|bar|mpa|kgf\/cm2|%)(?=$|[\s;,/])/gi;
+
+/** A line without the unit that stands behind its readings, once or behind each; undefined where they differ. */
+const unitApart = (
+  line: string,
+): { readonly bare: string; readonly inLine: string | undefined } | undefined => {
+  const units = [...line.matchAll(unitAfter)].map(([, , unit = ""]) => unit.toLowerCase());
+  if (new Set(units).size > 1) return undefined;
+  return { bare: line.replace(unitAfter, "$1"), inLine: units[0] };
+};
 
 /** The rows of one line, or the fault in it. @param what - the kind of reading, as in tests.csv */
 export const readingRows = (
@@ -24,7 +33,15 @@ export const readingRows = (
   args: Args,
   context: EntryContext,
 ): RowValues[] | Fault => {
-  const [, bare = line, inLine] = trailingUnit.exec(line.trim()) ?? [];
+  const apart = unitApart(line.trim());
+  if (apart === undefined)
+    return usageFault(
+      "readings-bad",
+      `--${what}: two units in "${line}"`,
+      "one unit for all readings",
+      "give each unit a line of its own, or turn them into one",
+    );
+  const { bare, inLine } = apart;
   const { engine, gauge } = context;
   const cells = cellsOf(what, bare, engine.cylinders.length);
   if ("code" in cells) return cells;

@@ -1,8 +1,8 @@
 // Which test an entry goes to: a new one of the day, one that is named, or the latest.
 
-import { isIsoDate } from "@sealtrend/core";
 import type { Args } from "../command.ts";
 import type { Io } from "../io.ts";
+import { typedDay } from "./typed-day.ts";
 import { usage } from "./usage.ts";
 
 export type Target =
@@ -11,13 +11,14 @@ export type Target =
   | { readonly kind: "latest" };
 
 /** @throws Stop 2 for a day that is none or lies ahead, and for two places at once */
-export const entryTarget = (args: Args, { today }: Pick<Io, "today">): Target => {
+export const entryTarget = (args: Args, io: Pick<Io, "today">): Target => {
   const named = args.text("test");
   const date = args.text("date");
   const latest = args.flag("same-test");
   if (named !== undefined && latest)
     throw usage("target-twice", "--test and --same-test together", "one of the two", "leave one out");
-  if (named === undefined && !latest) return { kind: "new", date: dayOf(date, today) };
+  if (named === undefined && !latest)
+    return { kind: "new", date: typedDay(args, io, "the test") ?? io.today };
   if (args.flag("new"))
     throw usage(
       "target-twice",
@@ -33,18 +34,4 @@ export const entryTarget = (args: Args, { today }: Pick<Io, "today">): Target =>
       "leave --date out",
     );
   return named === undefined ? { kind: "latest" } : { kind: "named", test: named };
-};
-
-const dayOf = (date: string | undefined, today: string): string => {
-  if (date === undefined) return today;
-  if (!isIsoDate(date))
-    throw usage("date-bad", `--date "${date}"`, "a day as year-month-day", `--date ${today}`);
-  if (date > today)
-    throw usage(
-      "date-future",
-      `--date ${date} lies ahead; today is ${today}`,
-      "the day of the test",
-      `--date ${today}`,
-    );
-  return date;
 };

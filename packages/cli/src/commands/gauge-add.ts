@@ -11,12 +11,14 @@ import { shown } from "../logbook/words.ts";
 import { nodeWorld } from "../logbook/world.ts";
 import { type Change, write } from "../logbook/write.ts";
 import { typedLine } from "../options/quote.ts";
+import { saidOnce } from "../render/aside.ts";
 import { gaugeText } from "../render/gauges.ts";
 import { savedLine } from "../render/saved-line.ts";
 import { askLine, askMissing } from "./ask-missing.ts";
 import { gaugeCells } from "./gauge-cells.ts";
-import { newRow } from "./new-row.ts";
+import { columnsNeeded, newRow } from "./new-row.ts";
 import { refuseDemo } from "./refuse-demo.ts";
+import { checkTexts } from "./typed-text.ts";
 import { usage } from "./usage.ts";
 
 const options: readonly Option[] = [
@@ -59,6 +61,7 @@ export const gaugeAdd: Command = {
         mend: `sealtrend gauge add ${name} --kind compression --unit psi`,
       },
     ]);
+    checkTexts(args, ["note"]);
     const { cells, faults } = gaugeCells(name, args);
     if (faults.length > 0) throw new Stop(2, faults);
     const file = shown(io.cwd, join(logbook.root, "gauges.csv"));
@@ -70,6 +73,7 @@ export const gaugeAdd: Command = {
         kind: "append",
         path: "gauges.csv",
         header: gaugeHeader,
+        needs: (text) => columnsNeeded(text, { file, values: cells, read }),
         rows: (current) => newRow(current?.text ?? "", { file, header: gaugeHeader, values: cells, read }),
       },
     ];
@@ -78,9 +82,7 @@ export const gaugeAdd: Command = {
     const now = await openLogbook(world, "write", typed.text("logbook") ?? logbook.root);
     const added = now.gauges.filter(({ id }) => id === name);
     const where = logbook.place.state === "new" ? [`your logbook is ${logbook.root}`] : [];
-    const aside = [...where, ...logbook.asides, ...written.asides, ...near]
-      .map((line) => `${line}\n`)
-      .join("");
+    const aside = saidOnce([...where, ...logbook.asides, ...written.asides, ...near]);
     return {
       exit: 0,
       text: `${savedLine(`added  gauge ${name}: ${added.map(gaugeText).join("")}`, written.undo, io.width)}\n`,

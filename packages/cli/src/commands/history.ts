@@ -3,9 +3,6 @@
 import { type EngineRecord, type KindHistory, type PressureUnit, assessHistory } from "@sealtrend/core";
 import type { Command } from "../command.ts";
 import { historyDocument } from "../documents/history-document.ts";
-import { shownOn } from "../render/ascii.ts";
-import { historyChart } from "../render/history-chart.ts";
-import { historyLong } from "../render/history-long.ts";
 import { historyScreen } from "../render/history.ts";
 import { pressureUnit } from "../render/units.ts";
 import { pickRecord, saidAside } from "./pick.ts";
@@ -17,8 +14,8 @@ export const history: Command = {
   examples: ["sealtrend history tractor", "sealtrend history tractor --cylinder 3"],
   positionals: [{ name: "ENGINE", help: "the engine; may be left out where there is only one", need: "may" }],
   options: [
-    { name: "cylinder", value: "3", help: "a chart of this cylinder against the others" },
-    { name: "long", help: "one reading a row" },
+    { name: "cylinder", value: "3", help: "this cylinder alone, with its chart" },
+    { name: "long", help: "the readings alone, one a row" },
   ],
   run: async (args, io) => {
     const { logbook, record } = await pickRecord(args, io);
@@ -27,21 +24,19 @@ export const history: Command = {
     const main = assessment.cranking ?? assessment.leakDown;
     const { width, unicode, today } = io;
     const detail = args.flag("why") ? "why" : "short";
-    const chart =
-      label === undefined || main === undefined
-        ? []
-        : ["", ...historyChart(record, main, label, { width: Math.min(width, 100), unicode })];
     const unit = pressureUnit(
       args.text("units"),
       logbook.facts,
       main === undefined ? undefined : unitOfLast(main),
     );
-    const listed =
-      args.flag("long") && main !== undefined
-        ? ["", ...historyLong(main, record.engine.cylinders, { unit, width })]
-        : [];
-    const lines = [...historyScreen(assessment, { width, unicode, today, detail }), ...chart, ...listed];
-    const text = shownOn(io, `${lines.join("\n")}\n`);
+    const upTo = args.text("as-of");
+    const asked = {
+      form: args.flag("long") ? "list" : "screen",
+      ...(label === undefined ? {} : { cylinder: label }),
+      ...(upTo === undefined ? {} : { upTo }),
+    } as const;
+    const lines = historyScreen(assessment, asked, { width, unicode, today, unit, detail });
+    const text = `${lines.join("\n")}\n`;
     return await Promise.resolve({ exit: 0, text, json: historyDocument(assessment), ...saidAside(logbook) });
   },
 };

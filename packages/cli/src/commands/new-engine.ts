@@ -1,6 +1,17 @@
 // A new engine, as the files to create: used by `engine add` and by `enter --new`.
 
-import { type Engine, type JsonObject, engineFields, engineHeaders, expectation, fits, gaugeHeader, jsonText, newLogbookText, readEngine } from "@sealtrend/core";
+import {
+  type Engine,
+  type JsonObject,
+  engineFields,
+  engineHeaders,
+  expectation,
+  fits,
+  gaugeHeader,
+  jsonText,
+  newLogbookText,
+  readEngine,
+} from "@sealtrend/core";
 import { Stop } from "../command.ts";
 import { newEngineFault } from "../logbook/engine-id.ts";
 import { isThere } from "../logbook/inside.ts";
@@ -11,9 +22,17 @@ import { usage } from "./usage.ts";
 /** `4` makes 1 2 3 4; `"1 2 3 4"` or `"L R"` are labels. @throws Stop 2 */
 export const cylinderLabels = (typed: string): readonly string[] => {
   const text = typed.trim();
-  const labels = /^\d{1,2}$/.test(text) ? Array.from({ length: Number(text) }, (_, i) => String(i + 1)) : text.split(/[\s,]+/);
+  const labels = /^\d{1,2}$/.test(text)
+    ? Array.from({ length: Number(text) }, (_, i) => String(i + 1))
+    : text.split(/[\s,]+/);
   const field = engineFields.cylinders;
-  if (field === undefined || !fits(field, labels)) throw usage("cylinders-bad", `--cylinders ${typed}`, field === undefined ? "" : expectation(field), "--cylinders 4");
+  if (field === undefined || !fits(field, labels))
+    throw usage(
+      "cylinders-bad",
+      `--cylinders ${typed}`,
+      field === undefined ? "" : expectation(field),
+      "--cylinders 4",
+    );
   return labels;
 };
 
@@ -24,7 +43,13 @@ export interface NewEngine {
 
 /** The files of a new engine in `root`; those of the logbook too where it has none yet.
  *  @throws Stop 2 for a name that cannot be one or is taken, or fields that do not fit */
-export const newEngine = (world: World, root: string, id: string, fields: JsonObject, rows: Readonly<Record<string, readonly string[]>> = {}): NewEngine => {
+export const newEngine = (
+  world: World,
+  root: string,
+  id: string,
+  fields: JsonObject,
+  rows: Readonly<Record<string, readonly string[]>> = {},
+): NewEngine => {
   const fault = newEngineFault(world, root, id);
   if (fault !== undefined) throw new Stop(2, [fault]);
   const document = { schema: "sealtrend/engine@1", name: id, ...fields };
@@ -32,7 +57,10 @@ export const newEngine = (world: World, root: string, id: string, fields: JsonOb
   const { engine, problems } = readEngine(text, `${id}/engine.json`, id);
   const errors = problems.filter(({ severity }) => severity === "error");
   if (engine === undefined || errors.length > 0)
-    throw new Stop(2, errors.map(({ code, severity, found, expected, mend }) => ({ code, severity, found, expected, mend })));
+    throw new Stop(
+      2,
+      errors.map(({ code, severity, found, expected, mend }) => ({ code, severity, found, expected, mend })),
+    );
   const create = (path: string, content: string): Change => ({ kind: "create", path, text: content });
   const shared = (
     [
@@ -43,5 +71,12 @@ export const newEngine = (world: World, root: string, id: string, fields: JsonOb
   const tables = Object.entries(engineHeaders(engine.cylinders)).map(([name, header]) =>
     create(`${id}/${name}`, [header, ...(rows[name] ?? []), ""].join("\n")),
   );
-  return { engine, changes: [...shared.map(([name, content]) => create(name, content)), create(`${id}/engine.json`, text), ...tables] };
+  return {
+    engine,
+    changes: [
+      ...shared.map(([name, content]) => create(name, content)),
+      create(`${id}/engine.json`, text),
+      ...tables,
+    ],
+  };
 };

@@ -28,9 +28,29 @@ export const newRow = (text: string, { file, header, values, read }: NewRow): re
   return blank && text !== "" ? [header, row] : [row];
 };
 
+/** The columns that a new row fills. @throws Stop 1 where the file lacks one that no row can do without: a header with
+ *  another name for it is not mended by a second column */
+export const columnsNeeded = (
+  text: string,
+  { file, values, read }: Omit<NewRow, "header">,
+): readonly string[] => {
+  stopOnMissing(read(text, file));
+  return filled(values);
+};
+
+/** @throws Stop 1 with the columns that a table lacks and cannot be read without */
+export const stopOnMissing = (problems: readonly Problem[]): void => {
+  const missing = problems.filter(({ code }) => code === "column-missing");
+  if (missing.length > 0) throw new Stop(1, missing);
+};
+
+/** The columns that hold something. */
+export const filled = (values: Readonly<Record<string, string>>): readonly string[] =>
+  Object.keys(values).filter((name) => values[name] !== "");
+
 /** The row as text. @throws Stop 1 for a value whose column the file lacks */
 export const rowIn = (dialect: Dialect, file: string, values: Readonly<Record<string, string>>): string => {
-  const lost = Object.keys(values).find((name) => values[name] !== "" && !dialect.columns.includes(name));
+  const lost = filled(values).find((name) => !dialect.columns.includes(name));
   if (lost !== undefined) throw columnMissing(dialect, file, lost);
   return rowText(values, dialect);
 };

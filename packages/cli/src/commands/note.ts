@@ -16,12 +16,14 @@ import { noteDocument } from "../documents/note-document.ts";
 import type { Io } from "../io.ts";
 import { shown } from "../logbook/words.ts";
 import { write } from "../logbook/write.ts";
+import { saidOnce } from "../render/aside.ts";
 import { noteLines, noteWords } from "../render/note.ts";
 import { savedLine } from "../render/saved-line.ts";
 import { askMissing } from "./ask-missing.ts";
 import { askMore } from "./ask-more.ts";
-import { newRow } from "./new-row.ts";
+import { columnsNeeded, newRow } from "./new-row.ts";
 import { typedDay } from "./typed-day.ts";
+import { checkTexts } from "./typed-text.ts";
 import { typedWords } from "./typed-words.ts";
 import { usage } from "./usage.ts";
 import { writableEngine } from "./writable-engine.ts";
@@ -53,11 +55,13 @@ export const note: Command = {
   run: async (typed, io) => {
     const { logbook, id, engine } = await writableEngine(typed, io);
     const args = await asked(typed, io, engine);
+    checkTexts(args, ["value", "unit", "by", "note"]);
     const values = valuesOf(args, io);
     const path = `${id}/notes.csv`;
     const file = shown(logbook.world.cwd, `${logbook.root}/${path}`);
     const header = engineHeaders(engine.cylinders)["notes.csv"] ?? "";
     const command = typedWords(args, "note", id, options);
+    const read = (text: string, name: string) => readNotes(text, name, engine).problems;
     let earlier: readonly Note[] = [];
     const rows = (text: string): readonly string[] => {
       earlier = text.trim() === "" ? [] : readNotes(text, file, engine).notes;
@@ -65,17 +69,25 @@ export const note: Command = {
         file,
         header,
         values,
-        read: (after, name) => readNotes(after, name, engine).problems,
+        read,
       });
     };
     const written = await write(logbook.world, {
       root: logbook.root,
       command,
       unsaved: command,
-      changes: [{ kind: "append", path, header, rows: (current) => rows(current?.text ?? "") }],
+      changes: [
+        {
+          kind: "append",
+          path,
+          header,
+          needs: (text) => columnsNeeded(text, { file, values, read }),
+          rows: (current) => rows(current?.text ?? ""),
+        },
+      ],
     });
     const saved = asRead(values, engine);
-    const aside = [...logbook.asides, ...written.asides].map((line) => `${line}\n`).join("");
+    const aside = saidOnce([...logbook.asides, ...written.asides]);
     const said = savedLine(`saved  ${id} ${saved.date}, ${noteWords(saved)}`, written.undo, io.width);
     const lines = [said, ...noteLines(saved, earlier, engine, io.width)];
     return {
@@ -138,7 +150,7 @@ const valuesOf = (args: Args, io: Io): Readonly<Record<string, string>> => {
   const what = known(args);
   const { value, unit } = measured(args, what);
   return {
-    date: typedDay(args, io) ?? io.today,
+    date: typedDay(args, io, "the note") ?? io.today,
     meter: plainNumber(args.text("meter")?.trim() ?? ""),
     what: what ?? args.text("what") ?? "",
     value,

@@ -1,10 +1,12 @@
 // What several commands begin with: the logbook, the engine, the test that is meant.
 
 import { type EngineRecord, type Test, nearest } from "@sealtrend/core";
-import { type Args, Stop } from "../command.ts";
+import { type Args, type Fault, Stop } from "../command.ts";
 import type { Io } from "../io.ts";
 import { type Logbook, openLogbook, pickEngine, readRecord } from "../logbook/open-logbook.ts";
+import { asSaid } from "../logbook/words.ts";
 import { nodeWorld } from "../logbook/world.ts";
+import { saidOnce } from "../render/aside.ts";
 
 export interface Picked {
   readonly logbook: Logbook;
@@ -15,8 +17,23 @@ export interface Picked {
 export const pickRecord = async (args: Args, io: Io): Promise<Picked> => {
   const logbook = await openLogbook(nodeWorld(io), "read", args.text("logbook"));
   const [named] = args.positionals;
-  const record = readRecord(logbook, pickEngine(logbook, named));
-  return { logbook, record: asOf(record, args.text("as-of")) };
+  const cautions: Fault[] = [];
+  const record = asOf(readRecord(logbook, pickEngine(logbook, named), cautions), args.text("as-of"));
+  const asides = [...logbook.asides, ...cautions.map(asSaid), ...daysAhead(record, io.today)];
+  return { logbook: { ...logbook, asides }, record };
+};
+
+/** What is dated after today, which a slip of the pen does: it is read all the same. */
+const daysAhead = ({ engine, tests, services, notes }: EngineRecord, today: string): readonly string[] => {
+  const ahead = [
+    ...tests.filter(({ date }) => date > today).map(({ id }) => `test ${id}`),
+    ...services.filter(({ date }) => date > today).map(({ date, what }) => `${what} of ${date}`),
+    ...notes.filter(({ date }) => date > today).map(({ date, what }) => `${what} of ${date}`),
+  ];
+  if (ahead.length === 0) return [];
+  return [
+    `dated after today (${today}): ${ahead.slice(0, 3).join(", ")}${ahead.length > 3 ? " …" : ""}; see each: sealtrend proofread ${engine.id}`,
+  ];
 };
 
 /** The record as it stood at the end of a day. */
@@ -42,12 +59,14 @@ export const pickTest = (record: EngineRecord, named: string | undefined): Test 
       tests.map(({ id }) => id),
     );
     const mend =
-      near === undefined
-        ? `one of: ${tests
-            .slice(-5)
-            .map(({ id }) => id)
-            .join(", ")}`
-        : `did you mean ${near}?`;
+      tests.length === 0
+        ? `sealtrend enter ${engine.id}`
+        : near === undefined
+          ? `one of: ${tests
+              .slice(-5)
+              .map(({ id }) => id)
+              .join(", ")}`
+          : `did you mean ${near}?`;
     throw new Stop(2, [
       {
         code: "test-unknown",
@@ -75,4 +94,4 @@ export const pickTest = (record: EngineRecord, named: string | undefined): Test 
 };
 
 export const saidAside = ({ asides }: Logbook): { readonly aside?: string } =>
-  asides.length === 0 ? {} : { aside: asides.map((line) => `${line}\n`).join("") };
+  asides.length === 0 ? {} : { aside: saidOnce(asides) };

@@ -8,6 +8,7 @@ import { findLogbook } from "../logbook/find-logbook.ts";
 import { pickEngine } from "../logbook/open-logbook.ts";
 import { settle } from "../logbook/settle.ts";
 import { nodeWorld } from "../logbook/world.ts";
+import { saidOnce } from "../render/aside.ts";
 import { proofreadText } from "../render/proofread.ts";
 
 export const proofread: Command = {
@@ -27,7 +28,7 @@ export const proofread: Command = {
       named === undefined
         ? undefined
         : pickEngine({ world, root, place, ids, facts: { demo: false }, gauges: [], asides: [] }, named);
-    const examined = examine(world, root, only);
+    const examined = examine(world, root, io.now().slice(0, 10), only);
     const errors = examined.faults.some(({ severity }) => severity === "error");
     const said = [...(place.aside === undefined ? [] : [place.aside]), ...settled];
     const detail = args.flag("why") ? "all" : "folded";
@@ -39,7 +40,7 @@ export const proofread: Command = {
         logbook: settled.length === 0 ? "as it was" : "put in order",
       }),
       json: proofreadDocument(examined),
-      ...(said.length === 0 ? {} : { aside: said.map((line) => `${line}\n`).join("") }),
+      ...(said.length === 0 ? {} : { aside: saidOnce(said) }),
     };
   },
 };

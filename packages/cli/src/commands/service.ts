@@ -5,6 +5,7 @@ import {
   type Service,
   engineHeaders,
   plainNumber,
+  readEngineRecord,
   readServices,
   serviceColumns,
   startsAnew,
@@ -13,14 +14,17 @@ import {
 import type { Args, Command, Option } from "../command.ts";
 import { serviceDocument } from "../documents/service-document.ts";
 import type { Io } from "../io.ts";
+import { type Logbook, engineFiles } from "../logbook/open-logbook.ts";
 import { shown } from "../logbook/words.ts";
 import { write } from "../logbook/write.ts";
+import { saidOnce } from "../render/aside.ts";
 import { savedLine } from "../render/saved-line.ts";
 import { serviceLines } from "../render/service.ts";
 import { askMissing } from "./ask-missing.ts";
 import { askMore } from "./ask-more.ts";
-import { newRow } from "./new-row.ts";
+import { columnsNeeded, newRow } from "./new-row.ts";
 import { typedDay } from "./typed-day.ts";
+import { checkTexts } from "./typed-text.ts";
 import { typedWords } from "./typed-words.ts";
 import { writableEngine } from "./writable-engine.ts";
 
@@ -50,6 +54,7 @@ export const service: Command = {
   run: async (typed, io) => {
     const { logbook, id, engine } = await writableEngine(typed, io);
     const args = await asked(typed, io, engine);
+    checkTexts(args, ["by", "note"]);
     const values = valuesOf(args, io);
     const path = `${id}/services.csv`;
     const file = shown(logbook.world.cwd, `${logbook.root}/${path}`);
@@ -65,16 +70,17 @@ export const service: Command = {
           kind: "append",
           path,
           header,
+          needs: (text) => columnsNeeded(text, { file, values, read }),
           rows: (current) => newRow(current?.text ?? "", { file, header, values, read }),
         },
       ],
     });
     const done = asRead(values, engine);
-    const aside = [...logbook.asides, ...written.asides].map((line) => `${line}\n`).join("");
+    const aside = saidOnce([...logbook.asides, ...written.asides]);
     const lines = [
       savedLine(`saved  ${id} ${done.date}, ${done.what}`, written.undo, io.width),
       "",
-      ...serviceLines(done, engine, io.width),
+      ...serviceLines(done, engine, { sameDay: sameDay(logbook, id, done), width: io.width }),
     ];
     return {
       exit: 0,
@@ -83,6 +89,13 @@ export const service: Command = {
       ...(aside === "" ? {} : { aside }),
     };
   },
+};
+
+/** The tests of the day of the work, where the work begins a new history. */
+const sameDay = (logbook: Logbook, id: string, { date, newBaseline }: Service): readonly string[] => {
+  if (newBaseline.length === 0) return [];
+  const { record } = readEngineRecord(engineFiles(logbook, id), logbook.gauges, logbook.facts);
+  return (record?.tests ?? []).filter((test) => test.date === date).map((test) => test.id);
 };
 
 const asked = async (typed: Args, io: Io, engine: Engine): Promise<Args> => {
@@ -137,7 +150,7 @@ const valuesOf = (args: Args, io: Io): Readonly<Record<string, string>> => {
   const what = known(args);
   const touched = args.text("cylinders") ?? (what !== undefined && startsAnew(what) ? "all" : undefined);
   return {
-    date: typedDay(args, io) ?? io.today,
+    date: typedDay(args, io, "the work") ?? io.today,
     meter: plainNumber(args.text("meter")?.trim() ?? ""),
     what: what ?? args.text("what") ?? "",
     cylinders: labels(touched),

@@ -4,7 +4,6 @@ import { assessTest } from "@sealtrend/core";
 import type { Command } from "../command.ts";
 import { showDocument } from "../documents/show-document.ts";
 import { nodeWorld } from "../logbook/world.ts";
-import { shownOn } from "../render/ascii.ts";
 import { showScreen } from "../render/show.ts";
 import { pressureUnit, unitRead } from "../render/units.ts";
 import { pickRecord, pickTest, saidAside } from "./pick.ts";
@@ -13,7 +12,7 @@ import { readRulesFile } from "./rule-sheet.ts";
 export const show: Command = {
   name: "show",
   summary: "the verdict on one test: which cylinder lags, and what to test next",
-  examples: ["sealtrend show tractor", "sealtrend show tractor --test 2026-05-02a --why"],
+  examples: ["sealtrend show tractor", "sealtrend show tractor --test 2025-04-05a --why"],
   positionals: [{ name: "ENGINE", help: "the engine; may be left out where there is only one", need: "may" }],
   options: [
     { name: "test", value: "ID", help: "which test (default the latest)" },
@@ -32,6 +31,6 @@ export const show: Command = {
     });
     const aside = (rules?.aside ?? "") + (saidAside(logbook).aside ?? "");
     const json = showDocument(assessment);
-    return { exit: 0, text: shownOn(io, `${lines.join("\n")}\n`), json, ...(aside === "" ? {} : { aside }) };
+    return { exit: 0, text: `${lines.join("\n")}\n`, json, ...(aside === "" ? {} : { aside }) };
   },
 };

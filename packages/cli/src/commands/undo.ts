@@ -9,6 +9,7 @@ import { undo as takeBack } from "../logbook/undo.ts";
 import { fileFault, shown } from "../logbook/words.ts";
 import { nodeWorld } from "../logbook/world.ts";
 import { undoDocument } from "../documents/undo-document.ts";
+import { saidOnce } from "../render/aside.ts";
 import { undoLine } from "../render/undo.ts";
 import { refuseDemo } from "./refuse-demo.ts";
 
@@ -28,10 +29,10 @@ export const undo: Command = {
     const { logbook: facts } = readLogbook(own?.text ?? "{}", "logbook.json");
     refuseDemo({ world, root, place, facts, gauges: [], ids: [], asides: [] });
     const undone = await takeBack(world, root);
-    const aside = undone.asides.map((line) => `${line}\n`).join("");
+    const aside = saidOnce(undone.asides);
     return {
       exit: 0,
-      text: `${undoLine(undone)}\n`,
+      text: `${undoLine(undone, io.width)}\n`,
       json: undoDocument(undone, world.cwd),
       ...(aside === "" ? {} : { aside }),
     };

@@ -3,7 +3,13 @@
 import { type Exit, type Fault, Stop } from "../command.ts";
 
 /** The fault as a value, to gather several. */
-export const usageFault = (code: string, found: string, expected: string, mend: string): Fault => ({ code, severity: "error", found, expected, mend });
+export const usageFault = (code: string, found: string, expected: string, mend: string): Fault => ({
+  code,
+  severity: "error",
+  found,
+  expected,
+  mend,
+});
 
 /** Stops with one fault of the command line (exit 2, or as said). */
 export const usage = (code: string, found: string, expected: string, mend: string, exit: Exit = 2): Stop =>

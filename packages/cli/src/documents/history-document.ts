@@ -1,6 +1,13 @@
 // The JSON of `history`, sealtrend/history@1: slopes and contrasts in ln units, a year on dates, a 1000 units on a meter.
 
-import { type CylinderHistory, type HistoryAssessment, type KindHistory, placeText } from "@sealtrend/core";
+import {
+  type CylinderHistory,
+  type HistoryAssessment,
+  type KindHistory,
+  type ServiceResult,
+  fromSi,
+  placeText,
+} from "@sealtrend/core";
 
 /** The top level is the cranking history, or the leak-down where there is no other. */
 export const historyDocument = ({ record, cranking, leakDown, repeatability }: HistoryAssessment): object => {
@@ -40,7 +47,10 @@ const kindDocument = (kind: KindHistory) => {
       const test = counted.find((one) => one.test.id === ids[0])?.test;
       return { id: ids[0], ids, date: test?.date, meter: test?.meter, x, usedFor: use, gauge };
     }),
-    cylinders: result.cylinders.map((cylinder) => cylinderDocument(cylinder, place, dateOf)),
+    cylinders: result.cylinders.map((cylinder) => ({
+      ...cylinderDocument(cylinder, place, dateOf),
+      ...levelsDocument(kind, cylinder),
+    })),
     common: {
       word,
       slope: trend?.slope,
@@ -49,6 +59,8 @@ const kindDocument = (kind: KindHistory) => {
       t: trend?.t,
       df: trend?.df,
       lossBound: trend?.lossBound,
+      lossLeast: trend?.lossLeast,
+      leastLossShown: trend?.leastLossShown,
       effects: nulls(effects),
     },
     epochs: result.epochs.map(({ from, to, cylinders, why }) => ({
@@ -59,10 +71,28 @@ const kindDocument = (kind: KindHistory) => {
       cylinders,
       why,
     })),
-    services: result.services.map(({ why, against, steps }) => ({ why, against, steps })),
+    services: result.services.map((service) => ({
+      ...serviceDocument(service),
+      fromTest: result.tests[service.before]?.ids[0],
+    })),
     scatter: result.scatter,
     manyLooks: result.manyLooks === "yes",
   };
+};
+
+/** Degrees of freedom of a scatter that was assumed, not measured, are no number: left out. */
+const serviceDocument = ({ why, against, steps }: ServiceResult) => ({
+  why,
+  against,
+  steps: steps.map(({ df, ...step }) => ({ ...step, ...(Number.isFinite(df) ? { df } : {}) })),
+});
+
+/** Its own readings, as pressures or as the part held. */
+const levelsDocument = ({ kind }: KindHistory, { levels }: CylinderHistory) => {
+  const values = levels.map((ln) => (ln === undefined ? null : Math.exp(ln)));
+  return kind === "dry"
+    ? { corrected_kPa: values.map((value) => (value === null ? null : fromSi(value, "kPa"))) }
+    : { held: values };
 };
 
 const cylinderDocument = (
@@ -70,7 +100,7 @@ const cylinderDocument = (
   place: (x: number | undefined) => string | number | undefined,
   dateOf: (index: number | undefined) => string | undefined,
 ) => {
-  const { theilSen, limit, change, shape } = cylinder;
+  const { theilSen, limit, absolute, change, shape } = cylinder;
   return {
     label: cylinder.label,
     course: cylinder.course,
@@ -82,6 +112,7 @@ const cylinderDocument = (
     count: cylinder.count,
     contrasts: nulls(cylinder.contrasts),
     ratios: nulls(cylinder.ratios),
+    meanRatio: cylinder.meanRatio,
     noCompression: cylinder.noCompression.map(dateOf),
     theilSen,
     pooled: cylinder.pooled,
@@ -103,13 +134,36 @@ const cylinderDocument = (
             kind: limit.kind,
             value: limit.value,
             lastRatio: limit.lastRatio,
-            decline: limit.decline,
-            leastLossShown: limit.leastLossShown,
-            crossing: place(limit.crossing),
-            low: place(limit.low),
-            high: place(limit.high),
-            notBefore: place(limit.notBefore),
+            ...crossingDocument(limit, place),
+          },
+    absolute:
+      absolute === undefined
+        ? undefined
+        : {
+            kind: "minimum",
+            minimum_kPa: fromSi(Math.exp(absolute.minimum), "kPa"),
+            last_kPa: fromSi(Math.exp(absolute.last), "kPa"),
+            test: dateOf(absolute.test),
+            slope: absolute.trend?.slope,
+            u_slope: absolute.trend?.standardError,
+            p: absolute.trend?.p,
+            df: absolute.trend?.df,
+            ...(absolute.trend === undefined ? {} : crossingDocument(absolute.trend, place)),
           },
     stays: cylinder.stays,
   };
 };
+
+type Crossing = Omit<NonNullable<CylinderHistory["limit"]>, "kind" | "value" | "lastRatio">;
+
+const crossingDocument = (
+  { decline, leastLossShown, crossing, low, high, notBefore }: Crossing,
+  place: (x: number | undefined) => string | number | undefined,
+) => ({
+  decline,
+  leastLossShown,
+  crossing: place(crossing),
+  low: place(low),
+  high: place(high),
+  notBefore: place(notBefore),
+});

@@ -1,6 +1,13 @@
 // The JSON of `show`, sealtrend/show@1: units in the keys, full digits, nothing rounded.
 
-import type { CylinderAssessment, PressureValue, RuleFinding, TestAssessment } from "@sealtrend/core";
+import type {
+  CylinderAssessment,
+  GaugeComparison,
+  LevelSince,
+  PressureValue,
+  RuleFinding,
+  TestAssessment,
+} from "@sealtrend/core";
 import { kPa } from "../render/units.ts";
 
 /** What is undefined is left out when the document is written. */
@@ -32,7 +39,14 @@ export const showDocument = (assessment: TestAssessment, schema = "sealtrend/sho
             ratio: spread.ratio,
             cv: spread.cv,
             apart: assessment.apart,
+            high: assessment.high,
           },
+    comparisons:
+      assessment.comparisons.length === 0
+        ? undefined
+        : assessment.comparisons.map((one) => comparisonDocument(one, assessment)),
+    oil: assessment.oil,
+    levelSince: assessment.levelSince === undefined ? undefined : levelDocument(assessment.levelSince),
     rules: assessment.rules.map(ruleDocument),
     causes: [],
     nextTests: assessment.nextTests,
@@ -54,7 +68,33 @@ const valueDocument = (value: PressureValue | undefined) =>
         u_corrected_kPa: value.uncertainty === undefined ? undefined : kPa(value.uncertainty),
         doubtful: value.doubtful || undefined,
         pegged: value.pegged || undefined,
+        slip: value.slip?.kind,
       };
+
+const comparisonDocument = (
+  { what, gauge, counts, cells }: GaugeComparison,
+  { cylinders }: TestAssessment,
+) => ({
+  what,
+  gauge,
+  counts,
+  cylinders: cells.flatMap((cell, i) => {
+    if (cell === undefined) return [];
+    const { readings, value, doubtful, pegged } = cell;
+    const read =
+      what === "leak-down" ? { lost: value } : { read_kPa: readings.map(kPa), value_kPa: kPa(value) };
+    return [
+      {
+        label: cylinders[i]?.label,
+        ...read,
+        doubtful: doubtful || undefined,
+        pegged: pegged || undefined,
+      },
+    ];
+  }),
+});
+
+const levelDocument = ({ uncertainty, ...level }: LevelSince) => ({ ...level, u_change: uncertainty });
 
 const cylinderDocument = ({ label, pressures, leakDown, ...rest }: CylinderAssessment) => ({
   label,

@@ -24,6 +24,22 @@ export const engineIds = (world: World, root: string): readonly string[] =>
     (name) => engineIdFault(name) === undefined && isThere(world, join(root, name, "engine.json")),
   );
 
+/** Folders with an engine.json whose name cannot be that of an engine: with the fault of each. */
+export const refusedFolders = (
+  world: World,
+  root: string,
+): readonly { readonly name: string; readonly fault: Fault }[] =>
+  names(world, root)
+    .filter((name) => engineIdFault(name) !== undefined && isFolder(world, join(root, name)))
+    .filter((name) => isThere(world, join(root, name, "engine.json")))
+    .map((name) => {
+      const { file: _, ...fault } = fileFault("folder-refused", {
+        file: shown(world.cwd, join(root, name)),
+        detail: name,
+      });
+      return { name, fault };
+    });
+
 /** What stands in the way of a new engine: a folder of that name, be it in capitals or written differently. */
 export const newEngineFault = (world: World, root: string, id: string): Fault | undefined => {
   const bad = engineIdFault(id);
@@ -39,6 +55,9 @@ export const engineFolder = (world: World, root: string, id: string): string => 
   if (engineIdFault(id) !== undefined) throw new RangeError(`engineFolder: bad name ${JSON.stringify(id)}`);
   return insideRoot(world, root, id);
 };
+
+const isFolder = ({ fs }: World, path: string): boolean =>
+  fs.statSync(path, { throwIfNoEntry: false })?.isDirectory() === true;
 
 const names = ({ fs }: World, root: string): readonly string[] => {
   try {

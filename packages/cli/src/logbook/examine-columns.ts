@@ -25,17 +25,13 @@ export const headerFaults = (
   const { table: read, problems } = parseTable(table.text, table.file, wanted);
   const columns = read.header.map((column) => column.name);
   if (columns.length === 0) return problems;
-  const header = columns.join(read.delimiter);
-  const place = {
-    file: table.file,
-    line: read.headerLine,
-    column: 1,
-    excerpt: { text: header, from: 1, to: 1 },
-  };
+  const place = { file: table.file, line: read.headerLine, column: 1 };
   const missing = wanted.split(",").filter((column) => !columns.includes(column));
   return [
     ...problems,
-    ...missing.map((column) => problem("column-missing", { name: column, header }, place)),
+    ...(missing.length === 0
+      ? []
+      : [problem("column-missing", { names: missing, header: columns, delimiter: read.delimiter }, place)]),
   ];
 };
 

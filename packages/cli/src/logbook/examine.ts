@@ -21,6 +21,7 @@ import { type Fault, Stop } from "../command.ts";
 import { siblingsThatLookLikeCopies } from "./copies.ts";
 import { engineIdFault } from "./engine-id.ts";
 import { columnsNearlyNamed, fieldsUnknown, headerFaults, shapeFaults } from "./examine-columns.ts";
+import { daysAhead } from "./examine-dates.ts";
 import { isThere } from "./inside.ts";
 import { textOf } from "./open-logbook.ts";
 import { shown } from "./words.ts";
@@ -33,8 +34,8 @@ export interface Examined {
   readonly faults: readonly Fault[];
 }
 
-/** @param only - the one engine to look at; all folders otherwise */
-export const examine = (world: World, root: string, only?: string): Examined => {
+/** @param today - `YYYY-MM-DD`  @param only - the one engine to look at; all folders otherwise */
+export const examine = (world: World, root: string, today: string, only?: string): Examined => {
   const desk = new Desk(world);
   const own = desk.text(join(root, "logbook.json"));
   const book = own === undefined ? undefined : readLogbook(own.text, own.file);
@@ -50,7 +51,7 @@ export const examine = (world: World, root: string, only?: string): Examined => 
   if (only === undefined) desk.copies(root);
   const facts = book?.logbook ?? { demo: false };
   for (const folder of only === undefined ? folders(world, root) : [only])
-    examineEngine(desk, root, folder, { gauges: gauges?.gauges ?? [], facts });
+    examineEngine(desk, root, folder, { gauges: gauges?.gauges ?? [], facts, today });
   return { files: desk.files, faults: desk.faults.toSorted(byPlace) };
 };
 
@@ -104,9 +105,10 @@ const folders = (world: World, root: string): readonly string[] =>
 interface Shared {
   readonly gauges: readonly Gauge[];
   readonly facts: LogbookFacts;
+  readonly today: string;
 }
 
-const examineEngine = (desk: Desk, root: string, id: string, { gauges, facts }: Shared): void => {
+const examineEngine = (desk: Desk, root: string, id: string, { gauges, facts, today }: Shared): void => {
   const folder = join(root, id);
   const file = shown(desk.world.cwd, folder);
   const bad = engineIdFault(id);
@@ -130,6 +132,7 @@ const examineEngine = (desk: Desk, root: string, id: string, { gauges, facts }: 
   }
   if (engine === undefined) desk.faults.push(...[tests, services, notes].flatMap(shapeFaults));
   desk.faults.push(
+    ...[tests, services, notes].flatMap((table) => daysAhead(table, today)),
     ...headerFaults(measurements, "measurements.csv"),
     ...headerFaults(amendments, "amendments.csv"),
     ...columnsNearlyNamed(tests, [...testColumns(labelsOf(engine, tests)), ...Object.keys(numberColumns)]),

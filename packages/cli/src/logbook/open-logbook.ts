@@ -14,10 +14,10 @@ import {
   readLogbook,
 } from "@sealtrend/core";
 import { type Fault, Stop } from "../command.ts";
-import { engineIds } from "./engine-id.ts";
+import { engineIdFault, engineIds, refusedFolders } from "./engine-id.ts";
 import { type LogbookPlace, findLogbook } from "./find-logbook.ts";
 import { readFileIfThere } from "./read-file.ts";
-import { shown } from "./words.ts";
+import { asSaid, shown } from "./words.ts";
 import { settle } from "./settle.ts";
 import type { World } from "./world.ts";
 
@@ -58,7 +58,6 @@ export const openLogbook = async (
   const gauges =
     gaugeText === undefined ? { gauges: [], problems: [] } : readGauges(gaugeText.text, gaugeText.file);
   stopOnErrors([...book.problems, ...gauges.problems]);
-  const said = cautions.map(({ found, mend }) => `${found}; ${mend}`);
   return {
     world,
     root: place.root,
@@ -66,7 +65,7 @@ export const openLogbook = async (
     facts: book.logbook,
     gauges: gauges.gauges,
     ids: engineIds(world, place.root),
-    asides: [...(place.aside === undefined ? [] : [place.aside]), ...settled, ...said],
+    asides: [...(place.aside === undefined ? [] : [place.aside]), ...settled, ...cautions.map(asSaid)],
   };
 };
 
@@ -92,9 +91,10 @@ export const engineFiles = (logbook: Logbook, id: string, cautions: Fault[] = []
   };
 };
 
-/** Everything of one engine. @throws Stop 1 with every fault of its files */
-export const readRecord = (logbook: Logbook, id: string): EngineRecord => {
-  const { record, problems } = readEngineRecord(engineFiles(logbook, id), logbook.gauges, logbook.facts);
+/** Everything of one engine. @param cautions - gets what is worth saying of the files  @throws Stop 1 with every fault of its files */
+export const readRecord = (logbook: Logbook, id: string, cautions: Fault[] = []): EngineRecord => {
+  const files = engineFiles(logbook, id, cautions);
+  const { record, problems } = readEngineRecord(files, logbook.gauges, logbook.facts);
   stopOnErrors(problems);
   if (record === undefined) throw new TypeError(`readRecord: ${id} has no record and no fault`);
   return record;
@@ -106,6 +106,13 @@ export const pickEngine = (logbook: Logbook, named: string | undefined): string 
   const { ids } = logbook;
   if (named !== undefined && ids.includes(named)) return named;
   if (named === undefined && ids.length === 1 && ids[0] !== undefined) return ids[0];
+  const refused = refusedFolders(logbook.world, logbook.root);
+  const own = refused.filter(({ name }) => (named === undefined ? ids.length === 0 : name === named));
+  if (own.length > 0)
+    throw new Stop(
+      2,
+      own.map(({ fault }) => fault),
+    );
   const where = shown(logbook.world.cwd, logbook.root);
   const list = ids.length === 0 ? "none yet" : ids.join(", ");
   if (named === undefined) {
@@ -122,9 +129,11 @@ export const pickEngine = (logbook: Logbook, named: string | undefined): string 
   const mend =
     near !== undefined
       ? `did you mean ${near}?`
-      : ids.length === 0
-        ? `sealtrend engine add ${named} --cylinders 4 --ignition spark`
-        : `name one of: ${list}, or: sealtrend engine add ${named} --cylinders 4`;
+      : engineIdFault(named) !== undefined
+        ? `name one of: ${list}; a name begins with two small letters`
+        : ids.length === 0
+          ? `sealtrend engine add ${named} --cylinders 4 --ignition spark`
+          : `name one of: ${list}, or: sealtrend engine add ${named} --cylinders 4`;
   throw new Stop(2, [
     {
       code: "engine-unknown",

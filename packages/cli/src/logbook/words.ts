@@ -17,6 +17,15 @@ interface Words {
   readonly mend: string;
 }
 
+/** A name that an engine can have, made of one that it cannot: `v8` is `engine-v8`, `Boat 2` is `boat-2`. */
+const goodName = (name: string): string => {
+  const plain = name
+    .toLowerCase()
+    .replace(/[^a-z0-9_-]+/g, "-")
+    .replace(/^[-_]+|[-_]+$/g, "");
+  return (/^[a-z][a-z]/.test(plain) ? plain : `engine-${plain === "" ? "1" : plain}`).slice(0, 40);
+};
+
 const words = {
   "file-missing": ({ file }: Facts) => ({
     found: `there is no file ${file}`,
@@ -136,7 +145,12 @@ const words = {
   "engine-id": ({ detail }: Facts) => ({
     found: `"${detail ?? ""}" cannot be the name of an engine`,
     expected: "2 to 40 small letters, digits, - or _, the first two letters (it names a folder)",
-    mend: "choose a name such as pump or boat-port",
+    mend: `write ${goodName(detail ?? "")}, or a name such as pump or boat-port`,
+  }),
+  "folder-refused": ({ file, detail }: Facts) => ({
+    found: `the folder ${file} is not read: its name cannot be that of an engine`,
+    expected: "2 to 40 small letters, digits, - or _, the first two letters",
+    mend: `rename it, to ${goodName(detail ?? "")} perhaps: mv ${file} ${file.slice(0, -(detail ?? "").length)}${goodName(detail ?? "")}`,
   }),
   "engine-id-device": ({ detail }: Facts) => ({
     found: `"${detail ?? ""}" names a device in Windows and cannot be a folder there`,
@@ -159,6 +173,9 @@ export const fileFault = (code: FileCode, facts: Facts, severity: Fault["severit
   file: facts.file,
   ...words[code](facts),
 });
+
+/** A caution as an aside says it. */
+export const asSaid = ({ found, mend }: Fault): string => `${found}; ${mend}`;
 
 /** Why the system refused, in plain words, and what to do about it. */
 const reasons: Readonly<Record<string, readonly [reason: string, mend: string]>> = {

@@ -2,7 +2,10 @@
 
 import { dirname } from "node:path";
 
+import { parseTable } from "@sealtrend/core";
+
 import { Stop } from "../command.ts";
+import { columnsAdded, columnsLacking, withColumns } from "./add-columns.ts";
 import { commit } from "./commit.ts";
 import { makeFolder, removeEmptyFolder } from "./create.ts";
 import { deltaBetween, type Delta } from "./delta.ts";
@@ -15,7 +18,7 @@ import { largestFile, readFile, readFileIfThere, type UserFile } from "./read-fi
 import { releaseWith } from "./settle.ts";
 import { codeOf, type World } from "./world.ts";
 import { sweep } from "./write-bytes.ts";
-import { fileFault, shown, systemFault } from "./words.ts";
+import { asSaid, fileFault, shown, systemFault } from "./words.ts";
 
 /** What to do to one file. The functions are called in the order of the list, when all files are locked and read afresh:
  *  so the name of a new test is found there, a later change may use what an earlier one found, and any may throw a Stop. */
@@ -27,6 +30,8 @@ export interface Append {
   readonly path: string;
   /** The header, without line end, for a file that is missing or empty; left out = a missing file is a fault. */
   readonly header?: string;
+  /** Names of the columns that the rows need: those the file lacks are added at the end of its lines. */
+  readonly needs?: (text: string) => readonly string[];
   /** Rows without line ends, in the delimiter of the file; none = the file stays as it is. */
   readonly rows: (current: UserFile | undefined) => readonly string[];
 }
@@ -95,12 +100,13 @@ const writeAllOf = async (
   const root = realPath(world, asked);
   const paths = changes.map((change) => insideRoot(world, root, change.path));
   if (new Set(paths).size < paths.length) throw new TypeError("write: one change a file");
-  const { locks, missing, asides } = await lockFiles(world, root, paths);
+  const { locks, missing, asides: waited } = await lockFiles(world, root, paths);
   let saved = false;
   try {
     const prepared = changes.map((change, index) => prepare(world, paths[index] ?? root, change));
     const files = prepared.flatMap(({ delta, file }) => (delta === undefined ? [] : [file]));
     const deltas = prepared.flatMap(({ delta }) => (delta === undefined ? [] : [delta]));
+    const asides = [...waited, ...prepared.flatMap((one) => one.asides ?? [])];
     if (deltas.length === 0) return { root, files, undo: "not-possible", asides };
     const owner = newOwner(world);
     const entry = {
@@ -127,6 +133,8 @@ const writeAllOf = async (
 interface Prepared {
   readonly delta: Delta | undefined;
   readonly file: WrittenFile;
+  /** To be said aloud. */
+  readonly asides?: readonly string[];
 }
 
 const prepare = (world: World, path: string, change: Change): Prepared => {
@@ -136,13 +144,14 @@ const prepare = (world: World, path: string, change: Change): Prepared => {
   if (change.kind === "replace") {
     const current = readFile(world, path);
     const bytes = wholeText(current, shown(world.cwd, path), change.text(current));
-    return { delta: deltaTo(world, path, current.bytes, bytes), file };
+    return { delta: deltaTo(world, path, current.bytes, bytes), file, asides: cautionsOf(current) };
   }
   const current = change.header === undefined ? readFile(world, path) : readFileIfThere(world, path);
   return prepareRows(world, path, change, current);
 };
 
-const prepareRows = (world: World, path: string, change: Append, current: UserFile | undefined): Prepared => {
+const prepareRows = (world: World, path: string, change: Append, found: UserFile | undefined): Prepared => {
+  const { current, asides } = widened(world, path, change, found);
   const rows = change.rows(current);
   const file = { path, kind: change.kind, rows };
   if (rows.length === 0) return { delta: undefined, file };
@@ -153,8 +162,31 @@ const prepareRows = (world: World, path: string, change: Append, current: UserFi
     return { delta: deltaTo(world, path, undefined, bytes), file };
   }
   const bytes = Buffer.concat([current.bytes, rowsAtEnd(current, shown(world.cwd, path), lines)]);
-  return { delta: deltaTo(world, path, current.bytes, bytes), file };
+  return { delta: deltaTo(world, path, found?.bytes, bytes), file, asides };
 };
+
+interface Widened {
+  readonly current: UserFile | undefined;
+  readonly asides: readonly string[];
+}
+
+/** The file with the columns that the new rows need. @throws Stop 1 where its shape has a fault */
+const widened = (world: World, path: string, { needs }: Append, found: UserFile | undefined): Widened => {
+  if (found === undefined) return { current: found, asides: [] };
+  const isBlank = found.text.trim() === "";
+  const lacking = needs === undefined || isBlank ? [] : columnsLacking(found.text, needs(found.text));
+  if (lacking.length === 0) return { current: found, asides: cautionsOf(found) };
+  const file = shown(world.cwd, path);
+  const text = withColumns(found.text, lacking);
+  if (text === undefined) throw new Stop(1, parseTable(found.text, file).problems);
+  if (found.cutOff.length > 0) throw new Stop(1, [fileFault("file-cut-off", { file })]);
+  return {
+    current: { ...found, text, bytes: wholeText(found, file, text) },
+    asides: [...cautionsOf(found), columnsAdded(file, lacking)],
+  };
+};
+
+const cautionsOf = ({ cautions }: UserFile): readonly string[] => cautions.map(asSaid);
 
 /** What is written must be readable again. */
 const deltaTo = (

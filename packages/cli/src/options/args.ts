@@ -8,6 +8,7 @@ import type { Parsed } from "./parse.ts";
  *  @throws TypeError from text, list and flag */
 export const argsOf = ({ values, flags, positionals }: Parsed, options: readonly Option[]): Args => {
   const kinds = new Map(options.map((option) => [option.name, kindOf(option)]));
+  const also = new Map(options.map((option) => [option.name, option.also] as const));
   const must = (name: string, kind: Kind): void => {
     const declared = kinds.get(name);
     if (declared !== kind)
@@ -17,7 +18,8 @@ export const argsOf = ({ values, flags, positionals }: Parsed, options: readonly
     positionals,
     text: (name) => {
       must(name, "one");
-      return values.get(name)?.[0];
+      const value = values.get(name)?.[0];
+      return value === undefined ? undefined : (also.get(name)?.[value] ?? value);
     },
     list: (name) => {
       must(name, "list");

@@ -1,7 +1,7 @@
 // Every fault of a command line, all at once, before anything runs.
 
+import { datesMeant, isIsoDate } from "@sealtrend/core";
 import type { Command, Fault, Option } from "../command.ts";
-import { isDay } from "./day.ts";
 import { kindOf, type Lookup } from "./lookup.ts";
 import type { Parsed } from "./parse.ts";
 import { typedLine } from "./quote.ts";
@@ -30,9 +30,10 @@ export const valueFaults = ({ values, flags }: Parsed, options: readonly Option[
 
 const valueFault = (option: Option, typed: string, value: string): readonly Fault[] => {
   if (value.trim() === "") return [usageFault("option-value-empty", typed, sampleOf(option))];
-  if (option.name === "as-of" && !isDay(value)) return [usageFault("as-of-bad", value)];
-  const { choices } = option;
-  if (choices === undefined) return [];
+  if (option.name === "as-of" && !isIsoDate(value))
+    return [usageFault("as-of-bad", value, datesMeant(value))];
+  const { choices, also = {} } = option;
+  if (choices === undefined || Object.hasOwn(also, value)) return [];
   return (kindOf(option) === "list" ? value.trim().split(/\s+/) : [value])
     .filter((one) => !choices.includes(one))
     .map((one) => usageFault("option-choice", typed, one, choices));
@@ -77,4 +78,18 @@ const joined = (run: readonly Word[], uses: readonly Use[]): string | undefined 
   return typedLine([use.typed, value]).replace(/^sealtrend /, "");
 };
 
-const sampleOf = ({ value, choices }: Option): string => choices?.[0] ?? value ?? "";
+/** What can stand where the help has a name for the value. */
+const samples: Readonly<Record<string, string>> = {
+  DATE: "2026-05-03",
+  DIR: "./logbook",
+  FILE: "my-file.csv",
+  ID: "2026-05-03a",
+  LABELS: '"1 2"',
+  N: "1412",
+  NAME: "red",
+  TEXT: '"in my own words"',
+  WHO: "shop",
+};
+
+const sampleOf = ({ value = "", choices, example }: Option): string =>
+  example ?? choices?.[0] ?? samples[value] ?? value;

@@ -76,7 +76,7 @@ const readCommand = (
     options,
   );
   const faults = [
-    ...scanFaults(scanned, lookup, `sealtrend help ${command.name}`),
+    ...scanFaults(scanned, lookup, `sealtrend ${command.name} --help`),
     ...valueFaults(parsed, options),
     ...wordFaults(command, scanned.words, scanned.uses),
   ];

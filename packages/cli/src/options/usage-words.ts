@@ -61,7 +61,7 @@ export const usageWords = {
     return {
       found: `${code(typed)} has ${code(value)}${meant(near)}`,
       expected: oneOf(choices),
-      mend: `write ${typed} ${near[0] ?? choices[0] ?? ""}`,
+      mend: near[0] === undefined ? `write ${typed} and one of these` : `write ${typed} ${near[0]}`,
     };
   },
   "word-too-many": (typed: string, line: string | undefined, usage: string) => ({
@@ -79,10 +79,13 @@ export const usageWords = {
     expected: usage,
     mend: "take the empty quotes out, or write what belongs in them",
   }),
-  "as-of-bad": (value: string) => ({
-    found: `${code("--as-of")} has ${code(value)}, which is no day of the calendar`,
+  "as-of-bad": (value: string, ways: readonly string[]) => ({
+    found: `${code("--as-of")} has ${code(value)}, which is no day of the years 1900 to 2100`,
     expected: "a day written year-month-day",
-    mend: "write --as-of 2026-05-03",
+    mend:
+      ways.length === 0
+        ? "write --as-of YYYY-MM-DD"
+        : `write ${ways.map((way) => `--as-of ${way}`).join(" or ")}`,
   }),
 } as const;
 

@@ -42,10 +42,8 @@ const changeLine = ({ row, column, was, is }: Amendment): string => {
 
 const verdict = (assessment: TestAssessment, width: number): readonly string[] => {
   const { test, record } = assessment;
-  const aside =
-    test.setAside === undefined ? "" : `Set aside: it is kept and shown, but counts in nothing. Read alone: `;
   return [
-    ...wrapText(aside + showHeadline(assessment), width),
+    ...wrapText(showHeadline(assessment), width),
     "",
     ...wrapText(`sealtrend show ${record.engine.id} --test ${test.id}`, width, "next   "),
   ];

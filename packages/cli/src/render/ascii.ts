@@ -7,6 +7,15 @@ const twins: Readonly<Record<string, string>> = {
   "…": "...",
   "−": "-",
   "–": "-",
+  "—": "-",
+  "×": "x",
+  "°": " deg ",
+  µ: "u",
+  μ: "u",
+  "→": "->",
+  "≤": "<=",
+  "≥": ">=",
+  "\t": " ",
   "’": "'",
   "“": '"',
   "”": '"',
@@ -23,6 +32,10 @@ const asciiText = (text: string): string =>
     const plain = twins[sign] ?? sign.normalize("NFKD").replace(/\p{M}/gu, "");
     return /^[\x20-\x7e]+$/.test(plain) ? plain : /^\p{M}$/u.test(sign) ? "" : "?";
   });
+
+/** JSON text in ASCII, its other letters as `\\u00b5`. */
+export const escaped = (json: string): string =>
+  json.replace(/[^\x00-\x7e]/g, (unit) => `\\u${unit.charCodeAt(0).toString(16).padStart(4, "0")}`);
 
 /** A screen as the terminal can show it. */
 export const shownOn = ({ unicode }: { readonly unicode: boolean }, text: string): string =>

@@ -60,7 +60,13 @@ const kindsOf = (faults: readonly Fault[]): readonly (Fault | string)[] => {
 
 const countOf = (others: readonly Fault[]): string => {
   const lines = others.flatMap(({ line }) => line ?? []);
-  const where = lines.length === 0 ? "" : `, lines ${String(lines[0])} to ${String(lines.at(-1))}`;
+  const [first, last] = [lines[0], lines.at(-1)];
+  const where =
+    first === undefined
+      ? ""
+      : first === last
+        ? `, line ${String(first)}`
+        : `, lines ${String(first)} to ${String(last)}`;
   return `${clean(others[0]?.file ?? "")}: ${String(others.length)} more like it${where}`;
 };
 

@@ -1,42 +1,59 @@
-// `history --long`: one reading a row, nothing left out.
+// `history --long`: one reading a row, every take by itself, nothing left out.
 
-import { type KindHistory, type PressureUnit, pressureCorrection, writeNumber } from "@sealtrend/core";
+import {
+  type KindHistory,
+  type PressureUnit,
+  type Test,
+  median,
+  pressureCorrection,
+  writeNumber,
+} from "@sealtrend/core";
 import { grid } from "./table.ts";
 import { percent } from "./words.ts";
 
-/** A row a cylinder and test: as read, at sea level (cranking only), against the others. */
+type Row = Test["rows"][number];
+type Reading = Extract<Row["cells"][number], { kind: "reading" }>;
+
+/** A row a reading: as read, at sea level (cranking only), against the others of the same take.
+ *  @param labels - of the engine, in its order  @param only - leaves out all other cylinders */
 export const historyLong = (
-  { kind, result, counted }: KindHistory,
-  labels: readonly string[],
+  { kind, counted }: KindHistory,
+  { labels, only }: { readonly labels: readonly string[]; readonly only: string | undefined },
   { unit, width }: { readonly unit: PressureUnit; readonly width: number },
 ): readonly string[] => {
-  const rows = counted.flatMap(({ test, values, use }) => {
-    const index = result.tests.findIndex(({ ids }) => ids.includes(test.id));
+  const rows = counted.flatMap(({ test, use }) => {
     const { factor } = pressureCorrection(test.conditions);
-    return labels.flatMap((label, i) => {
-      const cell = values.cells[i];
-      if (cell === undefined) return [];
-      const ratio = result.cylinders[i]?.ratios[index];
-      const pegged = cell.pegged ? ">" : "";
-      const read = values.holds === "lost" ? `${percent(cell.value, 1)} lost` : writeNumber(cell.value, unit);
-      const corrected = kind === "dry" ? [`${pegged}${writeNumber(cell.value * factor, unit)}`] : [];
-      const against = ratio === undefined ? "-" : percent(Math.expm1(ratio), 1);
-      return [
-        [
-          test.date,
-          test.id,
-          label,
-          `${pegged}${read}`,
-          ...corrected,
-          against,
-          values.gauge ?? "",
-          use === "full" ? "" : use,
-        ],
-      ];
-    });
+    return test.rows
+      .filter(({ what }) => what === kind)
+      .toSorted((a, b) => a.take - b.take)
+      .flatMap((row) =>
+        labels.flatMap((label, i) => {
+          const cell = row.cells[i];
+          if (cell?.kind !== "reading" || (only !== undefined && label !== only)) return [];
+          const read = row.holds === "lost" ? percent(cell.value, 1) : writeNumber(cell.value, unit);
+          const signs = (text: string): string =>
+            `${cell.pegged ? ">" : ""}${text}${cell.doubtful ? "?" : ""}`;
+          const corrected = kind === "dry" ? [signs(writeNumber(cell.value * factor, unit))] : [];
+          const day = [test.id, String(row.take), label, signs(read), ...corrected];
+          return [[...day, againstRow(row, i), row.gauge ?? "", use === "full" ? "" : use]];
+        }),
+      );
   });
+  const what = rows.some((row) => row.some((text) => text.endsWith(" %"))) ? "lost" : `read ${unit}`;
   const corrected = kind === "dry" ? ["sea level"] : [];
-  const head = ["date", "test", "cyl", `read ${unit}`, ...corrected, "others", "gauge", ""];
-  const align = head.map((name) => (/^(read|sea|others)/.test(name) ? "right" : "left"));
+  const head = ["test", "take", "cyl", what, ...corrected, "others %", "gauge", ""];
+  const align = head.map((name) => (/^(take|read|lost|sea|others)/.test(name) ? "right" : "left"));
   return grid(rows, align, { head, width });
+};
+
+const isComparable = (cell: Row["cells"][number] | undefined): cell is Reading =>
+  cell?.kind === "reading" && !cell.pegged;
+
+/** Percent against the median of the other cylinders in the row; for a loss, of what is held. */
+const againstRow = ({ cells, holds }: Row, place: number): string => {
+  const kept = ({ value }: Reading): number => (holds === "lost" ? 1 - value : value);
+  const own = cells[place];
+  const others = cells.filter((cell, i): cell is Reading => i !== place && isComparable(cell)).map(kept);
+  const middle = others.length === 0 ? 0 : median(others);
+  return isComparable(own) && middle > 0 ? ((kept(own) / middle - 1) * 100).toFixed(1) : "-";
 };

@@ -3,7 +3,7 @@
 
 import { type Engine, type MeterUnit, type Service, startsAnew } from "@sealtrend/core";
 import { wrapText } from "./table.ts";
-import { count, cylinders, sentence } from "./words.ts";
+import { count, cylinders, joined, sentence } from "./words.ts";
 
 const ringWorks: readonly string[] = ["re-ring", "rebore", "rebuild"];
 /** Whether new rings or bores have to run in. */
@@ -17,15 +17,28 @@ const spans: Readonly<Record<MeterUnit | "either", { readonly runIn: string; rea
   either: { runIn: "25 h or 1000 km", baseline: "50 h or 3000 km" },
 };
 
+export interface ServiceOptions {
+  /** Names of the tests made on the day of the work. */
+  readonly sameDay: readonly string[];
+  readonly width: number;
+}
+
 /** Lines without line ends: the meaning, then the next step. */
-export const serviceLines = (service: Service, engine: Engine, width: number): readonly string[] => {
+export const serviceLines = (
+  service: Service,
+  engine: Engine,
+  { sameDay, width }: ServiceOptions,
+): readonly string[] => {
   const { runIn, baseline } = spans[engine.meter ?? "either"];
   const anew = service.newBaseline.length > 0;
   const next = !anew
     ? `sealtrend history ${engine.id} shows it in its place`
     : `a test ${runsIn(service) ? "after the run-in" : "now"} for reference, and one after ${baseline} as the new baseline (judgement, no published figure): sealtrend\u00a0how\u00a0dry\u00a0${engine.id}`;
   return [
-    ...wrapText([meaning(service, engine), ...remarks(service, runIn)].join(" "), width),
+    ...wrapText(
+      [meaning(service, engine), ...ofThatDay(sameDay), ...remarks(service, runIn)].join(" "),
+      width,
+    ),
     "",
     ...wrapText(next, width, "next   "),
   ];
@@ -41,6 +54,16 @@ const meaning = ({ newBaseline, what }: Service, engine: Engine): string => {
   if (newBaseline.length === all) return `All ${count(all)} cylinders begin a new history here: ${stays}.`;
   const verb = newBaseline.length === 1 ? "begins" : "begin";
   return `${cylinders(newBaseline)} ${verb} a new history here: ${stays}; the others go on and serve as reference.`;
+};
+
+/** A day holds no order: the rule of the history, said where it matters. */
+const ofThatDay = ([first, ...others]: readonly string[]): readonly string[] => {
+  if (first === undefined) return [];
+  return others.length === 0
+    ? [
+        `The test of that day, ${first}, counts as after the work; if it was made before, one more on that day settles it: of two the first counts as before.`,
+      ]
+    : [`Of the tests of that day ${first} counts as before the work, ${joined(others)} as after it.`];
 };
 
 const remarks = (service: Service, runIn: string): readonly string[] => {

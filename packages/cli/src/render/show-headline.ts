@@ -1,85 +1,63 @@
 // The first sentence of `show`: what this test says, in words an owner uses.
 
-import type { CylinderAssessment, TestAssessment } from "@sealtrend/core";
+import type { CylinderAssessment, TestAssessment, TrustReason } from "@sealtrend/core";
+import { belowLimitSentence, isLowByLimitAlone, lagsSentence, limitText, under } from "./show-lags.ts";
 import { count, cylinders as named, joined, percent, sentence, theOthers } from "./words.ts";
 
-/** The answer, one or two sentences. */
+/** The answer, one to three sentences. */
 export const showHeadline = (assessment: TestAssessment): string => {
   const { setAside } = assessment.test;
   const answer = answerOf(assessment);
-  return setAside === undefined ? answer : `Set aside (${setAside}), so it counts nowhere. ${answer}`;
+  if (setAside === undefined) return answer;
+  const alone = answer.charAt(0).toLowerCase() + answer.slice(1);
+  return `Set aside: ${setAside.replace(/\.$/, "")}; it counts in nothing. Read alone: ${alone}`;
 };
+
+/** Reasons that stand in the headline, so that the line of trust need not repeat them. */
+const leading: readonly TrustReason["code"][] = ["set-aside", "slip", "beyond-engine"];
+export const isInHeadline = ({ code, weight }: TrustReason): boolean =>
+  weight === "void" || leading.includes(code);
 
 const answerOf = (assessment: TestAssessment): string => {
-  const { trust, cylinders: all } = assessment;
+  const { trust, cylinders: all, high } = assessment;
   const fatal = trust.reasons.find(({ weight }) => weight === "void");
   if (fatal !== undefined) return `This test tells nothing: ${fatal.text}. ${sentence(fatal.mend)}.`;
+  const mistyped = trust.reasons.filter((reason) => isInHeadline(reason) && reason.code !== "set-aside");
   const dead = all.filter(({ pressures, leakDown }) => pressures.dry?.value === 0 || leakDown?.lost === 1);
   const lagging = all.filter((cylinder) => cylinder.standing === "lagging" && !dead.includes(cylinder));
+  const lags = lagging.filter((cylinder) => !isLowByLimitAlone(cylinder));
+  const belowLimit = lagging.filter(
+    (cylinder) => isLowByLimitAlone(cylinder) && !(high !== undefined && isLowBesideHighOnly(cylinder)),
+  );
   const suspect = all.filter(({ standing }) => standing === "suspect");
-  if (lagging.length > 1 && lagging.every(isLowAlike)) return alikeSentence(assessment, lagging);
   const sentences = [
-    ...(dead.length === 0 ? [] : [`${labelsOf(dead)}: no compression.`]),
-    ...(lagging.length === 0 ? [] : [lagsSentence(assessment, lagging)]),
+    ...(dead.length === 0 ? [] : [`${named(dead.map(({ label }) => label))}: no compression.`]),
+    ...(lags.length === 0 ? [] : [lagsSentence(assessment, lags)]),
+    ...(high === undefined ? [] : [highSentence(assessment, high)]),
+    ...(belowLimit.length === 0 ? [] : [belowLimitSentence(assessment, belowLimit)]),
     ...(suspect.length === 0 ? [] : [suspectSentence(assessment, suspect)]),
   ];
-  return sentences.length > 0 ? sentences.join(" ") : evenSentence(assessment);
+  return [
+    ...mistyped.map(({ text }) => sentence(text)),
+    ...(sentences.length > 0 ? sentences : [evenSentence(assessment)]),
+  ].join(" ");
 };
 
-const labelsOf = (some: readonly CylinderAssessment[]): string => named(some.map(({ label }) => label));
+/** Low against the highest only, which may itself read high. */
+const isLowBesideHighOnly = ({ limitsMissed }: CylinderAssessment): boolean =>
+  limitsMissed.every((limit) => limit !== "maker-minimum");
 
-/** How far one is under the others, dry; 0 where that was not read. */
-const under = ({ belowOthers }: CylinderAssessment): number => Math.max(0, belowOthers ?? 0);
-
-/** Below a limit, but no lower than its fellows. */
-const isLowAlike = ({ belowLimit, t, leakDown }: CylinderAssessment): boolean =>
-  belowLimit && (t === undefined || t < 2) && leakDown?.standing !== "lagging";
-
-const alikeSentence = ({ cylinders: all }: TestAssessment, low: readonly CylinderAssessment[]): string => {
-  const read = all.filter(({ standing }) => standing !== undefined);
-  const which =
-    low.length < read.length ? labelsOf(low) : low.length === 2 ? "Both" : `All ${count(low.length)}`;
-  return `${which} read below the maker's limit, and no lower than one another: all worn alike, or the test was not right.`;
-};
-
-const lagsSentence = (assessment: TestAssessment, lagging: readonly CylinderAssessment[]): string => {
-  const [worst] = lagging.toSorted((a, b) => under(b) - under(a));
-  if (worst === undefined) return "";
-  const verb = lagging.length === 1 ? "lags" : "lag";
-  const upTo = lagging.length > 1 ? "up to " : "";
-  if (lagging.every(({ dryStanding }) => dryStanding !== "lagging")) {
-    const lost = Math.max(...lagging.map(({ leakDown }) => leakDown?.lost ?? 0));
-    return `${labelsOf(lagging)} ${verb}: ${upTo}${percent(lost)} lost in the leak-down${whyByLeak(lagging)}.`;
-  }
-  const far =
-    under(worst) === 0
-      ? ""
-      : `: ${upTo}${percent(under(worst))} under ${theOthers(assessment.cylinders.length)}`;
-  return `${labelsOf(lagging)} ${verb}${far}${whyDry(assessment, worst)}.`;
-};
-
-/** What makes it more than a suspicion. */
-const whyDry = (assessment: TestAssessment, worst: CylinderAssessment): string => {
-  if (worst.flaggedBefore) return ", flagged in two tests running";
-  if (worst.belowLimit) return limitText(assessment, worst.label);
-  const takes = worst.pressures.dry?.readings.length ?? 0;
-  return takes > 1 ? `, ${count(takes)} readings agree` : ", shown twice the same day";
-};
-
-const whyByLeak = (lagging: readonly CylinderAssessment[]): string => {
-  if (lagging.some(({ leakDown }) => leakDown?.flaggedBefore === true))
-    return ", flagged in two tests running";
-  return lagging.some(({ leakDown }) => leakDown?.belowLimit === true) ? ", more than the maker allows" : "";
-};
-
-/** Below a limit, and whether the reading can carry that. */
-const limitText = ({ rules }: TestAssessment, label: string): string => {
-  const makers = rules.filter(({ status }) => status === "engine record");
-  if (makers.length === 0) return ", below three quarters of the highest";
-  const sure = makers.some(({ byCylinder = [] }) =>
-    byCylinder.some((one) => one.label === label && one.verdict === "not-met"),
-  );
-  return sure ? ", below the maker's limit" : ", just below the maker's limit (too close to be sure)";
+/** One reading high and all the rest low look the same. */
+const highSentence = (assessment: TestAssessment, high: readonly string[]): string => {
+  const { cylinders: all } = assessment;
+  const highest = all.filter(({ label }) => high.includes(label));
+  const rest = all.filter(({ label, dryStanding }) => dryStanding !== undefined && !high.includes(label));
+  const one = high.length === 1;
+  const over = Math.max(...highest.map(({ belowOthers = 0 }) => -belowOthers));
+  const below =
+    rest.length > 0 && rest.every(isLowByLimitAlone) ? `, ${limitText(assessment, rest)}, have` : " have";
+  const others = rest.length > 4 ? `the other ${count(rest.length)}` : joined(rest.map(({ label }) => label));
+  return `${named(high)} read${one ? "s" : ""} high, ${one ? "" : "up to "}${percent(over)} over the others: carbon, oil in the chamber, or a slip, unless ${others}${below} all lost alike, which one test cannot tell. Read ${one ? "it" : "them"} again.`;
 };
 
 const suspectSentence = (
@@ -96,7 +74,7 @@ const suspectSentence = (
     : far > 0
       ? `: ${upTo}${percent(far)} under ${theOthers(all.length)}`
       : "";
-  return `${labelsOf(suspect)} ${one ? "is" : "are"} suspect${much}. Read ${one ? "it" : "them"} again before you believe it.`;
+  return `${named(suspect.map(({ label }) => label))} ${one ? "is" : "are"} suspect${much}. Read ${one ? "it" : "them"} again before you believe it.`;
 };
 
 const evenSentence = ({ cylinders: all, spread, apart, record, rules }: TestAssessment): string => {

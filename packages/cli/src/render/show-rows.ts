@@ -1,15 +1,16 @@
 // The table of `show`: a row a kind of reading, a column a cylinder.
 
 import {
-  type CylinderAssessment,
   type PressureKind,
   type PressureUnit,
+  type PressureValue,
+  type Standing,
   type TestAssessment,
   writeNumber,
 } from "@sealtrend/core";
-import type { ColumnsRow } from "./table.ts";
+import { type ColumnsRow, narrow } from "./table.ts";
 import { placesRead } from "./units.ts";
-import { fixed, joined, signedPercent } from "./words.ts";
+import { count, fixed, joined, signedPercent, theOthers } from "./words.ts";
 
 const names: Readonly<Record<PressureKind, string>> = {
   dry: "read",
@@ -22,33 +23,53 @@ const names: Readonly<Record<PressureKind, string>> = {
 const kinds: readonly PressureKind[] = ["dry", "wet", "first-stroke", "running", "snap-throttle"];
 
 /** The rows, in the order of the screen; those that nothing was recorded for are left out. */
-export const showRows = (assessment: TestAssessment, unit: PressureUnit): readonly ColumnsRow[] => [
+export const showRows = (
+  assessment: TestAssessment,
+  { unit, width }: { readonly unit: PressureUnit; readonly width: number },
+): readonly ColumnsRow[] => [
   ...readingRows(assessment, unit),
   ...correctedRow(assessment, unit),
   ...leakRow(assessment),
-  ...standingRow(assessment),
-  ...sinceRow(assessment),
+  ...(isManyFor(assessment, width) ? [] : standingRow(assessment)),
+  ...sinceRows(assessment),
 ];
 
 const readingRows = (assessment: TestAssessment, unit: PressureUnit): readonly ColumnsRow[] => {
   const places = placesRead(assessment, unit);
   const { cylinders } = assessment;
   const taken = kinds.filter((what) => cylinders.some(({ pressures }) => pressures[what] !== undefined));
-  return taken.map((what) => ({
-    name: `${names[what]}${meanOf(cylinders, what)}`,
-    unit,
-    cells: cylinders.map(({ pressures }) => {
-      const value = pressures[what];
-      if (value === undefined) return undefined;
-      const text = writeNumber(value.value, unit, places);
-      return `${value.pegged ? ">" : ""}${text}${value.doubtful ? "?" : ""}`;
-    }),
-  }));
+  const cellOf = (value: Shown | undefined): string | undefined =>
+    value === undefined
+      ? undefined
+      : `${value.pegged ? ">" : ""}${writeNumber(value.value, unit, places)}${value.doubtful ? "?" : ""}`;
+  return taken.flatMap((what) => {
+    const values = cylinders.map(({ pressures }) => pressures[what]);
+    const compared = assessment.comparisons.filter((one) => one.what === what && one.unit !== "%");
+    const [first] = compared;
+    const counts = first === undefined ? {} : { gauge: first.counts ?? noName, tail: "(this gauge counts)" };
+    return [
+      { name: rowName(what, values, counts.gauge), unit, cells: values.map(cellOf), tail: counts.tail },
+      ...compared.map(({ gauge = noName, cells }) => ({
+        name: rowName(what, cells, gauge),
+        unit,
+        cells: cells.map(cellOf),
+        tail: "(to compare only)",
+      })),
+    ];
+  });
 };
 
+type Shown = Pick<PressureValue, "readings" | "value" | "doubtful" | "pegged">;
+
+const noName = "no name";
+
+/** `read by red, mean of 3`. */
+const rowName = (what: PressureKind, values: readonly (Shown | undefined)[], gauge?: string): string =>
+  `${names[what]}${gauge === undefined ? "" : ` by ${gauge}`}${meanOf(values)}`;
+
 /** `, mean of 3` where readings were repeated. */
-const meanOf = (cylinders: readonly CylinderAssessment[], what: PressureKind): string => {
-  const counts = cylinders.flatMap(({ pressures }) => pressures[what]?.readings.length ?? []);
+const meanOf = (values: readonly (Shown | undefined)[]): string => {
+  const counts = values.flatMap((value) => value?.readings.length ?? []);
   const [least, most] = [Math.min(...counts), Math.max(...counts)];
   return most < 2 ? "" : `, mean of ${least === most ? "" : `${String(least)} to `}${String(most)}`;
 };
@@ -71,53 +92,70 @@ const factorText = ({ correction: { from, factor }, test: { conditions } }: Test
   return `(${where}: x ${factor.toFixed(3)})`;
 };
 
-const leakRow = ({ cylinders }: TestAssessment): readonly ColumnsRow[] =>
-  cylinders.every(({ leakDown }) => leakDown === undefined)
-    ? []
-    : [
-        {
-          name: "leak-down lost",
-          unit: "%",
-          cells: cylinders.map(({ leakDown }) =>
-            leakDown === undefined ? undefined : fixed(leakDown.lost * 100, 0),
-          ),
-        },
-      ];
+const leakRow = ({ cylinders, comparisons }: TestAssessment): readonly ColumnsRow[] => {
+  if (cylinders.every(({ leakDown }) => leakDown === undefined)) return [];
+  const cellOf = (lost: number | undefined): string | undefined =>
+    lost === undefined ? undefined : fixed(lost * 100, 0);
+  const compared = comparisons.filter(({ what }) => what === "leak-down");
+  const [first] = compared;
+  const counts = first === undefined ? undefined : ` by ${first.counts ?? noName}`;
+  return [
+    {
+      name: `leak-down${counts ?? ""} lost`,
+      unit: "%",
+      cells: cylinders.map(({ leakDown }) => cellOf(leakDown?.lost)),
+      tail: counts === undefined ? undefined : "(this tester counts)",
+    },
+    ...compared.map(({ gauge = noName, cells }) => ({
+      name: `leak-down by ${gauge} lost`,
+      unit: "%",
+      cells: cells.map((cell) => cellOf(cell?.value)),
+      tail: "(to compare only)",
+    })),
+  ];
+};
 
 const standingRow = ({ cylinders }: TestAssessment): readonly ColumnsRow[] =>
   cylinders.length < 2 || cylinders.every(({ standing }) => standing === undefined)
     ? []
     : [
         {
-          name: "against others",
+          name: `against ${theOthers(cylinders.length).replace("the ", "")}`,
           cells: cylinders.map(({ standing }) => (standing === "lagging" ? "lags" : standing)),
+          sentence: "leads",
         },
       ];
 
-/** How each has moved against the others since the first test of its history. */
-const sinceRow = ({ cylinders }: TestAssessment): readonly ColumnsRow[] => {
-  const dates = new Set(cylinders.flatMap(({ sinceFirst }) => sinceFirst?.date.slice(0, 7) ?? []));
-  if (dates.size === 0) return [];
-  const [only = ""] = dates;
-  return [
-    {
-      name: dates.size === 1 ? `since ${only}` : "since first",
-      unit: "%",
-      cells: cylinders.map(({ sinceFirst }) =>
-        sinceFirst === undefined ? undefined : signedPercent(sinceFirst.change),
-      ),
-    },
+/** From so many cylinders on a word for each would take a second screen. */
+const many = 13;
+const isManyFor = ({ cylinders }: TestAssessment, width: number): boolean =>
+  cylinders.length >= many && width >= narrow;
+
+/** `Against others: 27 suspect, the other 27 even.` where the row has no room. */
+export const standingText = (assessment: TestAssessment, width: number): string => {
+  const { cylinders } = assessment;
+  const read = cylinders.filter(({ standing }) => standing !== undefined);
+  if (!isManyFor(assessment, width) || read.length === 0) return "";
+  const labels = (word: Standing): string[] =>
+    read.filter(({ standing }) => standing === word).map(({ label }) => label);
+  const [lag, suspect, even] = [labels("lagging"), labels("suspect"), labels("even")];
+  const parts = [
+    lag.length === 0 ? "" : `${joined(lag)} ${lag.length === 1 ? "lags" : "lag"}`,
+    suspect.length === 0 ? "" : `${joined(suspect)} suspect`,
+    even.length === 0 ? "" : `${even.length < read.length ? "the other" : "all"} ${count(even.length)} even`,
   ];
+  return `Against others: ${parts.filter((part) => part !== "").join(", ")}.`;
 };
 
-/** `Air heard: exhaust in 5; crankcase, faint, in 1 and 3; none in 2.`, or nothing. */
-export const heardText = ({ cylinders }: TestAssessment): string => {
-  const places = new Map<string, string[]>();
-  for (const { label, heard = [] } of cylinders)
-    for (const { place, faint, neighbour } of heard) {
-      const where = `${place === "none" ? "nowhere" : place}${neighbour === undefined ? "" : ` ${neighbour}`}${faint ? ", faint," : ""}`;
-      places.set(where, [...(places.get(where) ?? []), label]);
-    }
-  const parts = [...places].map(([where, labels]) => `${where} in ${joined(labels)}`);
-  return parts.length === 0 ? "" : `Air heard: ${parts.join("; ")}.`;
+/** How each has moved against the others since the first test of its history: a row for each such test. */
+const sinceRows = ({ cylinders }: TestAssessment): readonly ColumnsRow[] => {
+  const dates = [...new Set(cylinders.flatMap(({ sinceFirst }) => sinceFirst?.date.slice(0, 7) ?? []))];
+  return dates.sort().map((date) => ({
+    name: `since ${date}`,
+    unit: "%",
+    cells: cylinders.map(({ sinceFirst }) =>
+      sinceFirst?.date.startsWith(date) === true ? signedPercent(sinceFirst.change) : undefined,
+    ),
+    tail: `(against ${theOthers(cylinders.length)})`,
+  }));
 };

@@ -19,6 +19,7 @@ export const whyText = (assessment: TestAssessment, unit: PressureUnit): readonl
     `${test.date}${meter}`,
     ...cylinders.flatMap((cylinder) => cylinderText(cylinder, assessment, unit)),
     ...(dry ? [...spreadText(assessment, unit), airText(assessment)] : []),
+    ...oilWhy(assessment),
     ...trust.reasons.map(({ text, mend }) => `${sentence(text)}: ${mend}.`),
     ...rules.map(({ text, source, status }) => `${sentence(text)} (${source}; ${status}).`),
   ];
@@ -31,16 +32,24 @@ const cylinderText = (
 ): string[] => {
   if (dry === undefined) return [];
   const places = placesRead(assessment, unit);
-  const takes = dry.readings.map((value) => writeNumber(value, unit, places)).join(" ");
+  const atLeast = dry.pegged ? ">" : "";
+  const takes = dry.readings.map((value) => `${atLeast}${writeNumber(value, unit, places)}`).join(" ");
   const doubt =
-    dry.uncertainty === undefined ? "" : ` ± ${writeNumber(dry.uncertainty, unit, Math.max(1, places ?? 1))}`;
-  const far = t !== undefined ? `, t ${t.toFixed(2)}` : standing === undefined ? "" : ", in the upper half";
+    dry.uncertainty === undefined || dry.pegged
+      ? ""
+      : ` ± ${writeNumber(dry.uncertainty, unit, Math.max(1, places ?? 1))}`;
+  const far =
+    t !== undefined
+      ? `, t ${t.toFixed(2)}`
+      : standing === undefined || dry.value <= 0
+        ? ""
+        : ", in the upper half";
   const under =
     belowOthers === undefined
       ? ""
       : `, ${percent(Math.abs(belowOthers), 1)} ${belowOthers < 0 ? "over" : "under"} ${theOthers(assessment.cylinders.length)}`;
   return [
-    `${label}: ${takes} read, ${writeNumber(dry.corrected, unit, places)}${doubt} ${unit} at sea level${far}${under}`,
+    `${label}: ${takes} read, ${atLeast}${writeNumber(dry.corrected, unit, places)}${doubt} ${unit} at sea level${far}${under}`,
   ];
 };
 
@@ -51,6 +60,15 @@ const spreadText = (assessment: TestAssessment, unit: PressureUnit): string[] =>
   const middle = writeNumber(spread.median, unit, placesRead(assessment, unit));
   return [`Lowest/highest ${spread.ratio.toFixed(3)}, middle ${middle} ${unit}${scatter}.`];
 };
+
+const oilWhy = ({ oil }: TestAssessment): string[] =>
+  (oil?.cylinders ?? []).flatMap(({ label, net }) =>
+    net === undefined
+      ? []
+      : [
+          `Net rise of ${label} with oil: ${percent(net, 1)}. From 5 % on we call it a weak sign of rings, from 10 % a sign, from 25 % a strong one: judgement, for published thresholds differ (10 psi; 10 %; 20 to 25 %).`,
+        ],
+  );
 
 const sources = {
   station: "read at the place",

@@ -2,8 +2,9 @@
 
 import type { PressureUnit, TestAssessment } from "@sealtrend/core";
 import { ruleLine } from "./rule-words.ts";
-import { showHeadline } from "./show-headline.ts";
-import { heardText, showRows } from "./show-rows.ts";
+import { heardText, levelText, oilText, pairText } from "./show-evidence.ts";
+import { isInHeadline, showHeadline } from "./show-headline.ts";
+import { showRows, standingText } from "./show-rows.ts";
 import { whyText } from "./show-why.ts";
 import { prose } from "./prose.ts";
 import { columns } from "./table.ts";
@@ -25,10 +26,11 @@ export const showScreen = (assessment: TestAssessment, options: ShowOptions): re
     ...columns({
       head: `${record.engine.id} ${test.id}`,
       labels: record.engine.cylinders,
-      rows: showRows(assessment, unit),
+      rows: showRows(assessment, { unit, width }),
       width,
     }),
-    ...prose(heardText(assessment), width),
+    ...paragraph(standingText(assessment, width), width),
+    ...[heardText, oilText, pairText, levelText].flatMap((text) => paragraph(text(assessment), width)),
     "",
     ...prose(rulesText(assessment, unit), width),
     ...prose(trustText(assessment, detail), width),
@@ -43,13 +45,18 @@ export const showScreen = (assessment: TestAssessment, options: ShowOptions): re
   ].filter((line, i, all) => line !== "" || (all[i - 1] ?? "") !== "");
 };
 
+const paragraph = (text: string, width: number): readonly string[] => (text === "" ? [] : prose(text, width));
+
 const rulesText = ({ rules, trust }: TestAssessment, unit: PressureUnit): string =>
   trust.code === "void" ? "" : rules.map((rule) => ruleLine(rule, unit)).join(" · ");
 
-/** Of the reasons why a test is void the first stands in the headline. */
+/** Reasons that stand in the headline are not said again. */
 const trustText = ({ trust, missing }: TestAssessment, detail: ShowOptions["detail"]): string => {
-  const doubts = trust.reasons.map(({ text, mend }) => `${text} (${mend})`).join("; ");
-  const said = { void: "", trusted: "Trusted. ", doubtful: `Doubtful: ${doubts}. ` }[trust.code];
+  const doubts = trust.reasons
+    .filter((reason) => !isInHeadline(reason))
+    .map(({ text, mend }) => `${text} (${mend})`);
+  const doubtful = doubts.length === 0 ? "Doubtful, as said above. " : `Doubtful: ${doubts.join("; ")}. `;
+  const said = { void: "", trusted: "Trusted. ", doubtful }[trust.code];
   const shown = detail === "why" ? missing : missing.slice(0, 2);
   const more = missing.length - shown.length;
   const rest = more > 0 ? `; and ${String(more)} more (--why)` : "";

@@ -5,7 +5,7 @@ import { columnOf, spread } from "./place.ts";
 export interface SparkPoint {
   /** Year with fraction, or meter reading. */
   readonly x: number;
-  /** Absent (or not finite) = this test has no reading of this cylinder. */
+  /** Absent (or not finite) = this test has no reading of this cylinder; -Infinity = it held nothing, drawn as 0. */
   readonly y: number | null | undefined;
 }
 
@@ -24,6 +24,7 @@ export interface SparkOptions {
 const blocks = { levels: [..."▁▂▃▄▅▆▇█"], nothingMeasured: "·" };
 const digits = { levels: [..."12345678"], nothingMeasured: "." };
 const gap = " ";
+const nothingHeld = "0";
 
 const level = (y: number, { low, high }: SparkOptions): number => {
   const count = blocks.levels.length;
@@ -50,6 +51,7 @@ export const spark = (options: SparkOptions): string => {
   );
   for (const place of places) line[place] = gap;
   points.forEach(({ y }, i) => {
+    if (y === -Infinity) line[places[i] ?? 0] = nothingHeld;
     if (typeof y !== "number" || !Number.isFinite(y)) return;
     line[places[i] ?? 0] = signs.levels[level(y, options)] ?? gap;
   });

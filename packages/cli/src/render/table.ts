@@ -40,6 +40,8 @@ export interface ColumnsRow {
   readonly cells: readonly (string | undefined)[];
   /** A remark after the last cell. */
   readonly tail?: string | undefined;
+  /** Below 60 columns its cells stand right after the labels, without the name: `3 lags: read 125 psi`. */
+  readonly sentence?: "leads" | undefined;
 }
 
 export interface ColumnsOptions {
@@ -55,20 +57,23 @@ export interface ColumnsOptions {
 const names = { least: 14, most: 28 };
 const units = { least: 3, most: 8 };
 const cells = { least: 4, most: 16 };
-const narrow = 60;
+/** Below this width there is no table: each label gets a sentence. */
+export const narrow = 60;
 
 interface Row {
   readonly name: string;
   readonly unit: string;
   readonly cells: readonly (string | undefined)[];
   readonly tail: string;
+  readonly leads: boolean;
 }
 
-const cleanRow = ({ name, unit = "", cells: texts, tail = "" }: ColumnsRow): Row => ({
+const cleanRow = ({ name, unit = "", cells: texts, tail = "", sentence }: ColumnsRow): Row => ({
   name: clean(name),
   unit: clean(unit),
   cells: texts.map((text) => (text === undefined ? undefined : clean(text))),
   tail: clean(tail, longest),
+  leads: sentence === "leads",
 });
 
 const widest = (texts: readonly string[]): number =>
@@ -123,8 +128,10 @@ const inSentences = (head: Row, rows: readonly Row[], width: number): readonly s
     return cell === "" ? [] : [`${name} ${cell}${unit === "" ? "" : noBreak + unit}`];
   };
   const sentences = labels.flatMap((label, at) => {
-    const readings = rows.flatMap((row) => said(row, at)).join(", ");
-    return wrapText(readings === "" ? "not taken" : readings, width, `${padStart(label, labelWidth)}: `);
+    const readings = rows.flatMap((row) => (row.leads ? [] : said(row, at))).join(", ");
+    const verdict = rows.flatMap((row) => (row.leads ? (row.cells[at] ?? []) : [])).join(" ");
+    const lead = `${padStart(label, labelWidth)}${verdict === "" ? "" : ` ${verdict}`}: `;
+    return wrapText(readings === "" ? "not taken" : readings, width, lead);
   });
   const tails = rows.flatMap(({ name, tail }) => (tail === "" ? [] : wrapText(`${name}: ${tail}`, width)));
   const title = head.name === "" ? [] : [head.name];

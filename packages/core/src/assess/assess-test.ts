@@ -8,10 +8,14 @@ import { median, rangeUpperTail } from "../statistics/index.ts";
 import { assessLeakDown } from "./assess-leak-down.ts";
 import type { CylinderAssessment, TestAssessment } from "./assessment.ts";
 import { type EngineFigures, figuresOf } from "./figures.ts";
-import { earlierFlags, forwardOf } from "./flags.ts";
-import { isBelowLimit, ruleReadings } from "./limits.ts";
+import { earlierFlags, forwardOf, isFlagged } from "./flags.ts";
+import { comparedGauges } from "./gauge-comparison.ts";
+import { highOrRestLow } from "./high-or-rest-low.ts";
+import { levelSince } from "./level-since.ts";
+import { limitsMissed, ruleReadings } from "./limits.ts";
 import { nextTests } from "./next-tests.ts";
-import { type CylinderPressures, gaugeDoubt, isComparable, pressureValues } from "./pressure-values.ts";
+import { oilTest } from "./oil-test.ts";
+import { type CylinderPressures, gaugeDoubt, isCompared, pressureValues } from "./pressure-values.ts";
 import { sinceFirst } from "./since-first.ts";
 import { judgeTrust } from "./trust.ts";
 import type { TrustCode } from "./trust-reason.ts";
@@ -31,7 +35,7 @@ export const assessTest = (
   const trust = judgeTrust(record, test, figures);
   const correction = pressureCorrection(test.conditions);
   const pressures = pressureValues(record, test, { correction, figures });
-  const comparable = pressures.map(({ dry }) => (isComparable(dry) ? dry.corrected : undefined));
+  const comparable = pressures.map(({ dry }) => (isCompared(dry) ? dry.corrected : undefined));
   const spread = spreadOf(comparable);
   const forward = trust.code === "void" ? undefined : forwardOf(record, test, "dry", figures);
   const cylinders = cylindersSeen(record, test, { pressures, figures, spread, forward, trust: trust.code });
@@ -46,6 +50,10 @@ export const assessTest = (
           record.engine,
         );
   const apart = apartOf(forward, spread);
+  const high = apart.apart === "wider" ? highOrRestLow(record, test, { cylinders, figures }) : [];
+  const oil = oilTest(cylinders);
+  const level = levelSince(record, test, figures);
+  const compared = { ...apart, ...(high.length === 0 ? {} : { high }) };
   return {
     record,
     test,
@@ -53,9 +61,12 @@ export const assessTest = (
     correction,
     cylinders,
     ...(spread === undefined ? {} : { spread }),
-    ...apart,
+    ...compared,
+    comparisons: comparedGauges(test),
+    ...(oil === undefined ? {} : { oil }),
+    ...(level === undefined ? {} : { levelSince: level }),
     rules,
-    nextTests: nextTests(record, test, { trust, cylinders, ...apart }),
+    nextTests: nextTests(record, test, { trust, cylinders, ...compared }),
     missing: trust.missing,
   };
 };
@@ -80,7 +91,8 @@ const cylindersSeen = (
     const own = pressures[i] ?? {};
     const verdict = forward?.cylinders[i];
     const { flaggedBefore = false, sameDayRepeats = 0 } = earlier[i] ?? {};
-    const belowLimit = isBelowLimit(record, own.dry, spread);
+    const missed = limitsMissed(record, own.dry, spread);
+    const belowLimit = missed.length > 0;
     const read = (own.dry?.readings.length ?? 0) + sameDayRepeats;
     const dryStanding =
       verdict === undefined ? undefined : standing({ verdict, repeats: read, flaggedBefore, belowLimit });
@@ -90,8 +102,10 @@ const cylindersSeen = (
     return {
       label,
       pressures: own,
+      flagged: verdict !== undefined && isFlagged(verdict),
       flaggedBefore,
       belowLimit,
+      limitsMissed: missed,
       ...(leak[i] === undefined ? {} : { leakDown: leak[i] }),
       ...(heard === undefined ? {} : { heard }),
       ...(both === undefined ? {} : { standing: both }),
@@ -118,7 +132,7 @@ const apartOf = (
 const belowOthers = (pressures: readonly CylinderPressures[], cylinder: number): number | undefined => {
   const own = pressures[cylinder]?.dry;
   const others = pressures.flatMap(({ dry }, i) =>
-    i !== cylinder && isComparable(dry) && dry.value > 0 ? [dry.corrected] : [],
+    i !== cylinder && isCompared(dry) && dry.value > 0 ? [dry.corrected] : [],
   );
-  return isComparable(own) && others.length > 0 ? 1 - own.corrected / median(others) : undefined;
+  return isCompared(own) && others.length > 0 ? 1 - own.corrected / median(others) : undefined;
 };

@@ -6,7 +6,15 @@ import { type CylinderVerdict, type ForwardReading, type ForwardTest, forwardTes
 import type { EngineFigures } from "./figures.ts";
 import { isVoid } from "./trust.ts";
 import { isSellers } from "./trust-rules.ts";
-import { type CylinderValue, type KindValues, counts, fractionLost, supplyOf, valuesOf } from "./values.ts";
+import {
+  type CylinderValue,
+  type KindValues,
+  counts,
+  fractionLost,
+  isComparable,
+  supplyOf,
+  valuesOf,
+} from "./values.ts";
 
 /** What is compared within one test: cranking readings, or the part held in a leak-down. */
 export type Compared = "dry" | "leak-down";
@@ -33,11 +41,7 @@ export const forwardOf = (
 ): ForwardTest | undefined => {
   const values = valuesOf(test, what);
   if (values === undefined) return undefined;
-  const readings = values.cells.map((cell, i): ForwardReading => {
-    if (cell === undefined || cell.pegged) return { kind: "not-read" };
-    if (what === "dry") return crankingReading(cell);
-    return leakReading(cell, fractionLost(values.holds, cell.value, supplyOf(test, i)));
-  });
+  const readings = readingsOf(test, what, values);
   const division = divisionOf(record, test, values, what);
   return forwardTest(readings, {
     prior: what === "dry" ? "cranking" : "leak-down",
@@ -45,6 +49,14 @@ export const forwardOf = (
     ...(what === "leak-down" || own.s === undefined ? {} : { own: { s: own.s, df: own.df } }),
   });
 };
+
+/** The readings of one kind as the forward test takes them. */
+const readingsOf = (test: Test, what: Compared, values: KindValues): readonly ForwardReading[] =>
+  values.cells.map((cell, i): ForwardReading => {
+    if (cell === undefined || !isComparable(cell)) return { kind: "not-read" };
+    if (what === "dry") return crankingReading(cell);
+    return leakReading(cell, fractionLost(values.holds, cell.value, supplyOf(test, i)));
+  });
 
 /** The division of the dial, for leak-down as a fraction of the supply. */
 const divisionOf = (
@@ -75,10 +87,7 @@ export const earlierFlags = (
   figures: EngineFigures,
 ): readonly Earlier[] => {
   const isUsable = (other: Test): boolean =>
-    other !== test &&
-    counts(other, what) &&
-    !isSellers(other) &&
-    !isVoid(record, other, figures);
+    other !== test && counts(other, what) && !isSellers(other) && !isVoid(record, other, figures);
   const before = record.tests.findLast((other) => other.date < test.date && isUsable(other));
   const flagsBefore = before === undefined ? undefined : forwardOf(record, before, what, figures);
   const sameDay = record.tests.filter((other) => other.date === test.date && isUsable(other));
@@ -92,7 +101,7 @@ export const earlierFlags = (
   }));
 };
 
-const isFlagged = (verdict: CylinderVerdict | undefined): boolean =>
+export const isFlagged = (verdict: CylinderVerdict | undefined): boolean =>
   verdict !== undefined && verdict.kind !== "not-read" && verdict.flagged;
 
 /** Work between two tests that starts this cylinder anew; work on the day of a test comes before it. */

@@ -36,6 +36,6 @@ export const testerBreaks = ({ engine }: EngineRecord, counted: readonly Counted
   return full.flatMap(({ gauge, place }, i) => {
     const before = full[i - 1];
     if (before === undefined || before.gauge === gauge) return [];
-    return [{ afterTests: place, touched: all, newBaseline: all, why: "another tester" }];
+    return [{ afterTests: place, touched: all, newBaseline: all, why: "another tester", scale: "another" }];
   });
 };

@@ -10,7 +10,7 @@ import type { Compared } from "./flags.ts";
 import { testerBreaks, workBreaks } from "./history-breaks.ts";
 import { isVoid } from "./trust.ts";
 import { isSellers } from "./trust-rules.ts";
-import { type KindValues, fractionLost, supplyOf, valuesOf } from "./values.ts";
+import { type KindValues, fractionLost, isComparable, supplyOf, valuesOf } from "./values.ts";
 
 /** Tests that hold readings of this kind, in order, each with the use that is made of it. */
 export const countedTests = (
@@ -69,6 +69,7 @@ export const historyInput = (
     ...workBreaks(record, counted),
     ...(what === "leak-down" ? testerBreaks(record, counted) : []),
   ].sort((a, b) => a.afterTests - b.afterTests);
+  const { minimum } = record.engine.compressionLimits;
   const limitRatio =
     record.engine.compressionLimits.lowestToHighest ??
     (record.engine.ignition === "compression" ? 0.8 : 0.75);
@@ -79,6 +80,7 @@ export const historyInput = (
     tests,
     services,
     ...(what === "dry" && record.engine.cylinders.length > 1 ? { limitRatio } : {}),
+    ...(what === "dry" && minimum !== undefined ? { minimum: Math.log(minimum) } : {}),
   };
 };
 
@@ -104,7 +106,7 @@ const cellOf = (
   lnFactor: number,
 ): HistoryTest["cells"][number] => {
   const cell = values.cells[cylinder];
-  if (cell === undefined || cell.pegged) return { kind: "not-read" };
+  if (cell === undefined || !isComparable(cell)) return { kind: "not-read" };
   const repeats = cell.readings.length;
   if (what === "dry")
     return cell.value > 0

@@ -5,9 +5,9 @@ import { gaugePressure } from "../quantity/index.ts";
 import type { EngineRecord } from "../record/index.ts";
 import type { RuleReading } from "../rules/index.ts";
 import { type Spread, readingUncertainty } from "../spread/index.ts";
-import type { PressureValue } from "./assessment.ts";
+import type { LimitMissed, PressureValue } from "./assessment.ts";
 import type { TrustCode } from "./trust-reason.ts";
-import { type CylinderPressures, type GaugeDoubt, isComparable } from "./pressure-values.ts";
+import { type CylinderPressures, type GaugeDoubt, isCompared } from "./pressure-values.ts";
 
 /** Lowest share of the highest reading, where the maker states no limit of his own. @source handbook/statistics.md L.8 */
 const usualShare = 0.75;
@@ -15,22 +15,25 @@ const usualShare = 0.75;
 /** A reading at a limit is not below it, whatever the last digit of the arithmetic says. */
 const atMost = 1 - 1e-9;
 
-/** Below the maker's own limits, or below three quarters of the highest where the maker states none. */
-export const isBelowLimit = (
+/** The limits that a reading misses. */
+export const limitsMissed = (
   { engine }: EngineRecord,
   value: PressureValue | undefined,
   spread: Spread | undefined,
-): boolean => {
-  if (!isComparable(value) || spread === undefined) return false;
+): readonly LimitMissed[] => {
+  if (!isCompared(value) || spread === undefined) return [];
   const { minimum, difference, lowestToHighest } = engine.compressionLimits;
   const share = value.corrected / spread.highest;
   if (minimum === undefined && difference === undefined && lowestToHighest === undefined)
-    return share < usualShare * atMost;
-  return (
-    (minimum !== undefined && value.corrected < minimum * atMost) ||
-    (difference !== undefined && (spread.highest - value.corrected) * atMost > difference) ||
-    (lowestToHighest !== undefined && share < lowestToHighest * atMost)
-  );
+    return share < usualShare * atMost ? ["usual-ratio"] : [];
+  const isMinimumMissed = minimum !== undefined && value.corrected < minimum * atMost;
+  const isTooFar = difference !== undefined && (spread.highest - value.corrected) * atMost > difference;
+  const isShareMissed = lowestToHighest !== undefined && share < lowestToHighest * atMost;
+  return [
+    ...(isMinimumMissed ? (["maker-minimum"] as const) : []),
+    ...(isTooFar ? (["maker-difference"] as const) : []),
+    ...(isShareMissed ? (["maker-ratio"] as const) : []),
+  ];
 };
 
 /** The dry readings as the rules take them. Speed is not corrected, so its doubt stands in the common part.
@@ -57,7 +60,11 @@ export const ruleReadings = (
     const corrected = gaugePressure(value.corrected);
     return {
       label,
-      state: value.pegged ? "pegged" : value.doubtful || trust === "void" ? "doubtful" : "taken",
+      state: value.pegged
+        ? "pegged"
+        : value.doubtful || !isCompared(value) || trust === "void"
+          ? "doubtful"
+          : "taken",
       pressureCorrected: corrected,
       fullyCorrected: corrected,
       ownUncertainty: read ? parts.reading : 0,

@@ -1,48 +1,93 @@
 // What is not known of a test and its engine, each with what it would settle.
 
-import type { TrustView } from "./trust-rules.ts";
+import type { Engine, Test } from "../record/index.ts";
+import type { TrustView } from "./trust-view.ts";
+import { type KindValues, supplyOf, valuesOf } from "./values.ts";
+
+type Gap = readonly [boolean, string];
 
 /** The most telling first. */
-export const missingOf = ({
-  record: { engine },
-  test,
-  dry,
-}: Pick<TrustView, "record" | "test" | "dry">): string[] => {
+export const missingOf = ({ record, test, dry }: Pick<TrustView, "record" | "test" | "dry">): string[] => {
+  const leak = valuesOf(test, "leak-down");
+  const gaps = [
+    ...(dry === undefined ? [] : crankingGaps(record.engine, test, dry)),
+    ...(leak === undefined ? [] : leakGaps(record, test, leak)),
+    ...(dry === undefined ? [warmthGap(test)] : []),
+  ];
+  return gaps.filter(([lacks]) => lacks).map(([, text]) => text);
+};
+
+const crankingGaps = (engine: Engine, test: Test, dry: KindValues): readonly Gap[] => {
   const { conditions, perCylinder } = test;
   const { minimum, new: asNew } = engine.compressionLimits;
-  const cranked = dry !== undefined;
   const release = engine.compressionRelease === "automatic" || engine.compressionRelease === "manual";
-  const speedKnown = conditions.crankSpeed !== undefined || perCylinder.speed !== undefined;
-  const airKnown = conditions.altitude !== undefined || conditions.stationPressure !== undefined;
-  const warmthKnown = conditions.engineTemp !== undefined || conditions.engineTemperature !== undefined;
-  const strokesKnown = conditions.strokes !== undefined || perCylinder.strokes !== undefined;
-  const lists: readonly (readonly [boolean, string])[] = [
+  return [
     [
-      cranked && !speedKnown,
+      conditions.crankSpeed === undefined && perCylinder.speed === undefined,
       conditions.crankVolts === undefined
         ? "cranking speed (a tired battery lowers all, a leaking cylinder most)"
         : "cranking speed (the volts alone do not tell it)",
     ],
-    [cranked && !airKnown, "altitude or barometer (thin air lowers all readings alike, 3.5 % each 1000 ft)"],
-    [!warmthKnown, "engine temperature (cold reads some 10 % lower)"],
     [
-      cranked && engine.ignition === "spark" && conditions.throttle === undefined,
-      "throttle (closed, it lowers all)",
+      conditions.altitude === undefined && conditions.stationPressure === undefined,
+      "altitude or barometer (thin air lowers all readings alike, 3.5 % each 1000 ft)",
     ],
+    warmthGap(test),
+    [engine.ignition === "spark" && conditions.throttle === undefined, "throttle (closed, it lowers all)"],
     [
-      cranked && conditions.plugsOut === undefined && engine.cylinders.length > 1,
+      conditions.plugsOut === undefined && engine.cylinders.length > 1,
       "plugs out, all or one (it changes the cranking speed)",
     ],
-    [cranked && !strokesKnown, "strokes (too few stop short of the final reading)"],
-    [cranked && release && conditions.release === undefined, "compression release, active or defeated"],
-    [cranked && dry.gauge === undefined, gaugeText(engine.cylinders.length)],
     [
-      cranked && minimum === undefined && asNew === undefined,
+      conditions.strokes === undefined && perCylinder.strokes === undefined,
+      "strokes (too few stop short of the final reading)",
+    ],
+    [release && conditions.release === undefined, "compression release, active or defeated"],
+    [dry.gauge === undefined, gaugeText(engine.cylinders.length)],
+    [
+      minimum === undefined && asNew === undefined,
       "the maker's minimum (cylinders that are worn alike look even without it)",
     ],
   ];
-  return lists.filter(([lacks]) => lacks).map(([, text]) => text);
 };
 
 const gaugeText = (cylinders: number): string =>
   `gauge (another one may read 3 % off${cylinders > 1 ? "; the cylinders of one test still compare" : ""})`;
+
+/** The share lost is that of one tester at one supply. @source handbook/leakdown.md */
+const leakGaps = (
+  { engine, gauges }: TrustView["record"],
+  test: Test,
+  { cells, gauge, holds }: KindValues,
+): readonly Gap[] => {
+  const supplyKnown = engine.cylinders.some((_, i) => supplyOf(test, i) !== undefined);
+  const tester = gauges.find(({ id }) => id === gauge);
+  return [
+    [
+      cells.some((cell) => cell !== undefined) && !supplyKnown,
+      holds === "pressure"
+        ? "supply pressure of the leak-down (without it no share lost can be told)"
+        : "supply pressure of the leak-down (at another one the same leak shows another percent)",
+    ],
+    gauge === undefined
+      ? [true, "tester (another one shows another percent; the cylinders of one test still compare)"]
+      : [
+          tester?.restrictor === undefined,
+          "restrictor of the tester (it decides what percent a leak shows as)",
+        ],
+  ];
+};
+
+const warmthGap = ({ rows, conditions }: Test): Gap => {
+  const kinds = new Set<string>(rows.map(({ what }) => what));
+  const isCranked = ["dry", "wet", "first-stroke"].some((what) => kinds.has(what));
+  const isLeak = [...kinds].some((what) => what.startsWith("leak-down"));
+  return [
+    conditions.engineTemp === undefined && conditions.engineTemperature === undefined,
+    isCranked
+      ? "engine temperature (cold reads some 10 % lower)"
+      : isLeak
+        ? "engine temperature (cold, a sound cylinder leaks more than warm)"
+        : "engine temperature (only warm compares with warm)",
+  ];
+};

@@ -5,16 +5,7 @@ import type { EngineRecord, PressureKind, Test } from "../record/index.ts";
 import { type Instrument, readingUncertainty } from "../spread/index.ts";
 import type { PressureValue } from "./assessment.ts";
 import type { EngineFigures } from "./figures.ts";
-import { type CylinderValue, type KindValues, valuesOf } from "./values.ts";
-
-/** Kinds of cranking reading, in the order they are printed. */
-const crankingKinds: readonly PressureKind[] = [
-  "dry",
-  "wet",
-  "first-stroke",
-  "running",
-  "snap-throttle",
-];
+import { type CylinderValue, type KindValues, crankingKinds, isComparable, valuesOf } from "./values.ts";
 
 /** Gauge to gauge, where nothing is known of the gauge: class 2.5 read at half scale; judgement. */
 const unknownGauge = 0.03;
@@ -70,7 +61,7 @@ const pressureValue = (
   doubt: GaugeDoubt,
   correction: PressureCorrection,
 ): PressureValue => {
-  const { readings, value, doubtful, pegged } = cell;
+  const { readings, value, doubtful, pegged, slip } = cell;
   const corrected = value * correction.factor;
   const measured = { pressure: value, repeats: readings.length };
   const uncertainty =
@@ -85,9 +76,10 @@ const pressureValue = (
     ...(uncertainty === undefined ? {} : { uncertainty }),
     doubtful,
     pegged,
+    ...(slip === undefined ? {} : { slip }),
   };
 };
 
-/** Whether a reading can stand in a comparison: taken, and within the scale of its gauge. */
-export const isComparable = (value: PressureValue | undefined): value is PressureValue =>
-  value !== undefined && !value.pegged;
+/** Whether a reading was taken and can stand in a comparison. */
+export const isCompared = (value: PressureValue | undefined): value is PressureValue =>
+  value !== undefined && isComparable(value);

@@ -1,23 +1,14 @@
 // What makes a test void or doubtful, a rule at a time (the words of trust). A condition that was not recorded is no
 // reason here: it is listed as missing instead.
 
-import type { EngineRecord, Test } from "../record/index.ts";
+import type { Test } from "../record/index.ts";
 import { rangeUpperTail } from "../statistics/index.ts";
-import { type EngineFigures, scatterBeside } from "./figures.ts";
-import { type TrustReason, trustReason } from "./trust-reason.ts";
+import { scatterBeside } from "./figures.ts";
+import { beyondEngine, slipped } from "./trust-implausible.ts";
+import { trustReason } from "./trust-reason.ts";
+import type { TrustRule, TrustView } from "./trust-view.ts";
 import { trustWords } from "./trust-words.ts";
-import { type KindValues, valuesOf } from "./values.ts";
-
-export interface TrustView {
-  readonly record: EngineRecord;
-  readonly test: Test;
-  readonly dry: KindValues | undefined;
-  /** All tests of the engine but this one that are not set aside. */
-  readonly others: readonly Test[];
-  readonly figures: EngineFigures;
-}
-
-export type TrustRule = (view: TrustView) => TrustReason | undefined;
+import { valuesOf } from "./values.ts";
 
 const throttle: TrustRule = ({ record, test }) =>
   record.engine.ignition === "spark" && test.conditions.throttle === "closed"
@@ -58,7 +49,11 @@ const pegged: TrustRule = (view) => {
   const { at, all } = cellsWith(view, "pegged");
   if (at.length === 0) return undefined;
   return all
-    ? trustReason("void", "all-pegged", trustWords["all-pegged"]())
+    ? trustReason(
+        "void",
+        "all-pegged",
+        trustWords["all-pegged"]({ cylinders: at, of: view.record.engine.cylinders.length }),
+      )
     : trustReason("doubtful", "pegged", trustWords.pegged({ cylinders: at }));
 };
 
@@ -88,12 +83,12 @@ const isCold = ({ conditions }: Test): boolean =>
 const isWarm = ({ conditions }: Test): boolean =>
   conditions.engineTemp === "warm" || (conditions.engineTemperature ?? 0) >= 333.15;
 
-const cold: TrustRule = ({ record, test, others }) => {
+const cold: TrustRule = ({ record, test, dry, others }) => {
   if (!isCold(test)) return undefined;
   const { minimum, new: asNew } = record.engine.compressionLimits;
   if (others.some(isWarm))
     return trustReason("doubtful", "cold", trustWords.cold({ against: "other-tests" }));
-  return minimum !== undefined || asNew !== undefined
+  return dry !== undefined && (minimum !== undefined || asNew !== undefined)
     ? trustReason("doubtful", "cold", trustWords.cold({ against: "makers-figures" }))
     : undefined;
 };
@@ -111,7 +106,12 @@ export const isSellers = (test: Test): boolean => test.by?.trim().toLowerCase() 
 const seller: TrustRule = ({ test }) =>
   isSellers(test) ? trustReason("doubtful", "seller", trustWords.seller()) : undefined;
 
-/** EngineFigures of one cylinder further apart than chance brings once in 20 times: the range of m readings against the
+const setAside: TrustRule = ({ test }) =>
+  test.setAside === undefined
+    ? undefined
+    : trustReason("doubtful", "set-aside", trustWords["set-aside"]({ reason: test.setAside }));
+
+/** Repeats of one cylinder further apart than chance brings once in 20 times: the range of m readings against the
  *  scatter of one (for two readings this is the limit 1.96 sqrt(2) s). @source handbook/statistics.md F */
 const repeatsApart: TrustRule = ({ record, test, dry, figures }) => {
   const repeated = (dry?.cells ?? []).some((cell) => cell !== undefined && cell.readings.length > 1);
@@ -129,12 +129,15 @@ const repeatsApart: TrustRule = ({ record, test, dry, figures }) => {
     : trustReason("doubtful", "repeats-apart", trustWords["repeats-apart"]({ apart }));
 };
 
-/** In the order they are printed. */
 /** Rules that can make a test void. */
 export const voidRules: readonly TrustRule[] = [throttle, release, wrongStroke, slow, pegged];
 
+/** In the order they are printed. */
 export const trustRules: readonly TrustRule[] = [
   ...voidRules,
+  setAside,
+  slipped,
+  beyondEngine,
   doubtfulCell,
   cold,
   strokes,

@@ -7,6 +7,20 @@ const cylinder = (labels: readonly string[]): string =>
   `cylinder${labels.length === 1 ? "" : "s"} ${join(labels)}`;
 const percent = (share: number): string => `${(share * 100).toFixed(0)} %`;
 
+const engineNames = { spark: "a spark engine", compression: "a diesel", unknown: "any engine" } as const;
+
+interface SlipFacts {
+  readonly readings: readonly { readonly typed: string; readonly label: string }[];
+  readonly kind: "high" | "low";
+  /** The largest of them against the middle of the others. */
+  readonly times: number;
+  /** How many other cylinders were read. */
+  readonly others: number;
+}
+
+/** About ten is ten: that is the slip. */
+const timesText = (times: number): string => (times > 8.5 && times < 11.5 ? "ten" : times.toFixed(0));
+
 export const trustWords = {
   "throttle-closed": () => ({
     text: "the throttle was closed",
@@ -20,13 +34,33 @@ export const trustWords = {
     text: `air was heard at intake and exhaust at once in ${cylinder(cylinders)}, so the piston was not at top dead centre on compression`,
     mend: "turn on to compression and repeat the leak-down there",
   }),
-  "all-pegged": () => ({
-    text: "the needle was pegged on every cylinder",
+  "all-pegged": ({ cylinders, of }: { cylinders: readonly string[]; of: number }) => ({
+    text: `the needle was pegged on ${cylinders.length === of ? "every cylinder" : `${cylinder(cylinders)}, all that ${cylinders.length === 1 ? "was" : "were"} read`}`,
     mend: "test again with a gauge of higher range",
   }),
   pegged: ({ cylinders }: { cylinders: readonly string[] }) => ({
     text: `the needle was pegged on ${cylinder(cylinders)}`,
     mend: `read ${cylinders.length === 1 ? "it" : "them"} again with a gauge of higher range`,
+  }),
+  "set-aside": ({ reason }: { reason: string }) => ({
+    text: `it is set aside: ${reason}`,
+    mend: "make the test again",
+  }),
+  slip: ({ readings, kind, times, others }: SlipFacts) => ({
+    text: `${join(readings.map(({ typed, label }) => `${typed} of cylinder ${label}`))} ${readings.length === 1 ? "is" : "are"} ${kind === "low" ? "a tenth of" : `${timesText(times)} times`} ${others === 1 ? "the other" : "the others"}: a slip of a digit?`,
+    mend: "look at the gauge or the sheet again, and amend what was mistyped",
+  }),
+  "beyond-engine": ({
+    typed,
+    label,
+    ignition,
+  }: {
+    typed: string;
+    label: string;
+    ignition: "spark" | "compression" | "unknown";
+  }) => ({
+    text: `${typed} of cylinder ${label} is more than ${engineNames[ignition]} makes: a wrong unit, or a slip of a digit?`,
+    mend: "look at the unit of the gauge, and amend what was mistyped",
   }),
   "doubtful-cell": ({ cylinders }: { cylinders: readonly string[] }) => ({
     text: `the reading${cylinders.length === 1 ? "" : "s"} of ${cylinder(cylinders)} ${cylinders.length === 1 ? "is" : "are"} marked doubtful`,

@@ -5,7 +5,8 @@ import type { EngineRecord, Test } from "../record/index.ts";
 import { missingOf } from "./missing.ts";
 import { type EngineFigures, figuresOf } from "./figures.ts";
 import type { Trust } from "./trust-reason.ts";
-import { type TrustView, trustRules, voidRules } from "./trust-rules.ts";
+import { trustRules, voidRules } from "./trust-rules.ts";
+import type { TrustView } from "./trust-view.ts";
 import { valuesOf } from "./values.ts";
 
 /** Judges one test of an engine. @param figures - of the record, where they are known already */

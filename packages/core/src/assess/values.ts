@@ -4,6 +4,16 @@ import { byText } from "../problem/index.ts";
 import type { GaugePressure } from "../quantity/index.ts";
 import type { Cell, LeakKind, PressureKind, PressureRow, Test } from "../record/index.ts";
 import { mean } from "../statistics/index.ts";
+import { type DigitSlip, slipsOf } from "./slips.ts";
+
+/** Kinds of reading by a compression gauge, in the order they are printed. */
+export const crankingKinds: readonly PressureKind[] = [
+  "dry",
+  "wet",
+  "first-stroke",
+  "running",
+  "snap-throttle",
+];
 
 /** One cylinder's readings of one kind, repeats together. */
 export interface CylinderValue {
@@ -14,7 +24,13 @@ export interface CylinderValue {
   readonly doubtful: boolean;
   /** The needle was pegged: the value is a lower bound and stands in no comparison. */
   readonly pegged: boolean;
+  /** Dry readings only: a digit seems to have slipped. */
+  readonly slip?: DigitSlip;
 }
+
+/** Whether a reading can stand beside others: within the scale of its gauge, and no slip far above them. */
+export const isComparable = ({ pegged, slip }: Pick<CylinderValue, "pegged" | "slip">): boolean =>
+  !pegged && slip?.kind !== "high";
 
 export interface KindValues {
   readonly gauge?: string;
@@ -37,22 +53,40 @@ export const valuesOf = (test: Test, what: PressureKind | LeakKind): KindValues 
 };
 
 const kindValues = (test: Test, what: PressureKind | LeakKind): KindValues | undefined => {
-  const rows = test.rows.filter((row) => row.what === what);
-  const own = mainGauge(rows);
+  const [main] = rowsByGauge(test, what);
+  return main === undefined ? undefined : valuesOfRows(main);
+};
+
+/** What the gauges that do not count read, on the same engine and in the same test. */
+export const comparisonsOf = (test: Test, what: PressureKind | LeakKind): readonly KindValues[] =>
+  rowsByGauge(test, what)
+    .slice(1)
+    .flatMap((rows) => valuesOfRows(rows) ?? []);
+
+const valuesOfRows = (own: readonly PressureRow[]): KindValues | undefined => {
   const [head] = own;
   if (head === undefined) return undefined;
+  const { gauge, unit, holds, what } = head;
   const cells = head.cells.map((_, i) =>
     cylinderValue(
       own.map((row) => row.cells[i]),
-      head.holds,
+      holds,
     ),
   );
-  const { gauge, unit, holds } = head;
-  return { ...(gauge === undefined ? {} : { gauge }), unit, holds, cells };
+  const slips = what === "dry" ? slipsOf(cells) : [];
+  return {
+    ...(gauge === undefined ? {} : { gauge }),
+    unit,
+    holds,
+    cells: cells.map((cell, i) =>
+      cell === undefined || slips[i] === undefined ? cell : { ...cell, slip: slips[i] },
+    ),
+  };
 };
 
-/** The rows of the gauge that counts; pressures and percent are never averaged together. */
-const mainGauge = (rows: readonly PressureRow[]): readonly PressureRow[] => {
+/** The rows of each gauge, that which counts first; pressures and percent are never averaged together. */
+const rowsByGauge = (test: Test, what: PressureKind | LeakKind): readonly (readonly PressureRow[])[] => {
+  const rows = test.rows.filter((row) => row.what === what);
   const byGauge = new Map<string, PressureRow[]>();
   for (const row of rows) {
     const key = `${row.gauge ?? ""}\n${row.holds}`;
@@ -61,11 +95,12 @@ const mainGauge = (rows: readonly PressureRow[]): readonly PressureRow[] => {
   const onScale = (own: readonly PressureRow[]): number =>
     own.flatMap(({ cells }) => cells.filter((cell) => cell.kind === "reading" && !cell.pegged)).length;
   const firstTake = (own: readonly PressureRow[]): number => Math.min(...own.map(({ take }) => take));
-  const [main] = [...byGauge].sort(
-    ([a, one], [b, other]) =>
-      onScale(other) - onScale(one) || firstTake(one) - firstTake(other) || byText(a, b),
-  );
-  return main?.[1] ?? [];
+  return [...byGauge]
+    .sort(
+      ([a, one], [b, other]) =>
+        onScale(other) - onScale(one) || firstTake(one) - firstTake(other) || byText(a, b),
+    )
+    .map(([, own]) => own);
 };
 
 const cylinderValue = (

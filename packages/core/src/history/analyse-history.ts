@@ -1,13 +1,15 @@
 // The history of an engine, from its readings to a word for each cylinder.
 
+import { mean } from "../statistics/index.ts";
 import { at } from "./at.ts";
 import { changesByCylinder } from "./changes-by-cylinder.ts";
 import { checkInput } from "./check-input.ts";
 import { engineWide } from "./engine-wide.ts";
 import { listEpochs } from "./epochs.ts";
-import type { HistoryInput } from "./input.ts";
+import type { HistoryCell, HistoryInput } from "./input.ts";
 import { judgeCylinder, type Own } from "./judge-cylinder.ts";
 import { layOut, type Layout } from "./layout.ts";
+import { levelOfCylinder } from "./level-of-cylinder.ts";
 import { limitOfCylinder } from "./limit-of-cylinder.ts";
 import { cellVariance } from "./noise.ts";
 import { pooledVariance } from "./pooled-variance.ts";
@@ -50,8 +52,11 @@ export const analyseHistory = (input: HistoryInput): HistoryResult => {
       ...(since === undefined ? {} : { since }),
       contrasts: at(shown.contrasts, i),
       ratios: at(shown.ratios, i),
+      ...meanRatioOf(layout, at(shown.ratios, i), at(layout.current, i)),
+      levels: tests.map(({ cells }) => lnOf(at(cells, i))),
       noCompression: placesOf(tests, (test) => at(test.cells, i).kind === "no-compression"),
       ...(outlooks[i] ?? { stays: [] }),
+      ...absoluteOf(input, layout, i),
     };
   });
   return {
@@ -70,6 +75,28 @@ export const analyseHistory = (input: HistoryInput): HistoryResult => {
     scatter: { s: Math.sqrt(pooled.variance), df: pooled.df },
     manyLooks: rows.length >= 20 ? "yes" : "no",
   };
+};
+
+const lnOf = (cell: HistoryCell): number | undefined => (cell.kind === "read" ? cell.ln : undefined);
+
+const meanRatioOf = (
+  { columns, rows }: Layout,
+  ratios: readonly (number | undefined)[],
+  current: number,
+): Pick<CylinderHistory, "meanRatio"> => {
+  const { from } = at(columns, current);
+  const own = rows.flatMap((row) => (row >= from ? (ratios[row] ?? []) : []));
+  return own.length === 0 ? {} : { meanRatio: mean(own) };
+};
+
+const absoluteOf = (
+  { kind, minimum }: HistoryInput,
+  layout: Layout,
+  cylinder: number,
+): Pick<CylinderHistory, "absolute"> => {
+  if (kind === "leak-down" || minimum === undefined) return {};
+  const absolute = levelOfCylinder(layout, cylinder, minimum);
+  return absolute === undefined ? {} : { absolute };
 };
 
 const currentSeries = (

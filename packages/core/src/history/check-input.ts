@@ -4,7 +4,7 @@ import type { HistoryInput } from "./input.ts";
 
 /** @throws RangeError when a list does not fit the labels, a number is not finite, tests are out of order or a service
  *  names a cylinder or a place that does not exist */
-export const checkInput = ({ labels, tests, services, limitRatio }: HistoryInput): void => {
+export const checkInput = ({ labels, tests, services, limitRatio, minimum = 0 }: HistoryInput): void => {
   const refuse = (what: string): never => {
     throw new RangeError(`analyseHistory: ${what}`);
   };
@@ -28,4 +28,5 @@ export const checkInput = ({ labels, tests, services, limitRatio }: HistoryInput
   }
   if (limitRatio !== undefined && !(limitRatio > 0 && limitRatio < 1))
     refuse(`the limit ratio must lie between 0 and 1, got ${String(limitRatio)}`);
+  if (!Number.isFinite(minimum)) refuse("the minimum must be a finite ln");
 };

@@ -22,8 +22,11 @@ export interface EngineWideSlope {
   readonly t?: number;
   readonly df?: number;
   readonly p?: number;
-  /** One-sided 95 % bound of the loss. */
+  /** One-sided 95 % bounds of the loss, each by itself: at most, and at least. */
   readonly lossBound?: number;
+  readonly lossLeast?: number;
+  /** The slowest loss that these tests would have shown. */
+  readonly leastLossShown?: number;
 }
 
 export interface EngineWide {
@@ -85,8 +88,9 @@ export const engineWide = (
   const error = standardError * Math.sqrt(phi);
   const t = slope / error;
   const p = studentCdf(t, df);
-  const lossBound = studentQuantile(0.95, df) * error - slope;
-  const trend = { slope, standardError, misfit, phi, t, df, p, lossBound };
+  const leastLossShown = studentQuantile(0.95, df) * error;
+  const bounds = { lossBound: leastLossShown - slope, lossLeast: -leastLossShown - slope, leastLossShown };
+  const trend = { slope, standardError, misfit, phi, t, df, p, ...bounds };
   const rising = studentCdf(-t, df) < 0.05;
   const word = count < 4 ? "too-short-to-tell" : p < 0.05 ? "falling" : rising ? "rising" : "no-change-shown";
   return { word, since, count, trend };

@@ -13,6 +13,8 @@ export interface Work {
   /** Cylinders that are no reference across it: renewed or touched. */
   readonly touched: readonly number[];
   readonly why: string;
+  /** Whether readings before and after it can be compared at all. */
+  readonly scale: "same" | "another";
 }
 
 /** The works in order of time. */
@@ -23,7 +25,8 @@ export const worksOf = (services: readonly HistoryService[]): readonly Work[] =>
     const renewed = union(here.map((service) => service.newBaseline));
     if (renewed.length === 0) return [];
     const touched = union(here.flatMap((service) => [service.newBaseline, service.touched]));
-    return [{ before, renewed, touched, why: here.map((service) => service.why).join("; ") }];
+    const scale = here.some((service) => service.scale === "another") ? "another" : "same";
+    return [{ before, renewed, touched, why: here.map((service) => service.why).join("; "), scale }];
   });
 };
 

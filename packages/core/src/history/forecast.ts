@@ -65,18 +65,28 @@ export const crossingOf = (
   { limit, believed, x }: { readonly limit: number; readonly believed: number; readonly x: Span },
 ): Crossing => {
   const known = knownLine(line, pooled, line.count < 7 ? believed : Infinity);
-  const wide = studentQuantile(0.9, pooled.df);
+  const decline = pooledSlope(line, pooled).p < 0.05 ? "shown" : "not-shown";
+  return crossingOn(known, { limit, x, decline, leastLossShown: leastLossShown(line, pooled) });
+};
+
+/** The same where the line, and whether it declines, are known already. */
+export const crossingOn = (
+  known: KnownLine,
+  {
+    limit,
+    x,
+    ...shown
+  }: { readonly limit: number; readonly x: Span } & Pick<Crossing, "decline" | "leastLossShown">,
+): Crossing => {
+  const wide = studentQuantile(0.9, known.df);
   const end = x.first + 3 * (x.last - x.first);
   const meets = (factor: number): number | undefined =>
     firstBelow((place) => levelAt(known, place) + factor * errorAt(known, place) - limit, x.last, end);
-  const shown = { leastLossShown: leastLossShown(line, pooled) };
   const low = meets(-wide);
   const crossing = meets(0);
-  const decline = pooledSlope(line, pooled).p < 0.05 ? "shown" : "not-shown";
-  if (decline === "not-shown" || crossing === undefined) return { decline, ...shown, notBefore: low ?? end };
+  if (shown.decline === "not-shown" || crossing === undefined) return { ...shown, notBefore: low ?? end };
   const high = meets(wide);
   return {
-    decline,
     ...shown,
     crossing,
     ...(low === undefined ? {} : { low }),

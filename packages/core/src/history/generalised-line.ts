@@ -8,6 +8,10 @@ export interface GeneralisedLine {
   readonly standardError: number;
   /** Q = residual' V^-1 residual. */
   readonly misfit: number;
+  /** The place B/A at which level and slope do not depend on each other, the level there, and its standard error. */
+  readonly meanX: number;
+  readonly level: number;
+  readonly levelError: number;
 }
 
 /** Generalised least squares: with A = 1'V^-1 1, B = 1'V^-1 x, C = x'V^-1 x, D = A C - B^2,
@@ -29,7 +33,14 @@ export const generalisedLine = (
   const slope = (a * dot(v, w) - b * dot(u, w)) / d;
   const level = (dot(u, w) - slope * b) / a;
   const rest = w.map((value, i) => value - level * at(u, i) - slope * at(v, i));
-  return { slope, standardError: Math.sqrt(a / d), misfit: dot(rest, rest) };
+  return {
+    slope,
+    standardError: Math.sqrt(a / d),
+    misfit: dot(rest, rest),
+    meanX: b / a,
+    level: dot(u, w) / a,
+    levelError: Math.sqrt(1 / a),
+  };
 };
 
 const dot = (a: readonly number[], b: readonly number[]): number =>

@@ -50,6 +50,8 @@ export interface HistoryService {
   /** Cylinders whose history starts anew, by place in the list of labels. */
   readonly newBaseline: readonly number[];
   readonly why: string;
+  /** `another`: what comes after reads on another scale (another leak-down tester), so nothing is compared across it. */
+  readonly scale?: "another";
 }
 
 export interface HistoryInput {
@@ -60,4 +62,6 @@ export interface HistoryInput {
   readonly services: readonly HistoryService[];
   /** Lowest ratio of a cylinder to the median of the others, a fraction; absent = no forecast. */
   readonly limitRatio?: number;
+  /** ln of the maker's minimum, in the unit of the cells; absent = not known. */
+  readonly minimum?: number;
 }

@@ -36,7 +36,16 @@ export interface Own {
 
 export type Judgement = Omit<
   CylinderHistory,
-  "label" | "since" | "contrasts" | "ratios" | "noCompression" | "limit" | "stays"
+  | "label"
+  | "since"
+  | "contrasts"
+  | "ratios"
+  | "meanRatio"
+  | "levels"
+  | "noCompression"
+  | "limit"
+  | "absolute"
+  | "stays"
 >;
 
 /** The tests from four contrasts at three places on, the alarm at four places, the word.
@@ -100,8 +109,18 @@ export const judgeCylinder = (own: Own, shared: Shared): Judgement => {
     ...(early === undefined
       ? {}
       : { early: { direction: early.direction, test: early.test, change: early.change } }),
-    ...(shape === undefined ? {} : { shape }),
+    ...shaped(word.course === "rising" && judged ? placedRise(series, scale) : shape),
   };
+};
+
+const shaped = (shape: Judgement["shape"]): Pick<Judgement, "shape"> =>
+  shape === undefined ? {} : { shape };
+
+/** A rise is a fall upside down. */
+const placedRise = (series: Series, scale: StepScale): Judgement["shape"] => {
+  const contrasts = series.contrasts.map((contrast) => -contrast);
+  const { fall, ...found } = placed({ ...series, contrasts }, scale);
+  return fall === undefined ? found : { ...found, fall: -fall };
 };
 
 const alarmsOf = (

@@ -38,7 +38,8 @@ export const limitOfCylinder = (outlook: Outlook): Pick<CylinderHistory, "limit"
   return { limit: { kind: "ratio-to-others", value: limitRatio, lastRatio, ...crossing }, stays };
 };
 
-const onAxis = ({ decline, leastLossShown, ...places }: Crossing, slopePer: number): Crossing => ({
+/** Places in the unit of slopes, as places on the axis of the caller. */
+export const onAxis = ({ decline, leastLossShown, ...places }: Crossing, slopePer: number): Crossing => ({
   decline,
   leastLossShown,
   ...Object.fromEntries(Object.entries(places).map(([name, place]) => [name, place * slopePer])),

@@ -6,6 +6,7 @@ import type { AlarmRule, Course } from "./course.ts";
 import type { EngineWide } from "./engine-wide.ts";
 import type { Epoch } from "./epochs.ts";
 import type { Crossing } from "./forecast.ts";
+import type { AbsoluteCourse } from "./level-of-cylinder.ts";
 import type { HistoryAxis, TestUse } from "./input.ts";
 import type { ServiceStep } from "./service-step.ts";
 import type { RobustSlope, SlopeTest } from "./slope-test.ts";
@@ -48,9 +49,9 @@ export interface ServiceResult {
   readonly before: number;
   readonly why: string;
   /** `untouched`: each against those left alone; `earlier-level`: all were touched, so only the level of the engine
-   *  before and after is left to compare. */
-  readonly against: "untouched" | "earlier-level";
-  /** One for each renewed cylinder, or a single one with the labels of all. */
+   *  before and after is left to compare; `nothing`: what followed reads on another scale. */
+  readonly against: "untouched" | "earlier-level" | "nothing";
+  /** One for each renewed cylinder, or a single one with the labels of all; none against nothing. */
   readonly steps: readonly (ServiceStep & { readonly labels: readonly string[] })[];
 }
 
@@ -73,6 +74,10 @@ export interface CylinderHistory {
   readonly contrasts: readonly (number | undefined)[];
   /** ln of the ratio to the median of the others, aligned with `tests`: nothing subtracted. */
   readonly ratios: readonly (number | undefined)[];
+  /** Mean of those that count in the current epoch: where it stands among its fellows, steady or not. */
+  readonly meanRatio?: number;
+  /** ln of its own corrected readings, aligned with `tests`; undefined where there is none. */
+  readonly levels: readonly (number | undefined)[];
   /** Places of tests in which it held nothing. */
   readonly noCompression: readonly number[];
 
@@ -90,7 +95,7 @@ export interface CylinderHistory {
   /** The last test against all earlier ones of the epoch; a flag asks for a repeat. */
   readonly change?: Change & { readonly test: number };
   readonly early?: { readonly direction: Direction; readonly test: number; readonly change: number };
-  /** Of an alarmed cylinder with four contrasts. `firstAfter`: place of the first test after the step. A step seen
+  /** Of an alarmed cylinder with four contrasts, and of a rising one (whose `fall` is negative). `firstAfter`: place of the first test after the step. A step seen
    *  in the last reading only is the same as a bad reading. */
   readonly shape?: StepOrLine & {
     readonly firstAfter?: number;
@@ -103,6 +108,8 @@ export interface CylinderHistory {
     readonly value: number;
     readonly lastRatio: number;
   };
+  /** Cranking only, where the minimum was given and the cylinder was read in its current epoch. */
+  readonly absolute?: AbsoluteCourse;
   /** Chance of still being above the limit some years after the last test. */
   readonly stays: readonly { readonly ahead: number; readonly probability: number }[];
 }

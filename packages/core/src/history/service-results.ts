@@ -26,6 +26,7 @@ const resultOf = (
   };
   const renewed = work.renewed.map((cylinder) => at(labels, cylinder));
   const told = { before: work.before, why: work.why };
+  if (work.scale === "another") return { ...told, against: "nothing", steps: [] };
   if (work.touched.length === labels.length)
     return { ...told, against: "earlier-level", steps: [{ labels: renewed, ...wholeEngineStep(around) }] };
   const steps = serviceSteps(work, around).map((step, i) => ({ labels: [at(renewed, i)], ...step }));

@@ -54,7 +54,7 @@ export const teardown: Sheet = {
     },
     { text: "Look: crosshatch, scores, bearing shells; photograph them.", source: commonPractice },
     {
-      text: ({ engine }) => `sealtrend teardown ${engine.id}    (asks for each in turn)`,
+      text: "Write each down: part, place, angle, figure, unit, instrument.",
       source: "this tool",
     },
   ],

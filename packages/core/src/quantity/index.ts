@@ -27,7 +27,7 @@ export {
   type UnitName,
   type UnitOf,
 } from "./units.ts";
-export { readNumber, type NumberFault, type NumberReading } from "./number.ts";
+export { lettersAsDigits, readNumber, type NumberFault, type NumberReading } from "./number.ts";
 export {
   readQuantity,
   writeNumber,

@@ -10,6 +10,7 @@ export type NumberFault =
   | "two-marks"
   | "mark-at-end"
   | "letter-o"
+  | "letter-l"
   | "full-width"
   | "unit-inside"
   | "exponent"
@@ -35,11 +36,15 @@ const looks: readonly (readonly [NumberFault, (text: string) => boolean])[] = [
   ["too-long", (text) => /^[+-]?\d+(?:[.,]\d+)?$/.test(text)],
   ["two-marks", (text) => /^[+-]?[\d.,]*\d[\d.,]*$/.test(text)],
   ["letter-o", (text) => /\d/.test(text) && /^[+-]?[\dOo]+(?:[.,][\dOo]+)?$/.test(text)],
+  ["letter-l", (text) => /\d/.test(text) && /^[+-]?[\dOolI|]+(?:[.,][\dOolI|]+)?$/.test(text)],
   ["full-width", (text) => /[\uFF10-\uFF19]/.test(text)],
   ["exponent", (text) => /^[+-]?\d+(?:[.,]\d+)?[eE][+-]?\d+$/.test(text)],
   ["pair", (text) => /^\d+(?:[.,]\d+)?\s*\/\s*\d+(?:[.,]\d+)?$/.test(text)],
   ["unit-inside", (text) => leading.test(text) && isUnit(text.replace(leading, "").trim())],
 ];
+
+/** A number with the letters that were typed for a one or a zero put right: `8l` is 81, `I3O` is 130. */
+export const lettersAsDigits = (text: string): string => text.replace(/[Oo]/g, "0").replace(/[lI|]/g, "1");
 
 const isUnit = (text: string): boolean => text === "%" || unitNamed(text) !== undefined;
 

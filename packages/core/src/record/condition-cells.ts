@@ -10,7 +10,7 @@ import {
   toSi,
   unitsOf,
 } from "../quantity/index.ts";
-import { numberColumns } from "./conditions.ts";
+import { conditionColumns, numberColumns } from "./conditions.ts";
 import type { Bounds } from "./row-view.ts";
 import type { Conditions } from "./types.ts";
 
@@ -105,6 +105,25 @@ const quantityMend = (fault: QuantityFault, typed: string, kind: Kind): string =
   return fault === "two-ways" ? `${text.replace(",", "")} or ${text.replace(",", ".")}` : kind.example;
 };
 
+/** The units that columns for this condition can stand in. */
+const unitsFor = ({ key, assumed, dimension = "length" }: Kind): readonly UnitName[] => {
+  const units = Object.values(numberColumns).flatMap((column) =>
+    column.key === key ? (column.unit ?? []) : [],
+  );
+  return units.length > 0 ? units : assumed === undefined ? unitsOf(dimension) : [assumed];
+};
+
+/** The columns of a table, and behind them those of conditions it has none for: what can be written there once they
+ *  are added. */
+export const withConditionColumns = (columns: readonly string[]): readonly string[] => {
+  const keys = columns.flatMap((name) => numberColumns[name]?.key ?? []);
+  const lacking = [...conditionColumns, "master_percent"].filter((name) => {
+    const key = numberColumns[name]?.key;
+    return !columns.includes(name) && (key === undefined || !keys.includes(key));
+  });
+  return [...columns, ...lacking];
+};
+
 const quantityCell = (
   kind: Kind,
   option: string,
@@ -116,7 +135,7 @@ const quantityCell = (
   const reading = readQuantity(typed, dimension, kind.assumed ?? assumed);
   if (!reading.ok) {
     const words = kind.words === undefined ? "" : `${kind.words.join(", ")}, or `;
-    const expected = `${words}a number with its unit (${unitsOf(dimension).join(", ")})`;
+    const expected = `${words}a number with its unit (${unitsFor(kind).join(", ")})`;
     return refused(option, typed, expected, quantityMend(reading.fault, typed, kind));
   }
   const fitting = Object.entries(numberColumns).filter(([, column]) => column.key === kind.key);

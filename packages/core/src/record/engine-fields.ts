@@ -5,8 +5,13 @@ import { type Dimension, readQuantity, unitsOf } from "../quantity/index.ts";
 export type FieldKind =
   | { readonly kind: "text" }
   | { readonly kind: "yes-no" }
-  | { readonly kind: "word"; readonly words: readonly string[] }
-  | { readonly kind: "number"; readonly least: number; readonly most: number }
+  | {
+      readonly kind: "word";
+      readonly words: readonly string[];
+      /** What a person may type for a word: `diesel`. It is not written into the file. */
+      readonly also: Readonly<Record<string, string>>;
+    }
+  | { readonly kind: "number"; readonly least: number; readonly most: number; readonly example: number }
   | { readonly kind: "quantity"; readonly dimension: Dimension; readonly example: string }
   | { readonly kind: "labels" }
   | { readonly kind: "banks" }
@@ -14,8 +19,13 @@ export type FieldKind =
 
 const text: FieldKind = { kind: "text" };
 const yesNo: FieldKind = { kind: "yes-no" };
-const word = (...words: string[]): FieldKind => ({ kind: "word", words });
-const number = (least: number, most: number): FieldKind => ({ kind: "number", least, most });
+const word = (...words: string[]): FieldKind => ({ kind: "word", words, also: {} });
+const number = (least: number, most: number, example: number): FieldKind => ({
+  kind: "number",
+  least,
+  most,
+  example,
+});
 const quantity = (dimension: Dimension, example: string): FieldKind => ({
   kind: "quantity",
   dimension,
@@ -35,29 +45,33 @@ export const engineFields: Readonly<Record<string, FieldKind>> = {
   firingOrder: { kind: "labels" },
   cycle: word("four-stroke", "two-stroke"),
   porting: word("valves", "ports", "ports-and-exhaust-valve"),
-  ignition: word("spark", "compression", "unknown"),
+  ignition: {
+    kind: "word",
+    words: ["spark", "compression", "unknown"],
+    also: { diesel: "compression", petrol: "spark", gas: "spark", gasoline: "spark" },
+  },
   cooling: word("liquid", "air"),
   meter: word("h", "km", "mi"),
-  homeAltitude_m: number(-500, 6_000),
+  homeAltitude_m: number(-500, 6_000, 350),
   compressionRelease: word("none", "automatic", "manual"),
   "wetTest.allowed": yesNo,
-  "wetTest.oil_ml": number(0, 50),
+  "wetTest.oil_ml": number(0, 50, 5),
   "wetTest.source": text,
   "geometry.bore": quantity("length", "86mm"),
   "geometry.stroke": quantity("length", "86mm"),
   "geometry.rod": quantity("length", "143mm"),
-  "geometry.compressionRatio": number(1.01, 40),
+  "geometry.compressionRatio": number(1.01, 40, 8.5),
   "geometry.intakeCloses": quantity("angle", "60deg"),
-  "layout.mains": number(1, 60),
-  "layout.pins": number(1, 28),
+  "layout.mains": number(1, 60, 5),
+  "layout.pins": number(1, 28, 4),
   "layout.numberedFrom": text,
   "limits.compression.new": quantity("pressure", "31bar"),
   "limits.compression.minimum": quantity("pressure", "26bar"),
   "limits.compression.difference": quantity("pressure", "3bar"),
-  "limits.compression.lowestToHighest": number(0.05, 1),
+  "limits.compression.lowestToHighest": number(0.05, 1, 0.75),
   "limits.compression.speed": quantity("speed", "250rpm"),
   "limits.compression.source": text,
-  "limits.leakDown.lost": number(0, 1),
+  "limits.leakDown.lost": number(0, 1, 0.25),
   "limits.leakDown.source": text,
   "limits.clearances": any(
     '[{ "part": "bore", "quantity": "taper", "wear": [null, 0.1], "unit": "mm", "source": "manual p. 62" }]',
@@ -87,6 +101,26 @@ export const expectation = (field: FieldKind): string => {
       return 'rows of labels along each head, such as [["1", "2"], ["3", "4"]]';
     case "any":
       return field.example;
+  }
+};
+
+/** A value as a person would type it. */
+export const typedExample = (field: FieldKind): string => {
+  switch (field.kind) {
+    case "text":
+      return "workshop manual p. 31";
+    case "yes-no":
+      return "true";
+    case "word":
+      return field.words[0] ?? "";
+    case "labels":
+      return "1 2 3 4";
+    case "banks":
+      return "1 2 / 3 4";
+    case "number":
+    case "quantity":
+    case "any":
+      return String(field.example);
   }
 };
 
@@ -147,6 +181,8 @@ const candidate = (field: FieldKind, typed: string): unknown => {
       return typed.split(/\s*[/|]\s*/).map((bank) => bank.split(/[\s,]+/));
     case "any":
       return parsed(typed);
+    case "word":
+      return field.also[typed.toLowerCase()] ?? typed;
     default:
       return typed;
   }

@@ -77,7 +77,7 @@ const fieldMend = (field: FieldKind, value: unknown): string | undefined => {
   if (field.kind === "quantity") return `write it in quotes and with its unit: "${field.example}"`;
   if (field.kind === "number") return "write the number alone, without quotes and without a unit";
   if (field.kind !== "word" || typeof value !== "string") return undefined;
-  const [near] = nearest(value, field.words);
+  const near = field.also[value.toLowerCase()] ?? nearest(value, field.words)[0];
   return near === undefined ? undefined : `write "${near}"`;
 };
 

@@ -9,8 +9,8 @@ import {
   length,
   toSi,
 } from "../quantity/index.ts";
-import { parseTable } from "./csv.ts";
-import { type RowView, requireColumns, viewTable } from "./row-view.ts";
+import { readRows } from "./read-rows.ts";
+import type { RowView } from "./row-view.ts";
 import type { Gauge } from "./types.ts";
 
 export const gaugeColumns: readonly string[] = (
@@ -23,23 +23,20 @@ export const readGauges = (
   text: string,
   file: string,
 ): { readonly gauges: readonly Gauge[]; readonly problems: readonly Problem[] } => {
-  const { table, problems: shape } = parseTable(text, file, gaugeColumns.join(","));
-  const problems: Problem[] = [...shape];
-  const view = viewTable(table, problems);
-  if (!requireColumns(view, ["gauge", "kind"], problems)) return { gauges: [], problems };
   const lines = new Map<string, number>();
-  const gauges = view.rows.flatMap((row): Gauge[] => {
-    const before = problems.length;
-    const id = row.text("gauge");
-    const line = lines.get(id);
-    if (id === "") row.fault("gauge", "id-missing", { column: "gauge", example: "red" });
-    else if (line !== undefined) row.fault("gauge", "gauge-twice", { gauge: id, line });
-    else lines.set(id, row.line);
-    const gauge = gaugeIn(row, id);
-    const faults = problems.slice(before).some((problem) => problem.severity === "error");
-    return faults || gauge === undefined ? [] : [gauge];
+  const { rows, problems } = readRows(text, file, {
+    columns: gaugeColumns,
+    needed: ["gauge", "kind"],
+    read: (row): Gauge | undefined => {
+      const id = row.text("gauge");
+      const line = lines.get(id);
+      if (id === "") row.fault("gauge", "id-missing", { column: "gauge", example: "red" });
+      else if (line !== undefined) row.fault("gauge", "gauge-twice", { gauge: id, line });
+      else lines.set(id, row.line);
+      return gaugeIn(row, id);
+    },
   });
-  return { gauges, problems };
+  return { gauges: rows, problems };
 };
 
 const gaugeIn = (row: RowView, id: string): Gauge | undefined => {

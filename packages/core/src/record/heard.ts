@@ -51,10 +51,19 @@ export const heardIn = (
       return row.fault(column, "heard-unknown", {
         text: one === undefined ? part : text,
         places: heardPlaces,
+        neighbour: one === undefined ? strangeNeighbour(part) : undefined,
+        labels,
       });
     heard.push(one);
   }
   return heard;
+};
+
+/** The mark after `neighbour:` that is neither a strength nor, as the caller knows, a cylinder. */
+const strangeNeighbour = (part: string): string | undefined => {
+  const [name = "", ...marks] = part.split(":").map((piece) => piece.trim());
+  const isNeighbour = name.toLowerCase() === "neighbour" || aliases[name.toLowerCase()] === "neighbour";
+  return isNeighbour ? marks.find((mark) => !/^(faint|loud)$/i.test(mark)) : undefined;
 };
 
 const onePlace = (part: string, labels: readonly string[]): Heard | undefined => {

@@ -1,9 +1,16 @@
 export { parseTable, placeOf, type Table, type TableCell, type TableRow } from "./csv.ts";
 export type * from "./types.ts";
-export { isIsoDate } from "./row-view.ts";
+export { datesMeant, isIsoDate } from "./row-view.ts";
 export { readEngine } from "./engine.ts";
 export { type JsonObject } from "./json-view.ts";
-export { engineFields, expectation, fieldValue, fits, type FieldKind } from "./engine-fields.ts";
+export {
+  engineFields,
+  expectation,
+  fieldValue,
+  fits,
+  typedExample,
+  type FieldKind,
+} from "./engine-fields.ts";
 export { gaugeColumns, readGauges } from "./gauges.ts";
 export { noteColumns, noteKinds, noteNames, readNotes } from "./notes.ts";
 export { readServices, serviceColumns, startsAnew, workNames } from "./services.ts";
@@ -19,7 +26,13 @@ export {
   type NamedText,
 } from "./logbook.ts";
 export { cellText, dialectOf, plainNumber, rowText, type Dialect } from "./write.ts";
-export { conditionCell, conditionKinds, type ConditionCell } from "./condition-cells.ts";
+export {
+  conditionCell,
+  conditionKinds,
+  withConditionColumns,
+  type ConditionCell,
+} from "./condition-cells.ts";
 export { amendmentColumns, engineHeaders, gaugeHeader, jsonText, newLogbookText } from "./new-files.ts";
 export { splitLeakReadings, splitReadings, type LeakPair, type ListReading } from "./reading-list.ts";
+export { slipOf, slippedTo, type Slip } from "./slip.ts";
 export { writeReadingCell } from "./reading-cell.ts";

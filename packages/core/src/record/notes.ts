@@ -2,10 +2,10 @@
 
 import { byText, type Problem } from "../problem/index.ts";
 import { readNumber } from "../quantity/index.ts";
-import { parseTable } from "./csv.ts";
+import { readRows } from "./read-rows.ts";
 import { cylindersIn } from "./cylinder-lists.ts";
 import { byAndNote, meterIn } from "./common-cells.ts";
-import { type RowView, requireColumns, viewTable } from "./row-view.ts";
+import type { RowView } from "./row-view.ts";
 import type { Engine, Note } from "./types.ts";
 
 export const noteColumns: readonly string[] = [
@@ -61,32 +61,21 @@ export const readNotes = (
   file: string,
   engine: Engine,
 ): { readonly notes: readonly Note[]; readonly problems: readonly Problem[] } => {
-  const { table, problems: shape } = parseTable(text, file, noteColumns.join(","));
-  const problems: Problem[] = [...shape];
-  const view = viewTable(table, problems);
-  if (!requireColumns(view, ["date", "what"], problems)) return { notes: [], problems };
-  const notes = view.rows.flatMap((row): Note[] => {
-    const before = problems.length;
-    const date = row.date("date");
-    const what = row.neededWord("what", noteNames);
-    const meter = meterIn(row);
-    const cylinders = cylindersIn(row, "cylinders", engine.cylinders, []);
-    const value = what === undefined ? {} : valueIn(row, noteKinds[what], what);
-    const texts = byAndNote(row);
-    const faults = problems.slice(before).some((problem) => problem.severity === "error");
-    if (faults || date === undefined || what === undefined) return [];
-    return [
-      {
-        date,
-        what,
-        cylinders,
-        ...value,
-        ...(meter === undefined ? {} : { meter }),
-        ...texts,
-      },
-    ];
+  const { rows, problems } = readRows(text, file, {
+    columns: noteColumns,
+    needed: ["date", "what"],
+    read: (row): Note | undefined => {
+      const date = row.date("date");
+      const what = row.neededWord("what", noteNames);
+      const meter = meterIn(row);
+      const cylinders = cylindersIn(row, "cylinders", engine.cylinders, []);
+      const value = what === undefined ? {} : valueIn(row, noteKinds[what], what);
+      const texts = byAndNote(row);
+      if (date === undefined || what === undefined) return undefined;
+      return { date, what, cylinders, ...value, ...(meter === undefined ? {} : { meter }), ...texts };
+    },
   });
-  return { notes: notes.sort((a, b) => byText(a.date, b.date)), problems };
+  return { notes: rows.sort((a, b) => byText(a.date, b.date)), problems };
 };
 
 /** Value and unit as the table of kinds spells them; free text as it stands. */

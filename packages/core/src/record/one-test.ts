@@ -95,10 +95,7 @@ const pressureRows = (test: string, rows: readonly ReadRow[]): PressureRow[] => 
     else seen.set(key, content.row);
   }
   return [...seen.values()].sort(
-    (a, b) =>
-      byText(a.what, b.what) ||
-      a.take - b.take ||
-      byText(a.gauge ?? "", b.gauge ?? ""),
+    (a, b) => byText(a.what, b.what) || a.take - b.take || byText(a.gauge ?? "", b.gauge ?? ""),
   );
 };
 

@@ -1,6 +1,8 @@
 // A line of readings as a person types it, in the order of the cylinder numbers.
 // What can be read two ways is refused, with both readings shown.
 
+import { lettersAsDigits } from "../quantity/index.ts";
+
 export type ListReading = { readonly ok: true; readonly cells: readonly string[] } | Refusal;
 
 /** What was found, and what to write instead. */
@@ -30,7 +32,8 @@ export const splitReadings = (line: string, count: number): ListReading => {
 };
 
 /** Commas stand between readings only where all are whole numbers of two digits or more and as many as cylinders. */
-const cellsOf = (line: string, count: number): readonly string[] => {
+const cellsOf = (typed: string, count: number): readonly string[] => {
+  const line = strokesClosed(typed);
   if (/[\s;]/.test(line)) return line.split(/\s*;\s*|\s*,\s+|\s+/).filter((cell) => cell !== "");
   if (line.includes("/")) return line.split("/");
   const parts = line.split(",");
@@ -38,14 +41,23 @@ const cellsOf = (line: string, count: number): readonly string[] => {
   return whole && (parts.length === count || parts.length > 2) ? parts : [line];
 };
 
+/** `74 / 80` is `74/80`. */
+const strokesClosed = (line: string): string => line.replace(/\s*\/\s*/g, "/");
+
 const blanks = "put a blank between the readings, x for one that was not taken";
 
 const notAReading = (cell: string): Refusal => ({
   ok: false,
   found: `"${cell}" is no reading`,
-  mend:
-    /^[\dOo.,]+$/.test(cell) && /[Oo]/.test(cell) ? `write ${cell.replace(/[Oo]/g, "0")}; ${blanks}` : blanks,
+  mend: readingMend(cell),
 });
+
+const readingMend = (cell: string): string => {
+  if (/\d/.test(cell) && /^[\dOolI|.,]+$/.test(cell) && /[OolI|]/.test(cell))
+    return `write ${lettersAsDigits(cell)}; ${blanks}`;
+  if (pair.test(cell)) return "a pair belongs to --leak-down; here one reading a cylinder";
+  return /^>?[\d.,]+[A-Za-z]/.test(cell) ? "write the number alone, and the unit once: --unit psi" : blanks;
+};
 
 const twoWays = (cell: string): Refusal => {
   const small = cell.replace(",", ".");
@@ -76,7 +88,7 @@ export const splitLeakReadings = (
   line: string,
   count: number,
 ): { readonly ok: true; readonly cells: readonly LeakPair[] } | Refusal => {
-  const cells = line
+  const cells = strokesClosed(line)
     .trim()
     .split(/\s*;\s*|\s*,\s+|\s+/)
     .filter((cell) => cell !== "");

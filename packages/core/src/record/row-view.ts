@@ -53,13 +53,14 @@ export const viewTable = (table: Table, problems: Problem[]): TableView => {
   };
 };
 
-/** Notes a problem for each of the columns that the table lacks. @returns whether all are there */
+/** Notes the columns that the table lacks, all in one problem. @returns whether all are there */
 export const requireColumns = (view: TableView, columns: readonly string[], problems: Problem[]): boolean => {
   if (view.columns.length === 0) return false;
   const missing = columns.filter((name) => !view.has(name));
-  const header = view.columns.join(view.table.delimiter);
-  const place = { file: view.table.file, line: view.table.headerLine, column: 1 };
-  problems.push(...missing.map((name) => problem("column-missing", { name, header }, place)));
+  const { file, headerLine, delimiter } = view.table;
+  const facts = { names: missing, header: view.columns, delimiter };
+  if (missing.length > 0)
+    problems.push(problem("column-missing", facts, { file, line: headerLine, column: 1 }));
   return missing.length === 0;
 };
 
@@ -144,11 +145,11 @@ const dateIn = (view: RowView, name: string): string | undefined => {
   const text = view.text(name);
   if (text === "") return view.fault(name, "date-missing", { column: name });
   if (isIsoDate(text)) return text;
-  return view.fault(name, "date-bad", { text, ways: isoReadings(text) });
+  return view.fault(name, "date-bad", { text, ways: datesMeant(text) });
 };
 
-/** The ISO dates that a date in another form can mean. */
-const isoReadings = (text: string): string[] => {
+/** The ISO dates that a date in another form can mean; none where it names no day. */
+export const datesMeant = (text: string): readonly string[] => {
   const match = /^(\d{1,4})[./-](\d{1,2})[./-](\d{1,4})$/.exec(text);
   if (match === null) return [];
   const [a, b, c] = match.slice(1).map(Number) as [number, number, number];

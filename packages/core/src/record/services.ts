@@ -1,10 +1,9 @@
 // services.csv: what was done to the engine, and which cylinders begin a new history with it.
 
 import { byText, type Problem } from "../problem/index.ts";
-import { parseTable } from "./csv.ts";
+import { readRows } from "./read-rows.ts";
 import { cylindersIn } from "./cylinder-lists.ts";
 import { byAndNote, meterIn } from "./common-cells.ts";
-import { requireColumns, viewTable } from "./row-view.ts";
 import type { Engine, Service, Work } from "./types.ts";
 
 export const serviceColumns: readonly string[] = [
@@ -49,35 +48,20 @@ export const readServices = (
   file: string,
   engine: Engine,
 ): { readonly services: readonly Service[]; readonly problems: readonly Problem[] } => {
-  const { table, problems: shape } = parseTable(text, file, serviceColumns.join(","));
-  const problems: Problem[] = [...shape];
-  const view = viewTable(table, problems);
-  if (!requireColumns(view, ["date", "what"], problems)) return { services: [], problems };
-  const services = view.rows.flatMap((row): Service[] => {
-    const before = problems.length;
-    const date = row.date("date");
-    const what = row.neededWord("what", workNames);
-    const meter = meterIn(row);
-    const cylinders = cylindersIn(row, "cylinders", engine.cylinders, engine.cylinders);
-    const newBaseline = cylindersIn(
-      row,
-      "new_baseline",
-      engine.cylinders,
-      what !== undefined && works[what] ? cylinders : [],
-    );
-    const texts = byAndNote(row);
-    const faults = problems.slice(before).some((problem) => problem.severity === "error");
-    if (faults || date === undefined || what === undefined) return [];
-    return [
-      {
-        date,
-        what,
-        cylinders,
-        newBaseline,
-        ...(meter === undefined ? {} : { meter }),
-        ...texts,
-      },
-    ];
+  const { rows, problems } = readRows(text, file, {
+    columns: serviceColumns,
+    needed: ["date", "what"],
+    read: (row): Service | undefined => {
+      const date = row.date("date");
+      const what = row.neededWord("what", workNames);
+      const meter = meterIn(row);
+      const cylinders = cylindersIn(row, "cylinders", engine.cylinders, engine.cylinders);
+      const usual = what !== undefined && works[what] ? cylinders : [];
+      const newBaseline = cylindersIn(row, "new_baseline", engine.cylinders, usual);
+      const texts = byAndNote(row);
+      if (date === undefined || what === undefined) return undefined;
+      return { date, what, cylinders, newBaseline, ...(meter === undefined ? {} : { meter }), ...texts };
+    },
   });
-  return { services: services.sort((a, b) => byText(a.date, b.date)), problems };
+  return { services: rows.sort((a, b) => byText(a.date, b.date)), problems };
 };

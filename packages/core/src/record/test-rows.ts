@@ -54,7 +54,7 @@ export const rowContent = (
   delimiter: string,
 ): RowContent | undefined => {
   const what = row.neededWord("what", rowKinds);
-  if (what === undefined) return undefined;
+  if (what === undefined) return checkLoose(row, engine, delimiter);
   if (what === "heard")
     return {
       kind: "heard",
@@ -64,6 +64,28 @@ export const rowContent = (
   if (fact !== undefined) return factRow(row, engine, gauges, fact);
   const reading = [...pressureKinds, ...leakKinds].find((name) => name === what);
   return reading === undefined ? undefined : readingRow(row, engine, gauges, reading, delimiter);
+};
+
+/** Names what else is wrong in a row whose kind is not known: its unit, and cells that begin as numbers do. */
+const checkLoose = (row: RowView, engine: Engine, delimiter: string): undefined => {
+  const text = row.text("unit");
+  if (text !== "" && text !== "%" && gaugeUnitNamed(text) === undefined)
+    row.fault("unit", "unit-unknown", { text, units: [...gaugeUnits, "%"] });
+  return checkCells(row, engine, delimiter, /^>?\d/);
+};
+
+/** Names the cells that are no numbers where their unit is not known. @param shape - of the cells to look at */
+const checkCells = (row: RowView, engine: Engine, delimiter: string, shape = /./): undefined => {
+  for (const column of engine.cylinders.map(cylinderColumn))
+    if (shape.test(row.text(column)))
+      readReadingCell(
+        row.text(column),
+        { of: "a reading", least: 0, most: mostReading_Pa },
+        delimiter,
+        column,
+        (written) => written,
+        (code, facts) => row.fault(column, code, facts),
+      );
 };
 
 const takeIn = (row: RowView): number | undefined => {
@@ -95,9 +117,10 @@ const readingRow = (
   const gauge = gauges.find(({ id }) => id === gaugeId);
   const columns = engine.cylinders.map(cylinderColumn);
   const unit = unitIn(row, gauge, firstReading(row, engine));
-  if (unit === undefined) return undefined;
   const isLeak = leakKinds.some((kind) => kind === what);
-  if (unit === "%" && !isLeak) return row.fault("unit", "percent-out-of-place", { what });
+  const misplaced = unit === "%" && !isLeak;
+  if (misplaced) row.fault("unit", "percent-out-of-place", { what });
+  if (unit === undefined || misplaced) return checkCells(row, engine, delimiter);
   const cells = columns.map((column) => cellIn(row, column, unit, gauge, delimiter));
   const complete = cells.filter((cell): cell is Cell => cell !== undefined);
   if (take === undefined || complete.length < cells.length) return undefined;

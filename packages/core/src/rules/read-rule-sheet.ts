@@ -49,13 +49,20 @@ const hasAllColumns = (table: Table): boolean =>
 const columnFaults = (table: Table, file: string): Problem[] => {
   if (table.header.length === 0) return [];
   const names = table.header.map(({ name }) => name);
-  const header = names.join(",");
   const missing = ruleColumns.filter((column) => !names.includes(column));
   const known: readonly string[] = ruleColumns;
   const unknown = table.header.filter(({ name }) => name !== "" && !known.includes(name));
   const line = table.headerLine;
   return [
-    ...missing.map((name) => problem("column-missing", { name, header }, { file, line, column: 1 })),
+    ...(missing.length === 0
+      ? []
+      : [
+          problem(
+            "column-missing",
+            { names: missing, header: names, delimiter: table.delimiter },
+            { file, line, column: 1 },
+          ),
+        ]),
     ...unknown.map(({ name, column }) => problem("rule-column", { name }, { file, line, column }, "caution")),
   ];
 };

@@ -1,6 +1,10 @@
 // Sentences for faults in the shape of a CSV file.
 
-import { plural } from "./print.ts";
+import { plural, quoted } from "./print.ts";
+
+/** Whether a column was named nearly as wanted: in capitals, or a cylinder by its bare label. */
+const means = (typed: string, name: string): boolean =>
+  typed.toLowerCase() === name.toLowerCase() || (/^c[A-Z0-9]+$/.test(name) && typed === name.slice(1));
 
 export const csvWords = {
   "file-empty": ({ columns }: { columns: string }) => ({
@@ -28,13 +32,29 @@ export const csvWords = {
     expected: "each column name once",
     mend: `rename or delete one of the two "${name}" columns`,
   }),
-  "column-missing": ({ name, header }: { name: string; header: string }) => {
-    const near = header.split(/[,;\t]/).find((other) => other.toLowerCase() === name.toLowerCase());
+  "column-missing": ({
+    names,
+    header,
+    delimiter,
+  }: {
+    names: readonly string[];
+    header: readonly string[];
+    delimiter: string;
+  }) => {
+    const pairs = names.flatMap((name) => {
+      const near = header.find((other) => !names.includes(other) && means(other, name));
+      return near === undefined ? [] : [{ name, near }];
+    });
+    const renamed = header.map((other) => pairs.find(({ near }) => near === other)?.name ?? other);
+    const added = names.filter((name) => !pairs.some((pair) => pair.name === name));
+    const swaps = pairs.map(({ name, near }) => `${name} in place of ${near}`);
     return {
-      found: `there is no column "${name}"`,
-      expected: `"${name}" among the column names`,
+      found: `there ${names.length === 1 ? "is no column" : "are no columns"} ${names.map(quoted).join(", ")}`,
+      expected: `${names.map(quoted).join(", ")} among the column names`,
       mend:
-        near === undefined ? `add ${name} to the first line: ${header}` : `write ${name} in place of ${near}`,
+        pairs.length === 1 && added.length === 0
+          ? `write ${swaps.join("")}`
+          : `${swaps.length === 0 ? "" : `write ${swaps.join(", ")}; `}make this the first line: ${[...renamed, ...added].join(delimiter)}`,
     };
   },
   "row-long": ({ extra, columns }: { extra: number; columns: number }) => ({

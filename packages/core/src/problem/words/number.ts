@@ -11,6 +11,10 @@ const shapes: Readonly<Record<string, (text: string) => { readonly found: string
       found: "a letter O stands where a zero may belong",
       mend: `write ${text.replace(/[Oo]/g, "0")}, or x if it was not taken`,
     }),
+    "letter-l": (text) => ({
+      found: `a letter ${/[lI|]/.exec(text)?.[0] ?? "l"} stands where a one may belong`,
+      mend: `write ${text.replace(/[Oo]/g, "0").replace(/[lI|]/g, "1")}, or x if it was not taken`,
+    }),
     "two-marks": () => ({
       found: "more than one decimal mark",
       mend: "write it with one decimal mark and no thousands mark",
@@ -40,7 +44,9 @@ const shapes: Readonly<Record<string, (text: string) => { readonly found: string
 
 const dateFault = (text: string, ways: number): string => {
   if (ways > 1) return "can be read two ways";
-  return /^\d{4}-\d{2}-\d{2}$/.test(text) ? "is no day of the calendar" : "is not written year-month-day";
+  const [, year] = /^(\d{4})-\d{2}-\d{2}$/.exec(text) ?? [];
+  if (year === undefined) return "is not written year-month-day";
+  return year < "1900" || year > "2100" ? "lies outside the years 1900 to 2100" : "is no day of the calendar";
 };
 
 export const numberWords = {
@@ -83,7 +89,7 @@ export const numberWords = {
   "date-bad": ({ text, ways }: { text: string; ways: readonly string[] }) => ({
     found: `the date ${quoted(text)} ${dateFault(text, ways.length)}`,
     expected: "a date such as 2026-05-03",
-    mend: ways.length === 0 ? "write the day as year-month-day" : `write ${ways.join(" or ")}`,
+    mend: ways.length === 0 ? "write the day that is meant, as year-month-day" : `write ${ways.join(" or ")}`,
   }),
   "unit-missing": ({ text }: { text: string }) => ({
     found: `no unit for ${quoted(text)}`,

@@ -68,11 +68,26 @@ export const recordWords = {
     expected: "the pressure at the place itself, as a barometer there shows it",
     mend: "if it came from a weather report or an altimeter setting, write it in the column qnh_hPa (or qnh_inHg)",
   }),
-  "heard-unknown": ({ text, places }: { text: string; places: readonly string[] }) => ({
-    found: `${quoted(text)} is no place where air is heard`,
-    expected: `${listed(places)} (none stands alone); with :faint where so, neighbour:2 for which one, several joined by +`,
-    mend: `write ${nearest(text, places)[0] ?? "one of these, or x where nobody listened"}`,
-  }),
+  "heard-unknown": (facts: {
+    readonly text: string;
+    readonly places: readonly string[];
+    /** The label after `neighbour:`, where the engine has no such cylinder, and those that it has. */
+    readonly neighbour?: string | undefined;
+    readonly labels: readonly string[];
+  }) => {
+    const { text, places, neighbour, labels } = facts;
+    return neighbour === undefined
+      ? {
+          found: `${quoted(text)} is no place where air is heard`,
+          expected: `${listed(places)} (none stands alone); with :faint where so, neighbour:2 for which one, several joined by +`,
+          mend: `write ${nearest(text, places)[0] ?? "one of these, or x where nobody listened"}`,
+        }
+      : {
+          found: `${quoted(text)}: the engine has no cylinder ${quoted(neighbour)}`,
+          expected: `neighbour, alone or with one of the cylinders ${listed(labels)}`,
+          mend: "write neighbour alone, or the cylinder that is meant behind the colon",
+        };
+  },
   "take-bad": ({ text }: { text: string }) => ({
     found: `take ${quoted(text)} does not number a repeat`,
     expected: "1, 2, 3 … for the repeats of one test",
@@ -95,14 +110,18 @@ export const recordWords = {
       ...(words.length > 0 ? [`one of: ${listed(words)}`] : []),
       ...(units.length > 0 ? [number] : []),
     ];
-    const [near = words[0] ?? ""] = nearest(text, words);
+    const [near] = nearest(text, words);
+    const open =
+      units.length > 0 ? "write one of these words, or a number with its unit" : "write one of these words";
     return {
       found: `${what} ${quoted(text)} is not understood`,
       expected: parts.join(", or "),
       mend:
         /^[+-]?\d/.test(text) && units[0] !== undefined
-          ? `write a unit such as ${units[0]} in the column unit`
-          : `write ${near}`,
+          ? `give it in a unit such as ${units[0]}`
+          : near === undefined
+            ? open
+            : `write ${near}`,
     };
   },
   "meter-backwards": ({ here, there, date }: { here: string; there: string; date: string }) => ({

@@ -1,0 +1,46 @@
+// The examples of commands that only read work on the demo, as they stand in the help.
+
+import { commands } from "sealtrend";
+import { expect, test } from "vitest";
+import { newDesk } from "./desk.ts";
+
+const reading = ["show", "history", "how", "engine list", "engine show", "gauge list", "proofread", "rules"];
+
+test("every example that only reads answers on the demo", async () => {
+  const desk = newDesk();
+  await desk.type(["demo"]);
+  const lines = commands
+    .filter(({ name }) => reading.includes(name))
+    .flatMap(({ examples }) => examples)
+    .filter((line) => !line.includes("my-"));
+  expect(lines.length).toBeGreaterThanOrEqual(reading.length);
+  for (const line of lines) {
+    const { exit, err } = await desk.type(line.split(" ").slice(1));
+    expect([
+      line,
+      exit,
+      err.replace(/^no logbook of yours[^.]*\.\/sealtrend-demo, with invented\nengines\n/, ""),
+    ]).toEqual([line, 0, ""]);
+  }
+});
+
+test("under --ascii nothing leaves the program but ASCII, on either stream, and a document loses no letter", async () => {
+  const desk = newDesk();
+  await desk.type(["demo"]);
+  const plain = /^[\x20-\x7e\n]*$/;
+  for (const words of [
+    ...reading.map((name) => name.split(" ")),
+    ["show", "tractor"],
+    ["history", "tractor", "--cylinder", "3"],
+    ["how", "wet", "tractor"],
+    ["show", "tractör"],
+    ["show", "tractor", "--wöt"],
+    ["help", "amend"],
+  ]) {
+    const { out, err } = await desk.type([...words, "--ascii"]);
+    expect([words, plain.test(out), plain.test(err)]).toEqual([words, true, true]);
+  }
+  const { out } = await desk.type(["show", "tractör", "--json", "--ascii"]);
+  expect(out).toMatch(plain);
+  expect(JSON.stringify(JSON.parse(out))).toContain("tractör");
+});
