@@ -13,7 +13,8 @@ interface Example {
 }
 
 /** The words of a typed line, quotes taken off. */
-const wordsOf = (line: string): string[] => [...line.matchAll(/"([^"]*)"|(\S+)/g)].map(([, quoted, plain]) => quoted ?? plain ?? "");
+const wordsOf = (line: string): string[] =>
+  [...line.matchAll(/"([^"]*)"|(\S+)/g)].map(([, quoted, plain]) => quoted ?? plain ?? "");
 
 const examples = (markdown: string): Example[] =>
   [...markdown.matchAll(/```console\n([\s\S]*?)```/g)].flatMap(([, block = ""]) =>
@@ -32,7 +33,13 @@ test("the README shows what the command prints", async () => {
   expect(found.length).toBeGreaterThanOrEqual(2);
   const home = mkdtempSync(join(tmpdir(), "sealtrend-readme-"));
   for (const { words, output } of found) {
-    const io = fakeIo({ cwd: home, width: 80, unicode: true, today: "2026-11-25", env: { HOME: home, SEALTREND_LOGBOOK: join(home, "logbook") } });
+    const io = fakeIo({
+      cwd: home,
+      width: 80,
+      unicode: true,
+      today: "2026-11-25",
+      env: { HOME: home, SEALTREND_LOGBOOK: join(home, "logbook") },
+    });
     expect(await run(words, io)).toBe(0);
     expect(io.stdout().trim()).toBe(output);
   }

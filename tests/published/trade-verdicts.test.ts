@@ -132,7 +132,7 @@ test("AOPA blog, Busch, 2016: one cylinder at 60/80 is to be read again before a
     tests: [leak("73 72 60 74 73 71", "80")],
   });
   expect(cylinder(result, "3").standing).toBe("suspect");
-  expect(result.nextTests[0]).toMatchObject({ code: "repeat" });
+  expect(result.nextTests.map(({ code }) => code)).toContain("repeat");
 });
 
 test("oil forum: three cylinders at 15 % and one at 30 % single that one out, once", () => {

@@ -35,6 +35,19 @@ export {
   type RuleVerdict,
 } from "./rules/index.ts";
 export * from "./procedure/index.ts";
-export { forwardTest, spreadOf, type ForwardReading, type ForwardTest, type Spread, type Standing } from "./spread/index.ts";
-export { analyseHistory, type CylinderHistory, type HistoryInput, type HistoryResult, type ServiceResult } from "./history/index.ts";
+export {
+  forwardTest,
+  spreadOf,
+  type ForwardReading,
+  type ForwardTest,
+  type Spread,
+  type Standing,
+} from "./spread/index.ts";
+export {
+  analyseHistory,
+  type CylinderHistory,
+  type HistoryInput,
+  type HistoryResult,
+  type ServiceResult,
+} from "./history/index.ts";
 export * from "./assess/index.ts";

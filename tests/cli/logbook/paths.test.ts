@@ -92,7 +92,10 @@ describe("finding the logbook", () => {
     expect(await stopOf(() => findLogbook(world, "read"))).toBe("3: logbook-none");
     expect(findLogbook(world, "write")).toEqual({ root: user, by: "user", state: "new" });
     mkdirSync(join(cwd, "sealtrend-demo"));
-    expect(findLogbook(world, "read")).toMatchObject({ by: "demo", aside: expect.stringContaining("demo") as string });
+    expect(findLogbook(world, "read")).toMatchObject({
+      by: "demo",
+      aside: expect.stringContaining("demo") as string,
+    });
     expect(findLogbook(world, "write").root).toBe(user);
     mkdirSync(user, { recursive: true });
     expect(findLogbook(world, "read")).toEqual({ root: user, by: "user", state: "there" });

@@ -172,7 +172,7 @@ const printed: readonly (readonly [string, readonly string[], string])[] = [
   [
     "a value that looks like an option is mended by =",
     ["enter", "--note", "--why"],
-    "`--note` stands without a value\n    expected a value after it, such as \"in my own words\"\n    write --note=--why if `--why` is the value\n",
+    '`--note` stands without a value\n    expected a value after it, such as "in my own words"\n    write --note=--why if `--why` is the value\n',
   ],
   [
     "what was typed cannot steer the terminal",

@@ -1,8 +1,7 @@
 import { describe, expect, test } from "vitest";
 import { ioFacts, type Surroundings } from "../../../packages/cli/src/render/io-facts.ts";
 
-const facts = (given: Partial<Surroundings> = {}) =>
-  ioFacts({ env: {}, platform: "linux", ...given });
+const facts = (given: Partial<Surroundings> = {}) => ioFacts({ env: {}, platform: "linux", ...given });
 
 describe("width of the output", () => {
   test.each([

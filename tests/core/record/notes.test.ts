@@ -54,9 +54,7 @@ test("other takes any text", () => {
 });
 
 test("a number without its unit is told which unit to write, a near word is suggested", () => {
-  expect(read("2026-05-03,,oil use,0.4,,,,").problems[0]?.mend).toBe(
-    "give it in a unit such as L/1000km",
-  );
+  expect(read("2026-05-03,,oil use,0.4,,,,").problems[0]?.mend).toBe("give it in a unit such as L/1000km");
   expect(read("2026-05-03,,smoke,bleu,,,,").problems[0]?.mend).toBe("write blue");
 });
 

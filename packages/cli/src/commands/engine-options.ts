@@ -31,12 +31,7 @@ const option = (name: string, path: string, value: string, help: string): Engine
 
 const table: readonly EngineOption[] = [
   option("cylinders", "cylinders", "4", 'how many, or their labels: "L R"'),
-  option(
-    "ignition",
-    "ignition",
-    "spark",
-    "how it fires; diesel is taken as compression, petrol or gas as spark",
-  ),
+  option("ignition", "ignition", "spark", "how it fires (diesel, petrol and gas are understood)"),
   option("name", "name", "TEXT", "what you call it"),
   option("use", "use", "farm", "what it drives"),
   option("cycle", "cycle", "four-stroke", "default four-stroke"),

@@ -15,7 +15,7 @@ import { showScreen } from "../render/show.ts";
 import { pressureUnit, unitRead } from "../render/units.ts";
 import { joined } from "../render/words.ts";
 import type { Placed } from "./entry-place.ts";
-import type { RowValues } from "./entry-rows.ts";
+import type { RowValues } from "./entry-context.ts";
 import { type Slipped, slipAsides } from "./entry-slips.ts";
 
 export interface Saved {

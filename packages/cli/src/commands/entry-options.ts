@@ -79,7 +79,7 @@ export const placeOptions: readonly Option[] = [
   {
     name: "ignition",
     value: "spark",
-    help: "with --new: how it fires; diesel is taken as compression, petrol or gas as spark",
+    help: "with --new: how it fires (diesel, petrol and gas are understood)",
     group: "Where it goes",
     ...wordsOfField("ignition"),
   },

@@ -2,7 +2,7 @@
 
 import { type Engine, type Gauge, type Test, dialectOf, nearest, readTests } from "@sealtrend/core";
 import { Stop } from "../command.ts";
-import type { RowValues } from "./entry-rows.ts";
+import type { RowValues } from "./entry-context.ts";
 import type { Target } from "./entry-target.ts";
 import { asTyped, filled, rowIn, stopOnMissing } from "./new-row.ts";
 import { usage } from "./usage.ts";

@@ -11,7 +11,7 @@ import {
   splitReadings,
 } from "@sealtrend/core";
 import type { Args, Fault } from "../command.ts";
-import type { EntryContext, RowValues } from "./entry-rows.ts";
+import type { EntryContext, RowValues } from "./entry-context.ts";
 import { fitsGauge, isLeak, unitFor } from "./entry-unit.ts";
 import { usageFault } from "./usage.ts";
 

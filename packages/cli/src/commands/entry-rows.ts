@@ -1,32 +1,17 @@
 // From the options of `enter` to rows of tests.csv, by column name. Nothing is guessed: what is open is a fault.
 
-import {
-  type Dialect,
-  type Engine,
-  type Gauge,
-  conditionCell,
-  conditionKinds,
-  splitReadings,
-} from "@sealtrend/core";
+import { conditionCell, conditionKinds, splitReadings } from "@sealtrend/core";
 import type { Args, Fault } from "../command.ts";
 import { readingOptions } from "./entry-options.ts";
+import type { EntryContext, RowValues } from "./entry-context.ts";
 import { byLabel, readingRows } from "./entry-readings.ts";
 import { gaugeFault, unitFor } from "./entry-unit.ts";
 import { usageFault } from "./usage.ts";
-
-export type RowValues = Readonly<Record<string, string>>;
 
 export interface EntryRows {
   /** Rows without their test, date and take. */
   readonly rows: readonly RowValues[];
   readonly faults: readonly Fault[];
-}
-
-/** What has to be known of the engine, its file and the gauge. */
-export interface EntryContext {
-  readonly engine: Engine;
-  readonly gauge: Gauge | undefined;
-  readonly dialect: Dialect;
 }
 
 /** Rows for all readings given; conditions stand on the first of them. */

@@ -19,7 +19,7 @@ import { Stop } from "../command.ts";
 import type { Io } from "../io.ts";
 import { typedLine } from "../options/quote.ts";
 import { clean } from "../render/clean.ts";
-import type { RowValues } from "./entry-rows.ts";
+import type { RowValues } from "./entry-context.ts";
 import { usageFault } from "./usage.ts";
 
 export interface Slipped {

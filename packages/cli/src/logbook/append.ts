@@ -30,8 +30,8 @@ export const truncate = (world: World, path: string, size: number, keep: number)
 
 const inPlace = ({ fs }: World, path: string, size: number, act: (fd: number) => void): boolean => {
   // O_NOFOLLOW: a link put there since the path was looked up is not followed. Windows has none of it.
-  const { O_RDWR, O_NOFOLLOW = 0 }: { O_RDWR: number; O_NOFOLLOW?: number } = fs.constants;
-  const fd = fs.openSync(path, O_RDWR | O_NOFOLLOW);
+  const flags: { readonly O_RDWR: number; readonly O_NOFOLLOW?: number } = fs.constants;
+  const fd = fs.openSync(path, flags.O_RDWR | (flags.O_NOFOLLOW ?? 0));
   try {
     if (fs.fstatSync(fd).size !== size) return false;
     act(fd);

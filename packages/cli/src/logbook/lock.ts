@@ -128,8 +128,7 @@ const takeOver = async (world: World, path: string, seen: Seen): Promise<void> =
   const guard = await acquire(world, `${path}-${name}`);
   try {
     const now = look(world, path);
-    if (now?.text === seen.text && now.writtenAt === seen.writtenAt)
-      world.fs.unlinkSync(path);
+    if (now?.text === seen.text && now.writtenAt === seen.writtenAt) world.fs.unlinkSync(path);
   } catch (error) {
     const code = codeOf(error);
     if (code === undefined) throw error;

@@ -35,7 +35,7 @@ const asciiText = (text: string): string =>
 
 /** JSON text in ASCII, its other letters as `\\u00b5`. */
 export const escaped = (json: string): string =>
-  json.replace(/[^\x00-\x7e]/g, (unit) => `\\u${unit.charCodeAt(0).toString(16).padStart(4, "0")}`);
+  json.replace(/[^\n\x20-\x7e]/g, (unit) => `\\u${unit.charCodeAt(0).toString(16).padStart(4, "0")}`);
 
 /** A screen as the terminal can show it. */
 export const shownOn = ({ unicode }: { readonly unicode: boolean }, text: string): string =>

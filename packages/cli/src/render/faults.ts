@@ -1,6 +1,7 @@
 // Faults as a person reads them and as a script does: place, what was found, the line with a mark under it, what was
 // expected, and a mend ready to type.
 
+import { byText } from "@sealtrend/core";
 import type { Fault } from "../command.ts";
 import { clean } from "./clean.ts";
 import { wrapText } from "./table.ts";
@@ -20,7 +21,12 @@ export const faultText = (faults: readonly Fault[], width: number): string =>
 /** The document a script gets: every fault, none folded. */
 export const faultDocument = (faults: readonly Fault[]): unknown => ({
   schema: "sealtrend/problems@1",
-  problems: sorted(faults).map(({ code, severity, file, line, column, found, expected, mend }) => ({
+  problems: faultEntries(sorted(faults)),
+});
+
+/** Faults with the keys of sealtrend/problems@1, in the order given. */
+export const faultEntries = (faults: readonly Fault[]) =>
+  faults.map(({ code, severity, file, line, column, found, expected, mend }) => ({
     code,
     severity,
     file,
@@ -29,15 +35,12 @@ export const faultDocument = (faults: readonly Fault[]): unknown => ({
     found,
     expected,
     mend,
-  })),
-});
-
-const compare = (a: string, b: string): number => (a < b ? -1 : a > b ? 1 : 0);
+  }));
 
 const sorted = (faults: readonly Fault[]): readonly Fault[] =>
   faults.toSorted(
     (a, b) =>
-      compare(a.file ?? "", b.file ?? "") ||
+      byText(a.file ?? "", b.file ?? "") ||
       (a.line ?? 0) - (b.line ?? 0) ||
       (a.column ?? 0) - (b.column ?? 0),
   );

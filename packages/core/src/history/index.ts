@@ -14,7 +14,7 @@ export type { AlarmRule, Course } from "./course.ts";
 export type { EngineWide, EngineWideSlope, EngineWideWord } from "./engine-wide.ts";
 export type { Epoch } from "./epochs.ts";
 export type { Crossing } from "./forecast.ts";
-export type { AbsoluteCourse } from "./level-of-cylinder.ts";
+export type { AbsoluteCourse } from "./absolute-course.ts";
 export type { ServiceStep, StepVerdict } from "./service-step.ts";
 export type { RobustSlope, SlopeTest } from "./slope-test.ts";
 export type { Shape, StepOrLine } from "./step-or-line.ts";

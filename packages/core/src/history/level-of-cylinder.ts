@@ -2,30 +2,14 @@
 // the contrasts.
 
 import { studentCdf, studentQuantile } from "../statistics/index.ts";
+import type { AbsoluteCourse } from "./absolute-course.ts";
 import { at } from "./at.ts";
 import { covarianceOf } from "./engine-wide.ts";
-import { crossingOn, type Crossing } from "./forecast.ts";
+import { crossingOn } from "./forecast.ts";
 import { generalisedLine } from "./generalised-line.ts";
 import type { Layout } from "./layout.ts";
 import { onAxis } from "./limit-of-cylinder.ts";
 import { distinctPlaces } from "./series.ts";
-
-export interface AbsoluteCourse {
-  /** ln of the minimum and of the last reading of the epoch, in the unit of the input. */
-  readonly minimum: number;
-  readonly last: number;
-  /** Place of the test of that reading. */
-  readonly test: number;
-  /** From four tests at three places on; places on the axis. */
-  readonly trend?: Crossing & {
-    /** ln units a year, or a 1000 units of the meter. */
-    readonly slope: number;
-    readonly standardError: number;
-    readonly df: number;
-    /** One-sided, small when it loses. */
-    readonly p: number;
-  };
-}
 
 /** The line through the cylinder's own readings in its current epoch, a_t + contrast, with the covariance of the
  *  engine-wide channel for one cylinder read (v_1 = 1) and its check of the assumed sizes; where it meets the minimum as

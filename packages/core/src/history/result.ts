@@ -6,7 +6,7 @@ import type { AlarmRule, Course } from "./course.ts";
 import type { EngineWide } from "./engine-wide.ts";
 import type { Epoch } from "./epochs.ts";
 import type { Crossing } from "./forecast.ts";
-import type { AbsoluteCourse } from "./level-of-cylinder.ts";
+import type { AbsoluteCourse } from "./absolute-course.ts";
 import type { HistoryAxis, TestUse } from "./input.ts";
 import type { ServiceStep } from "./service-step.ts";
 import type { RobustSlope, SlopeTest } from "./slope-test.ts";

@@ -47,6 +47,4 @@ export const problem = <C extends ProblemCode>(
 
 /** The order in which problems are shown: by file, line, column. */
 export const byPlace = (a: Problem, b: Problem): number =>
-  byText(a.file ?? "", b.file ?? "") ||
-  (a.line ?? 0) - (b.line ?? 0) ||
-  (a.column ?? 0) - (b.column ?? 0);
+  byText(a.file ?? "", b.file ?? "") || (a.line ?? 0) - (b.line ?? 0) || (a.column ?? 0) - (b.column ?? 0);
