@@ -22,7 +22,14 @@ import { build } from "esbuild";
 const scratch = mkdtempSync(join(tmpdir(), "sealtrend-calls-"));
 const driver = join(scratch, "driver.mjs");
 const source = join(dirname(fileURLToPath(import.meta.url)), "driver.ts");
-await build({ entryPoints: [source], outfile: driver, bundle: true, platform: "node", format: "esm" });
+await build({
+  entryPoints: [source],
+  outfile: driver,
+  bundle: true,
+  conditions: ["@sealtrend/source"],
+  platform: "node",
+  format: "esm",
+});
 
 // `write` is what the driver says on stdout: files are written with pwrite64.
 const kinds = [

@@ -61,7 +61,14 @@ const random = ((state) => () => {
 const bundleDriver = async () => {
   const { build } = await import("esbuild");
   const source = join(dirname(fileURLToPath(import.meta.url)), "driver.ts");
-  await build({ entryPoints: [source], outfile: driver, bundle: true, platform: "node", format: "esm" });
+  await build({
+    entryPoints: [source],
+    outfile: driver,
+    bundle: true,
+    conditions: ["@sealtrend/source"],
+    platform: "node",
+    format: "esm",
+  });
 };
 
 const markOf = (n) => `k${String(n).padStart(5, "0")}`;

@@ -10,7 +10,14 @@ import { newPlace, type Place } from "./place.ts";
 const driverOf = async (place: Place): Promise<string> => {
   const outfile = join(place.folder, "driver.mjs");
   const source = join(import.meta.dirname, "../../hard/driver.ts");
-  await build({ entryPoints: [source], outfile, bundle: true, platform: "node", format: "esm" });
+  await build({
+    entryPoints: [source],
+    outfile,
+    bundle: true,
+    conditions: ["@sealtrend/source"],
+    platform: "node",
+    format: "esm",
+  });
   return outfile;
 };
 
