@@ -14,5 +14,10 @@ const whatIsLeft = {
 export default defineConfig({
   resolve: { conditions },
   ssr: { resolve: { conditions, externalConditions: conditions } },
-  test: { include: ["tests/**/*.test.ts"], testTimeout: 60_000, reporters: ["default", whatIsLeft] },
+  test: {
+    include: ["tests/**/*.test.ts"],
+    setupFiles: ["tests/setup.ts"],
+    testTimeout: 60_000,
+    reporters: ["default", whatIsLeft],
+  },
 });
