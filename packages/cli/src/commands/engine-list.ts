@@ -42,11 +42,11 @@ export const engineList: Command = {
         missing: overview.engine === undefined ? [] : missingFields(overview.engine, overview.fields),
       })),
     );
-    return await Promise.resolve({
+    return {
       exit: faulty.length > 0 ? 1 : 0,
       text: `${lines.join("\n")}\n`,
       json,
       ...(aside === "" ? {} : { aside }),
-    });
+    };
   },
 };

@@ -20,11 +20,11 @@ export const engineShow: Command = {
     const overview = engineOverview(logbook, pickEngine(logbook, args.positionals[0]), args.text("as-of"));
     stopOnErrors(overview.engineFaults);
     const missing = overview.engine === undefined ? [] : missingFields(overview.engine, overview.fields);
-    return await Promise.resolve({
+    return {
       exit: 0,
       text: `${engineScreen(overview, missing, io.width).join("\n")}\n`,
       json: enginesDocument(logbook.root, [{ overview, missing }]),
       ...saidAside(logbook),
-    });
+    };
   },
 };

@@ -21,6 +21,6 @@ export const gaugeList: Command = {
     const none = `No gauge in ${shown(io.cwd, root)} yet. Add one: sealtrend gauge add red --kind compression --unit psi`;
     const lines = gauges.length === 0 ? wrapText(none, io.width) : gaugeLines(gauges, io.width);
     const json = gaugesDocument(root, gauges);
-    return await Promise.resolve({ exit: 0, text: `${lines.join("\n")}\n`, json, ...saidAside(logbook) });
+    return { exit: 0, text: `${lines.join("\n")}\n`, json, ...saidAside(logbook) };
   },
 };

@@ -37,7 +37,7 @@ export const history: Command = {
     } as const;
     const lines = historyScreen(assessment, asked, { width, unicode, today, unit, detail });
     const text = `${lines.join("\n")}\n`;
-    return await Promise.resolve({ exit: 0, text, json: historyDocument(assessment), ...saidAside(logbook) });
+    return { exit: 0, text, json: historyDocument(assessment), ...saidAside(logbook) };
   },
 };
 

@@ -36,12 +36,12 @@ export const how: Command = {
     const lines = howScreen(procedure, { width: io.width, detail: args.flag("why") ? "why" : "short" });
     const said =
       engine === undefined ? { aside: `${noEngine}\n` } : logbook === undefined ? {} : saidAside(logbook);
-    return await Promise.resolve({
+    return {
       exit: 0,
       text: `${lines.join("\n")}\n`,
       json: howDocument(kind, engine, procedure),
       ...said,
-    });
+    };
   },
 };
 

@@ -2,8 +2,6 @@
 
 import {
   type Engine,
-  type Note,
-  engineHeaders,
   noteColumns,
   noteKinds,
   noteNames,
@@ -14,14 +12,11 @@ import {
 import type { Args, Command, Option } from "../command.ts";
 import { noteDocument } from "../documents/note-document.ts";
 import type { Io } from "../io.ts";
-import { shown } from "../logbook/words.ts";
-import { write } from "../logbook/write.ts";
-import { saidOnce } from "../render/aside.ts";
 import { noteLines, noteWords } from "../render/note.ts";
 import { savedLine } from "../render/saved-line.ts";
 import { askMissing } from "./ask-missing.ts";
 import { askMore } from "./ask-more.ts";
-import { columnsNeeded, newRow } from "./new-row.ts";
+import { readBack, saveRow } from "./save-row.ts";
 import { typedDay } from "./typed-day.ts";
 import { checkTexts } from "./typed-text.ts";
 import { typedWords } from "./typed-words.ts";
@@ -57,44 +52,23 @@ export const note: Command = {
     const args = await asked(typed, io, engine);
     checkTexts(args, ["value", "unit", "by", "note"]);
     const values = valuesOf(args, io);
-    const path = `${id}/notes.csv`;
-    const file = shown(logbook.world.cwd, `${logbook.root}/${path}`);
-    const header = engineHeaders(engine.cylinders)["notes.csv"] ?? "";
-    const command = typedWords(args, "note", id, options);
-    const read = (text: string, name: string) => readNotes(text, name, engine).problems;
-    let earlier: readonly Note[] = [];
-    const rows = (text: string): readonly string[] => {
-      earlier = text.trim() === "" ? [] : readNotes(text, file, engine).notes;
-      return newRow(text, {
-        file,
-        header,
-        values,
-        read,
-      });
-    };
-    const written = await write(logbook.world, {
-      root: logbook.root,
-      command,
-      unsaved: command,
-      changes: [
-        {
-          kind: "append",
-          path,
-          header,
-          needs: (text) => columnsNeeded(text, { file, values, read }),
-          rows: (current) => rows(current?.text ?? ""),
-        },
-      ],
+    const { file, before, undo, said } = await saveRow({
+      logbook,
+      engine,
+      table: "notes.csv",
+      values,
+      read: (text, name) => readNotes(text, name, engine).problems,
+      command: typedWords(args, "note", id, options),
     });
-    const saved = asRead(values, engine);
-    const aside = saidOnce([...logbook.asides, ...written.asides]);
-    const said = savedLine(`saved  ${id} ${saved.date}, ${noteWords(saved)}`, written.undo, io.width);
-    const lines = [said, ...noteLines(saved, earlier, engine, io.width)];
+    const earlier = before.trim() === "" ? [] : readNotes(before, file, engine).notes;
+    const saved = readBack(values, noteColumns, (text) => readNotes(text, "", engine).notes[0]);
+    const first = savedLine(`saved  ${id} ${saved.date}, ${noteWords(saved)}`, undo, io.width);
+    const lines = [first, ...noteLines(saved, earlier, engine, io.width)];
     return {
       exit: 0,
       text: `${lines.join("\n")}\n`,
       json: noteDocument(saved, engine, file),
-      ...(aside === "" ? {} : { aside }),
+      ...said,
     };
   },
 };
@@ -191,12 +165,3 @@ const measured = (args: Args, what: Kind | undefined): { readonly value: string;
 };
 
 const plain = (unit: string): string => unit.replace(/\s+/g, "").toLowerCase();
-
-/** The entry as the reader takes it. */
-const asRead = (values: Readonly<Record<string, string>>, engine: Engine): Note => {
-  const header = noteColumns.join(",");
-  const lines = newRow("", { file: "", header, values, read: () => [] });
-  const [found] = readNotes(`${header}\n${lines.join("\n")}\n`, "", engine).notes;
-  if (found === undefined) throw new TypeError("note: a row that was written is not read back");
-  return found;
-};

@@ -3,7 +3,6 @@
 import {
   type Engine,
   type Service,
-  engineHeaders,
   plainNumber,
   readEngineRecord,
   readServices,
@@ -15,14 +14,11 @@ import type { Args, Command, Option } from "../command.ts";
 import { serviceDocument } from "../documents/service-document.ts";
 import type { Io } from "../io.ts";
 import { type Logbook, engineFiles } from "../logbook/open-logbook.ts";
-import { shown } from "../logbook/words.ts";
-import { write } from "../logbook/write.ts";
-import { saidOnce } from "../render/aside.ts";
 import { savedLine } from "../render/saved-line.ts";
 import { serviceLines } from "../render/service.ts";
 import { askMissing } from "./ask-missing.ts";
 import { askMore } from "./ask-more.ts";
-import { columnsNeeded, newRow } from "./new-row.ts";
+import { readBack, saveRow } from "./save-row.ts";
 import { typedDay } from "./typed-day.ts";
 import { checkTexts } from "./typed-text.ts";
 import { typedWords } from "./typed-words.ts";
@@ -56,29 +52,17 @@ export const service: Command = {
     const args = await asked(typed, io, engine);
     checkTexts(args, ["by", "note"]);
     const values = valuesOf(args, io);
-    const path = `${id}/services.csv`;
-    const file = shown(logbook.world.cwd, `${logbook.root}/${path}`);
-    const header = engineHeaders(engine.cylinders)["services.csv"] ?? "";
-    const command = typedWords(args, "service", id, options);
-    const read = (text: string, name: string) => readServices(text, name, engine).problems;
-    const written = await write(logbook.world, {
-      root: logbook.root,
-      command,
-      unsaved: command,
-      changes: [
-        {
-          kind: "append",
-          path,
-          header,
-          needs: (text) => columnsNeeded(text, { file, values, read }),
-          rows: (current) => newRow(current?.text ?? "", { file, header, values, read }),
-        },
-      ],
+    const { file, undo, said } = await saveRow({
+      logbook,
+      engine,
+      table: "services.csv",
+      values,
+      read: (text, name) => readServices(text, name, engine).problems,
+      command: typedWords(args, "service", id, options),
     });
-    const done = asRead(values, engine);
-    const aside = saidOnce([...logbook.asides, ...written.asides]);
+    const done = readBack(values, serviceColumns, (text) => readServices(text, "", engine).services[0]);
     const lines = [
-      savedLine(`saved  ${id} ${done.date}, ${done.what}`, written.undo, io.width),
+      savedLine(`saved  ${id} ${done.date}, ${done.what}`, undo, io.width),
       "",
       ...serviceLines(done, engine, { sameDay: sameDay(logbook, id, done), width: io.width }),
     ];
@@ -86,7 +70,7 @@ export const service: Command = {
       exit: 0,
       text: `${lines.join("\n")}\n`,
       json: serviceDocument(done, engine, file),
-      ...(aside === "" ? {} : { aside }),
+      ...said,
     };
   },
 };
@@ -158,14 +142,4 @@ const valuesOf = (args: Args, io: Io): Readonly<Record<string, string>> => {
     by: args.text("by") ?? "",
     note: args.text("note") ?? "",
   };
-};
-
-/** The entry as the reader takes it: defaults filled in. */
-const asRead = (values: Readonly<Record<string, string>>, engine: Engine): Service => {
-  const header = serviceColumns.join(",");
-  const read = (text: string): Service | undefined => readServices(text, "", engine).services[0];
-  const lines = newRow("", { file: "", header, values, read: () => [] });
-  const found = read(`${header}\n${lines.join("\n")}\n`);
-  if (found === undefined) throw new TypeError("service: a row that was written is not read back");
-  return found;
 };
