@@ -18,6 +18,9 @@ const spark: Engine = {
   ignition: "spark",
   cooling: "air",
   compressionRelease: "none",
+  geometry: {},
+  crankingCurves: [],
+  correction: {},
   compressionLimits: {},
   leakDownLimits: {},
 };

@@ -23,6 +23,9 @@ const tractor: Engine = {
   ignition: "spark",
   cooling: "liquid",
   compressionRelease: "none",
+  geometry: {},
+  crankingCurves: [],
+  correction: {},
   compressionLimits: {},
   leakDownLimits: {},
 };

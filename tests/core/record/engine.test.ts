@@ -32,6 +32,9 @@ test("cylinders and ignition are enough; all else is unknown or the usual", () =
     porting: "valves",
     ignition: "compression",
     compressionRelease: "unknown",
+    geometry: {},
+    crankingCurves: [],
+    correction: {},
     compressionLimits: {},
     leakDownLimits: {},
   } satisfies Engine);

@@ -9,3 +9,11 @@ export {
   temperatureAtAltitude,
   temperatureAtPressure,
 } from "./standard-atmosphere.ts";
+export {
+  airGamma,
+  chokedFlow,
+  criticalRatio,
+  flowFunction,
+  flowFunctionOfDrop,
+  gasConstant,
+} from "./orifice-flow.ts";

@@ -1,12 +1,16 @@
 export { dateOfDay, dayNumber, daysInYear, yearsBetween } from "./day.ts";
 export {
   absolutePressure,
+  angle,
+  area,
   gaugePressure,
   length,
   speed,
   temperature,
   volume,
   type AbsolutePressure,
+  type Angle,
+  type Area,
   type GaugePressure,
   type Length,
   type Quantity,

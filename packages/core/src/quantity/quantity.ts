@@ -17,6 +17,10 @@ export type Length = Quantity<"m">;
 export type Speed = Quantity<"rpm">;
 /** Volume [m3]. */
 export type Volume = Quantity<"m3">;
+/** Area, also the effective area Cd·A of a leak [m2]. */
+export type Area = Quantity<"m2">;
+/** Crank angle, kept in degrees as the trade does [deg]. */
+export type Angle = Quantity<"deg">;
 
 interface Range {
   readonly name: string;
@@ -58,3 +62,10 @@ export const speed = (rpm: number): Speed => checked(rpm, { name: "speed", unit:
 /** @param cubicMetres - 0 or more @throws RangeError outside */
 export const volume = (cubicMetres: number): Volume =>
   checked(cubicMetres, { name: "volume", unit: "m3", least: 0 }) as Volume;
+
+/** @param squareMetres - 0 or more @throws RangeError outside */
+export const area = (squareMetres: number): Area =>
+  checked(squareMetres, { name: "area", unit: "m2", least: 0 }) as Area;
+
+/** @param degrees - any finite number @throws RangeError if not finite */
+export const angle = (degrees: number): Angle => checked(degrees, { name: "angle", unit: "deg" }) as Angle;

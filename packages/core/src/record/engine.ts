@@ -141,6 +141,9 @@ const engineOf = (root: JsonObject, id: string): Engine => {
             ...(typeof wetSource === "string" ? { source: wetSource } : {}),
           },
         }),
+    geometry: {},
+    crankingCurves: [],
+    correction: {},
     compressionLimits: compressionLimits(root),
     leakDownLimits: {
       ...(typeof lost === "number" ? { lost } : {}),
