@@ -1,8 +1,7 @@
-// What the logbook holds, as plain values: engines, gauges, tests, services, notes. SI inside.
+// What the logbook holds, as plain values: tests, services, notes, and all of one engine. SI inside.
 
 import type {
   AbsolutePressure,
-  Angle,
   GaugePressure,
   Length,
   PressureUnit,
@@ -10,133 +9,9 @@ import type {
   Temperature,
   Volume,
 } from "../quantity/index.ts";
-
-/** `YYYY-MM-DD`, local wall date, kept as text. */
-export type IsoDate = string;
-
-export type Use = "road" | "farm" | "stationary" | "boat" | "motorcycle" | "aircraft" | "other";
-export type Ignition = "spark" | "compression" | "unknown";
-export type MeterUnit = "h" | "km" | "mi";
-
-export interface CompressionLimits {
-  readonly new?: GaugePressure;
-  readonly minimum?: GaugePressure;
-  /** Largest difference between two cylinders [Pa]. */
-  readonly difference?: GaugePressure;
-  /** Least lowest/highest, a fraction. */
-  readonly lowestToHighest?: number;
-  readonly speed?: Speed;
-  readonly source?: string;
-}
-
-/** Sizes of one cylinder; what is not known is absent. */
-export interface Geometry {
-  readonly bore?: Length;
-  readonly stroke?: Length;
-  /** Centre to centre. */
-  readonly rod?: Length;
-  readonly compressionRatio?: number;
-  /** Of the crank after bottom dead centre, at the seat. */
-  readonly intakeCloses?: Angle;
-}
-
-/** The reading that this engine would give on one gauge without losses, as a calibration at two speeds found it. */
-export interface CrankingCurve {
-  /** Absent: for any gauge. */
-  readonly gauge?: string;
-  /** In reference air. */
-  readonly P0: GaugePressure;
-  /** Standard uncertainty of ln P0. */
-  readonly uncertainty: number;
-  readonly source?: string;
-}
-
-/** How readings of this engine are brought to reference air, where the owner chose. */
-export interface CorrectionChoice {
-  readonly basis?: "pressure" | "density";
-  /** x of (T/T_ref)^x, 0 to 1. */
-  readonly temperatureExponent?: number;
-}
-
-export interface Engine {
-  readonly id: string;
-  readonly name: string;
-  readonly use: Use;
-  readonly remote: boolean;
-  /** Labels in the order of the owner's numbering. */
-  readonly cylinders: readonly string[];
-  /** Labels in physical order along each head. */
-  readonly banks: readonly (readonly string[])[];
-  readonly sharedGasket: boolean;
-  readonly firingOrder: readonly string[];
-  readonly cycle: "four-stroke" | "two-stroke";
-  readonly porting: "valves" | "ports" | "ports-and-exhaust-valve";
-  readonly ignition: Ignition;
-  readonly cooling?: "liquid" | "air";
-  readonly meter?: MeterUnit;
-  readonly homeAltitude?: Length;
-  readonly compressionRelease: "none" | "automatic" | "manual" | "unknown";
-  readonly wetTest?: { readonly allowed: boolean; readonly oil?: Volume; readonly source?: string };
-  readonly geometry: Geometry;
-  readonly crankingCurves: readonly CrankingCurve[];
-  readonly correction: CorrectionChoice;
-  readonly compressionLimits: CompressionLimits;
-  readonly leakDownLimits: { readonly lost?: number; readonly source?: string };
-}
-
-export interface Gauge {
-  readonly id: string;
-  readonly kind: "compression" | "leak-down";
-  readonly unit?: PressureUnit;
-  readonly fullScale?: GaugePressure;
-  /** Accuracy class, percent of full scale. */
-  readonly classPercent?: number;
-  /** Smallest division [Pa]. */
-  readonly division?: GaugePressure;
-  /** How much it reads too high, everywhere on its scale. */
-  readonly readsHigh?: GaugePressure;
-  /** Where its check valve sits: at the plug the hose is outside the chamber, at the gauge it is part of it. */
-  readonly valveEnd?: "plug" | "gauge";
-  readonly hose?: Volume;
-  readonly dial?: "pressure" | "percent-lost" | "percent-held";
-  /** Bore of the restrictor of a leak-down tester; absent = not known, and never guessed. */
-  readonly restrictor?: Length;
-  /** Half-width of what is known of the bore. */
-  readonly restrictorTolerance?: Length;
-  readonly restrictorLength?: Length;
-  readonly profile?: RestrictorProfile;
-  /** Discharge coefficient, where it was measured. */
-  readonly restrictorCd?: number;
-  /** The supply pressure it is set to. */
-  readonly regulated?: GaugePressure;
-  /** Both dials agree with the valve shut. */
-  readonly matched?: boolean;
-  /** What it read with open holes of known size on its hose. */
-  readonly knownHoles?: readonly KnownHole[];
-  /** How it stands to another gauge, measured side by side on one warm engine. */
-  readonly link?: GaugeLink;
-  readonly note?: string;
-}
-
-/** `thin-plate`: a hole in a sheet thinner than the hole is wide. */
-export type RestrictorProfile = "coned" | "square" | "thin-plate" | "unknown";
-
-export interface KnownHole {
-  readonly hole: Length;
-  /** Gauge pressure [Pa], or the fraction lost, as `holds` says. */
-  readonly reads: number;
-  readonly holds: "pressure" | "lost";
-}
-
-export interface GaugeLink {
-  /** The gauge it was compared with. */
-  readonly to: string;
-  /** Compression: reading of this gauge / reading of the other. Leak-down: leak by this one / leak by the other, in alpha. */
-  readonly factor: number;
-  /** Standard uncertainty of ln factor. */
-  readonly uncertainty: number;
-  readonly date: IsoDate;
-}
+import type { Engine } from "./engine-types.ts";
+import type { Gauge } from "./gauge-types.ts";
+import type { IsoDate } from "./iso-date.ts";
 
 /** One cell of a row of readings. */
 export type Cell =
@@ -162,7 +37,10 @@ export interface PressureRow {
   readonly unit: PressureUnit | "%";
   /** What the cells mean: gauge pressure [Pa] or fraction lost. */
   readonly holds: "pressure" | "lost";
+  /** As read: what its gauge is known to read too high is still in them. */
   readonly cells: readonly Cell[];
+  /** What its gauge reads too high, by gauges.csv; rows of pressures only. */
+  readonly readsHigh?: GaugePressure;
   readonly line: number;
 }
 
@@ -212,6 +90,8 @@ export interface Test {
   readonly heard?: readonly (readonly Heard[] | undefined)[];
   readonly perCylinder: PerCylinder;
   readonly conditions: Conditions;
+  /** Where rows of two gauges state different facts of the day: those of each gauge, by its name. */
+  readonly byGauge?: Readonly<Record<string, Conditions>>;
   readonly by?: string;
   readonly setAside?: string;
   readonly notes: readonly string[];
