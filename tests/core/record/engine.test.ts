@@ -81,6 +81,64 @@ test("limits are read in their units, home altitude in metres, oil in millilitre
   expect(engine?.wetTest?.oil).toBeCloseTo(5e-6, 12);
 });
 
+test("sizes of the cylinder, the calibrations and the choice of basis are read in their units", () => {
+  const { engine, problems } = read({
+    ...least,
+    geometry: { bore: "86mm", stroke: "3in", rod: "143mm", compressionRatio: 21, intakeCloses: "36deg" },
+    crankingCurve: [
+      { gauge: "red", P0: "34bar", u_ln: 0.05, source: "two speeds, 2026-05-03a" },
+      { P0: "500psi", u_ln: 0.1 },
+    ],
+    correction: { basis: "density", temperatureExponent: 0.5 },
+  });
+  expect(problems).toEqual([]);
+  expect(engine?.geometry).toEqual({
+    bore: expect.closeTo(0.086, 12) as number,
+    stroke: expect.closeTo(3 * 0.0254, 12) as number,
+    rod: expect.closeTo(0.143, 12) as number,
+    compressionRatio: 21,
+    intakeCloses: 36,
+  });
+  expect(engine?.crankingCurves).toEqual([
+    { gauge: "red", P0: 3_400_000, uncertainty: 0.05, source: "two speeds, 2026-05-03a" },
+    { P0: expect.closeTo(500 * 6894.757293168361, 3) as number, uncertainty: 0.1 },
+  ]);
+  expect(engine?.correction).toEqual({ basis: "density", temperatureExponent: 0.5 });
+});
+
+test.each([
+  [{}, "a list of entries, each in { }, between [ and ]"],
+  [["3400kPa"], "{ } around gauge, P0, u_ln and source"],
+  [[{ gauge: "red", u_ln: 0.05 }], 'P0, a pressure above 0 such as "3400kPa"'],
+  [[{ P0: 3400, u_ln: 0.05 }], "P0, a pressure above 0"],
+  [[{ P0: "0kPa", u_ln: 0.05 }], "P0, a pressure above 0"],
+  [[{ P0: "3400kPa" }], "u_ln, a number above 0 and up to 0.5, such as 0.05 for 5 %"],
+  [[{ P0: "3400kPa", u_ln: 5 }], "u_ln, a number above 0 and up to 0.5, such as 0.05 for 5 %"],
+  [[{ P0: "3400kPa", u_ln: 0 }], "u_ln, a number above 0 and up to 0.5, such as 0.05 for 5 %"],
+  [[{ P0: "3400kPa", u_ln: 0.05, gauge: 1 }], "gauge as text in double quotes"],
+  [
+    [
+      { P0: "3400kPa", u_ln: 0.05 },
+      { P0: "3400kPa", u_ln: 0.05, source: ["two speeds"] },
+    ],
+    "source as text in double quotes in entry 2",
+  ],
+])("a calibration %j is a fault that says what is missing", (crankingCurve, expected) => {
+  const { engine, problems } = read({ ...least, crankingCurve });
+  expect(engine).toBeUndefined();
+  expect(problems).toMatchObject([
+    { code: "field-bad", expected: expect.stringContaining(expected) as string },
+  ]);
+});
+
+test.each([
+  [{ rod: "43mm", stroke: "86mm" }, "a rod, centre to centre, above 43 mm (half the stroke)"],
+  [{ bore: "86m" }, "a bore of at most 2000 mm"],
+  [{ intakeCloses: "180deg" }, "an intake closing after bottom dead centre below 180 deg"],
+])("sizes that no cylinder has, %j, are a fault at the one that cannot be", (geometry, expected) => {
+  expect(read({ ...least, geometry }).problems).toMatchObject([{ code: "field-bad", expected }]);
+});
+
 /** For each field a value it may have and one it may not. */
 const right: Readonly<Record<string, unknown>> = {
   schema: "sealtrend/engine@1",
@@ -122,7 +180,9 @@ const right: Readonly<Record<string, unknown>> = {
   "limits.leakDown.source": "manual",
   "limits.clearances": [],
   "limits.offered": {},
-  crankingCurve: [],
+  crankingCurve: [{ gauge: "red", P0: "3400kPa", u_ln: 0.05, source: "two speeds" }],
+  "correction.basis": "density",
+  "correction.temperatureExponent": 0.25,
   prices: {},
   ownership: "5y",
 };
@@ -164,6 +224,8 @@ const wrong: Readonly<Record<string, unknown>> = {
   "limits.clearances": "0.1 mm",
   "limits.offered": 0.25,
   crankingCurve: "none",
+  "correction.basis": "both",
+  "correction.temperatureExponent": 1.5,
   prices: 2600,
   ownership: 5,
 };

@@ -1,6 +1,7 @@
 // Every fault the core can name, by code. The sentences stand in words/, a file a subject.
 
 import { csvWords } from "./words/csv.ts";
+import { gaugeWords } from "./words/gauges.ts";
 import { jsonWords } from "./words/json.ts";
 import { numberWords } from "./words/number.ts";
 import { recordWords } from "./words/record.ts";
@@ -12,5 +13,6 @@ export const catalogue = {
   ...numberWords,
   ...jsonWords,
   ...recordWords,
+  ...gaugeWords,
   ...rulesWords,
 } as const;

@@ -12,3 +12,4 @@ export {
 } from "./problem.ts";
 export { catalogue } from "./catalogue.ts";
 export { nearest } from "./nearest.ts";
+export { type LinkFault } from "./words/gauges.ts";

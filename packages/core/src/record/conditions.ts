@@ -155,6 +155,25 @@ export const agreedConditions = (test: string, stated: readonly Stated[]): Condi
   );
 };
 
+/** What the rows of each gauge state, over what the test as a whole does; undefined where no two gauges differ.
+ *  @param agreed - of the same rows */
+export const conditionsByGauge = (
+  agreed: Conditions,
+  stated: readonly Stated[],
+): Readonly<Record<string, Conditions>> | undefined => {
+  const own = (gauge: string): Conditions => {
+    const said = stated.filter(({ row }) => row.text("gauge") === gauge);
+    return { ...agreed, ...branded(new Map(said.map((one) => [one.key, one] as const))) };
+  };
+  const named = stated.filter(({ row }) => row.text("gauge") !== "");
+  const names = new Set(named.map(({ row }) => row.text("gauge")));
+  if (names.size < 2) return undefined;
+  const differ = named.some((one) =>
+    named.some((other) => one.key === other.key && !same(one.value, other.value)),
+  );
+  return differ ? Object.fromEntries([...names].map((name) => [name, own(name)])) : undefined;
+};
+
 /** Notes that two rows of a test say different things. */
 export const disagree = (
   row: RowView,

@@ -1,6 +1,7 @@
 // Every field of engine.json: where it stands, what it may hold. One table, used to read, to set and to explain.
 
 import { type Dimension, readQuantity, unitsOf } from "../quantity/index.ts";
+import { curvesFault } from "./cranking-curves.ts";
 
 export type FieldKind =
   | { readonly kind: "text" }
@@ -15,6 +16,7 @@ export type FieldKind =
   | { readonly kind: "quantity"; readonly dimension: Dimension; readonly example: string }
   | { readonly kind: "labels" }
   | { readonly kind: "banks" }
+  | { readonly kind: "curves"; readonly example: string }
   | { readonly kind: "any"; readonly example: string };
 
 const text: FieldKind = { kind: "text" };
@@ -77,7 +79,12 @@ export const engineFields: Readonly<Record<string, FieldKind>> = {
     '[{ "part": "bore", "quantity": "taper", "wear": [null, 0.1], "unit": "mm", "source": "manual p. 62" }]',
   ),
   "limits.offered": any('{ "bore": { "unit": "mm", "sizes": [0.25, 0.5] } }'),
-  crankingCurve: any('[{ "gauge": "red", "P0": "3400kPa", "u_ln": 0.05, "source": "two speeds" }]'),
+  crankingCurve: {
+    kind: "curves",
+    example: '[{ "gauge": "red", "P0": "3400kPa", "u_ln": 0.05, "source": "two speeds" }]',
+  },
+  "correction.basis": word("pressure", "density"),
+  "correction.temperatureExponent": number(0, 1, 0.25),
   prices: any('{ "currency": "EUR", "work": { "reRing": 620 } }'),
   ownership: text,
 };
@@ -99,6 +106,7 @@ export const expectation = (field: FieldKind): string => {
       return 'labels such as ["1", "2", "3", "4"], 1 to 28 of them, each once';
     case "banks":
       return 'rows of labels along each head, such as [["1", "2"], ["3", "4"]]';
+    case "curves":
     case "any":
       return field.example;
   }
@@ -119,6 +127,7 @@ export const typedExample = (field: FieldKind): string => {
       return "1 2 / 3 4";
     case "number":
     case "quantity":
+    case "curves":
     case "any":
       return String(field.example);
   }
@@ -141,6 +150,8 @@ export const fits = (field: FieldKind, value: unknown): boolean => {
       return areLabels(value);
     case "banks":
       return Array.isArray(value) && value.every(areLabels);
+    case "curves":
+      return curvesFault(value) === undefined;
     case "any":
       return typeof value === "object" && value !== null;
   }
@@ -179,6 +190,7 @@ const candidate = (field: FieldKind, typed: string): unknown => {
       return /^\d{1,2}$/.test(typed) && typed !== "1" ? undefined : typed.split(/[\s,]+/);
     case "banks":
       return typed.split(/\s*[/|]\s*/).map((bank) => bank.split(/[\s,]+/));
+    case "curves":
     case "any":
       return parsed(typed);
     case "word":

@@ -2,9 +2,11 @@
 
 import { type Problem, byPlace, nearest, problem } from "../problem/index.ts";
 import { gaugePressure, length, readQuantity, speed, volume } from "../quantity/index.ts";
+import { curvesFault, curvesOf } from "./cranking-curves.ts";
 import { type FieldKind, engineFields, expectation, fits } from "./engine-fields.ts";
+import { checkGeometry, geometryOf } from "./engine-geometry.ts";
 import { type JsonObject, type JsonView, fieldAt, isObject, viewJson } from "./json-view.ts";
-import type { CompressionLimits, Engine } from "./types.ts";
+import type { CompressionLimits, CorrectionChoice, Engine } from "./engine-types.ts";
 
 /** Reads engine.json. @param id - the folder's name @returns undefined when it cannot serve at all */
 export const readEngine = (
@@ -23,6 +25,7 @@ export const readEngine = (
     if (fieldAt(view.root, field) === undefined)
       problems.push(problem("field-missing", { field, example }, { file, line: 1, column: 1 }));
   checkLabels(view, problems);
+  if (problems.every(({ severity }) => severity !== "error")) checkGeometry(view, problems);
   if (problems.some(({ severity }) => severity === "error"))
     return { engine: undefined, problems: problems.sort(byPlace) };
   return { engine: engineOf(view.root, id), problems };
@@ -61,7 +64,8 @@ const checkFields = (view: JsonView, value: JsonObject, problems: Problem[], pre
       problems.push(problem("field-bad", facts, view.place(path)));
     };
     if (field !== undefined) {
-      if (!fits(field, inner)) refuse(expectation(field), fieldMend(field, inner));
+      const found = field.kind === "curves" ? curvesFault(inner) : undefined;
+      if (!fits(field, inner)) refuse(found ?? expectation(field), fieldMend(field, inner));
     } else if (!groups.has(path)) {
       const facts = { field: path, fields: namesAfter(prefix) };
       problems.push(problem("field-unknown", facts, view.place(path), "caution"));
@@ -141,14 +145,23 @@ const engineOf = (root: JsonObject, id: string): Engine => {
             ...(typeof wetSource === "string" ? { source: wetSource } : {}),
           },
         }),
-    geometry: {},
-    crankingCurves: [],
-    correction: {},
+    geometry: geometryOf(root),
+    crankingCurves: curvesOf(fieldAt(root, "crankingCurve")),
+    correction: correctionOf(root),
     compressionLimits: compressionLimits(root),
     leakDownLimits: {
       ...(typeof lost === "number" ? { lost } : {}),
       ...(typeof leakSource === "string" ? { source: leakSource } : {}),
     },
+  };
+};
+
+const correctionOf = (root: JsonObject): CorrectionChoice => {
+  const basis = fieldAt(root, "correction.basis");
+  const exponent = fieldAt(root, "correction.temperatureExponent");
+  return {
+    ...(basis === "pressure" || basis === "density" ? { basis } : {}),
+    ...(typeof exponent === "number" ? { temperatureExponent: exponent } : {}),
   };
 };
 

@@ -2,16 +2,22 @@
 
 import type { Problem } from "../problem/index.ts";
 import {
+  type GaugePressure,
   type PressureUnit,
+  fromSi,
   gaugePressure,
   gaugeUnitNamed,
   gaugeUnits,
   length,
+  readQuantity,
   toSi,
+  volume,
 } from "../quantity/index.ts";
+import { checkLinks, linkIn } from "./gauge-links.ts";
+import { knownHolesIn } from "./known-holes.ts";
 import { readRows } from "./read-rows.ts";
 import type { RowView } from "./row-view.ts";
-import type { Gauge } from "./types.ts";
+import type { Gauge } from "./gauge-types.ts";
 
 export const gaugeColumns: readonly string[] = (
   "gauge,kind,unit,full_scale,class_percent,division,reads_high,valve_end,hose_cm3,restrictor_mm,restrictor_length_mm,profile," +
@@ -23,58 +29,80 @@ export const readGauges = (
   text: string,
   file: string,
 ): { readonly gauges: readonly Gauge[]; readonly problems: readonly Problem[] } => {
-  const lines = new Map<string, number>();
-  const { rows, problems } = readRows(text, file, {
+  const seen = new Map<string, RowView>();
+  const read = readRows(text, file, {
     columns: gaugeColumns,
     needed: ["gauge", "kind"],
     read: (row): Gauge | undefined => {
       const id = row.text("gauge");
-      const line = lines.get(id);
+      const line = seen.get(id)?.line;
       if (id === "") row.fault("gauge", "id-missing", { column: "gauge", example: "red" });
       else if (line !== undefined) row.fault("gauge", "gauge-twice", { gauge: id, line });
-      else lines.set(id, row.line);
+      else seen.set(id, row);
       return gaugeIn(row, id);
     },
   });
-  return { gauges: rows, problems };
+  return checkLinks(read, seen);
 };
 
 const gaugeIn = (row: RowView, id: string): Gauge | undefined => {
   const kind = row.neededWord("kind", ["compression", "leak-down"]);
   const unit = unitIn(row);
-  const hasUnit = !["", "%"].includes(row.text("unit"));
-  const inUnit = (name: string) => {
-    const value = row.number(name, { of: name, least: 0, most: 100_000 });
-    if (value === undefined) return undefined;
-    if (unit === undefined)
-      return hasUnit ? undefined : row.fault(name, "unit-missing", { text: row.text(name) });
-    return gaugePressure(toSi(value, unit));
+  const facts = {
+    unit,
+    fullScale: pressureIn(row, "full_scale", unit),
+    division: pressureIn(row, "division", unit),
+    classPercent: row.number("class_percent", { of: "accuracy class in percent", least: 0.01, most: 20 }),
+    readsHigh: pressureIn(row, "reads_high", unit, leastOffset),
+    valveEnd: row.word("valve_end", ["plug", "gauge"]),
+    hose: scaled(row.number("hose_cm3", { of: "hose volume in cm3", least: 0, most: 500 }), (cm3) =>
+      volume(cm3 * 1e-6),
+    ),
+    dial: row.word("dial", ["pressure", "percent-lost", "percent-held"]),
+    regulated: pressureIn(row, "regulated", unit),
+    matched: scaled(row.word("matched", ["yes", "no"]), (word) => word === "yes"),
+    ...restrictorIn(row),
+    knownHoles: knownHolesIn(row),
+    link: linkIn(row),
+    note: row.text("note") === "" ? undefined : row.text("note"),
   };
-  const fullScale = inUnit("full_scale");
-  const division = inUnit("division");
-  const classPercent = row.number("class_percent", {
-    of: "accuracy class in percent",
-    least: 0.01,
-    most: 20,
-  });
-  const dial = row.word("dial", ["pressure", "percent-lost", "percent-held"]);
-  const restrictor =
-    row.text("restrictor_mm").toLowerCase() === "unknown"
-      ? undefined
-      : row.number("restrictor_mm", { of: "restrictor bore in mm", least: 0.1, most: 10 });
-  const note = row.text("note");
-  if (kind === undefined) return undefined;
+  return kind === undefined ? undefined : { id, kind, ...stated(facts) };
+};
+
+const restrictorIn = (row: RowView) => {
+  const millimetres = (name: string, of: string, least: number, most: number) =>
+    scaled(row.number(name, { of, least, most }), (mm) => length(mm / 1000));
+  const isUnknown = row.text("restrictor_mm").toLowerCase() === "unknown";
   return {
-    id,
-    kind,
-    ...(unit === undefined ? {} : { unit }),
-    ...(fullScale === undefined ? {} : { fullScale }),
-    ...(division === undefined ? {} : { division }),
-    ...(classPercent === undefined ? {} : { classPercent }),
-    ...(dial === undefined ? {} : { dial }),
-    ...(restrictor === undefined ? {} : { restrictor: length(restrictor / 1000) }),
-    ...(note === "" ? {} : { note }),
+    restrictor: isUnknown ? undefined : millimetres("restrictor_mm", "restrictor bore in mm", 0.1, 10),
+    restrictorTolerance: millimetres("restrictor_tol_mm", "tolerance of the bore in mm", 0, 1),
+    restrictorLength: millimetres("restrictor_length_mm", "restrictor length in mm", 0.01, 100),
+    profile: row.word("profile", ["coned", "square", "thin-plate", "unknown"]),
+    restrictorCd: row.number("restrictor_cd", { of: "discharge coefficient", least: 0.3, most: 1 }),
   };
+};
+
+/** A gauge that reads low reads high by less than nothing; more than 1 bar of that is no gauge to read [Pa]. */
+const leastOffset = gaugePressure(-100_000);
+
+/** A pressure in the unit of the dial; the supply pressure, which a dial in percent does not show, may carry its own. */
+const pressureIn = (
+  row: RowView,
+  name: string,
+  unit: PressureUnit | undefined,
+  least: GaugePressure = gaugePressure(0),
+): GaugePressure | undefined => {
+  const own = name === "regulated" ? readQuantity(row.text(name), "pressure") : undefined;
+  if (own?.ok === true) return gaugePressure(own.si);
+  const value = row.number(name, {
+    of: unit === undefined ? name : `${name} in ${unit}`,
+    least: least === 0 ? 0 : Number(fromSi(least, unit ?? "Pa").toPrecision(3)),
+    most: 100_000,
+  });
+  if (value === undefined) return undefined;
+  if (unit !== undefined) return gaugePressure(toSi(value, unit));
+  const faultInUnit = !["", "%"].includes(row.text("unit"));
+  return faultInUnit ? undefined : row.fault(name, "unit-missing", { text: row.text(name) });
 };
 
 const unitIn = (row: RowView): PressureUnit | undefined => {
@@ -82,3 +110,12 @@ const unitIn = (row: RowView): PressureUnit | undefined => {
   if (text === "" || text === "%") return undefined;
   return gaugeUnitNamed(text) ?? row.fault("unit", "unit-unknown", { text, units: gaugeUnits });
 };
+
+const scaled = <T, S>(value: T | undefined, make: (value: T) => S): S | undefined =>
+  value === undefined ? undefined : make(value);
+
+type Stated<T> = { readonly [K in keyof T]?: Exclude<T[K], undefined> };
+
+/** What is stated: entries that are undefined are left out. */
+const stated = <T extends object>(facts: T): Stated<T> =>
+  Object.fromEntries(Object.entries(facts).filter(([, value]) => value !== undefined)) as Stated<T>;

@@ -1,4 +1,7 @@
 export { parseTable, placeOf, type Table, type TableCell, type TableRow } from "./csv.ts";
+export type * from "./engine-types.ts";
+export type * from "./gauge-types.ts";
+export type * from "./iso-date.ts";
 export type * from "./types.ts";
 export { datesMeant, isIsoDate } from "./row-view.ts";
 export { readEngine } from "./engine.ts";
@@ -14,10 +17,14 @@ export {
 export { gaugeColumns, readGauges } from "./gauges.ts";
 export { noteColumns, noteKinds, noteNames, readNotes } from "./notes.ts";
 export { readServices, serviceColumns, startsAnew, workNames } from "./services.ts";
+export { dayOf } from "./one-test.ts";
+export { gaugeStanding, type GaugeStanding } from "./gauge-links.ts";
+export { readKnownHole } from "./known-holes.ts";
 export { readTests, testColumns } from "./tests.ts";
 export { cylinderColumn, leakKinds, pressureKinds, rowKinds } from "./test-rows.ts";
 export { conditionColumns, isConditionColumn, numberColumns } from "./conditions.ts";
-export { heardPlaces } from "./heard.ts";
+export { splitHeard } from "./heard-list.ts";
+export { heardPlaces } from "./heard-places.ts";
 export {
   readEngineRecord,
   readLogbook,

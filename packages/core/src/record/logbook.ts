@@ -7,7 +7,8 @@ import { fieldAt, viewJson } from "./json-view.ts";
 import { readNotes } from "./notes.ts";
 import { readServices } from "./services.ts";
 import { type TestTable, readTests } from "./tests.ts";
-import type { EngineRecord, Gauge, Service, Test } from "./types.ts";
+import type { Gauge } from "./gauge-types.ts";
+import type { EngineRecord, Service, Test } from "./types.ts";
 
 export interface LogbookFacts {
   /** Invented data: nothing real is written into it. */

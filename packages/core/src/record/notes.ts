@@ -6,7 +6,8 @@ import { readRows } from "./read-rows.ts";
 import { cylindersIn } from "./cylinder-lists.ts";
 import { byAndNote, meterIn } from "./common-cells.ts";
 import type { RowView } from "./row-view.ts";
-import type { Engine, Note } from "./types.ts";
+import type { Engine } from "./engine-types.ts";
+import type { Note } from "./types.ts";
 
 export const noteColumns: readonly string[] = [
   "date",

@@ -3,10 +3,11 @@
 import { byText } from "../problem/index.ts";
 import { altimeterSetting } from "../air/index.ts";
 import { type AbsolutePressure, type Length, writeQuantity } from "../quantity/index.ts";
-import { type Stated, agreedConditions, disagree } from "./conditions.ts";
+import { type Stated, agreedConditions, conditionsByGauge, disagree } from "./conditions.ts";
 import type { RowView } from "./row-view.ts";
 import { type RowContent, cylinderColumn } from "./test-rows.ts";
-import type { Engine, PerCylinder, PressureRow, Test } from "./types.ts";
+import type { Engine } from "./engine-types.ts";
+import type { Conditions, PerCylinder, PressureRow, Test } from "./types.ts";
 
 /** A row of tests.csv without a fault of its own. */
 export interface ReadRow {
@@ -26,10 +27,9 @@ export const testOf = (id: string, rows: readonly ReadRow[], home: Length | unde
   if (first === undefined) throw new TypeError("testOf: a test has at least one row");
   for (const row of rows) if (row.date !== first.date) disagree(row.view, "date", id, first.view);
   const meter = oneMeter(id, rows);
-  const conditions = agreedConditions(
-    id,
-    rows.flatMap((row) => row.conditions),
-  );
+  const stated = withSetSupply(rows);
+  const conditions = agreedConditions(id, stated);
+  const byGauge = conditionsByGauge(conditions, stated);
   checkBarometer(rows, conditions.stationPressure, conditions.altitude ?? home);
   const by = oneBy(id, rows);
   const setAside = textsOf(rows, "set_aside").join("; ");
@@ -46,10 +46,23 @@ export const testOf = (id: string, rows: readonly ReadRow[], home: Length | unde
       ...rows.map(({ content }) => (content.kind === "fact" ? content.facts : {})),
     ) as PerCylinder,
     conditions,
+    ...(byGauge === undefined ? {} : { byGauge }),
     ...(by === undefined ? {} : { by }),
     ...(setAside === "" ? {} : { setAside }),
     notes: textsOf(rows, "note"),
   };
+};
+
+/** What the rows state, and where none states the supply what their testers are set to. */
+const withSetSupply = (rows: readonly ReadRow[]): readonly Stated[] => {
+  const stated = rows.flatMap(({ conditions }) => conditions);
+  if (stated.some(({ key }) => key === "regulated")) return stated;
+  const set = rows.flatMap(({ content, view }): Stated[] =>
+    content.kind === "readings" && content.supply !== undefined
+      ? [{ column: "gauge", key: "regulated", value: content.supply, row: view }]
+      : [],
+  );
+  return [...stated, ...set];
 };
 
 const oneMeter = (id: string, rows: readonly ReadRow[]): number | undefined => {
@@ -99,6 +112,10 @@ const pressureRows = (test: string, rows: readonly ReadRow[]): PressureRow[] => 
   );
 };
 
+/** The facts of the day as the rows of one gauge have them. */
+export const dayOf = ({ conditions, byGauge }: Test, gauge: string | undefined): Conditions =>
+  byGauge?.[gauge ?? ""] ?? conditions;
+
 /** A leak-down pressure needs its supply, and cannot be above it by more than the dials may differ (3 %). */
 export const checkSupply = (test: Test, rows: readonly ReadRow[], engine: Engine): void => {
   const own = test.perCylinder.regulated;
@@ -109,7 +126,7 @@ export const checkSupply = (test: Test, rows: readonly ReadRow[], engine: Engine
     const supplied = cells.map((cell, i) => ({
       cell,
       column: cylinderColumn(engine.cylinders[i] ?? ""),
-      supply: own?.[i] ?? test.conditions.regulated,
+      supply: own?.[i] ?? dayOf(test, content.row.gauge).regulated,
     }));
     if (supplied.some(({ cell, supply }) => cell.kind === "reading" && supply === undefined))
       view.fault("what", "supply-missing", { test: test.id });

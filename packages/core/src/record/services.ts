@@ -4,7 +4,8 @@ import { byText, type Problem } from "../problem/index.ts";
 import { readRows } from "./read-rows.ts";
 import { cylindersIn } from "./cylinder-lists.ts";
 import { byAndNote, meterIn } from "./common-cells.ts";
-import type { Engine, Service, Work } from "./types.ts";
+import type { Engine } from "./engine-types.ts";
+import type { Service, Work } from "./types.ts";
 
 export const serviceColumns: readonly string[] = [
   "date",

@@ -1,6 +1,7 @@
 // One row of tests.csv: its name, its kind, and its cells in the engine's order.
 
 import {
+  type GaugePressure,
   type PressureUnit,
   fromSi,
   gaugePressure,
@@ -14,16 +15,9 @@ import {
 import { heardIn } from "./heard.ts";
 import { readReadingCell } from "./reading-cell.ts";
 import type { RowView } from "./row-view.ts";
-import type {
-  Cell,
-  Engine,
-  Gauge,
-  Heard,
-  LeakKind,
-  PerCylinder,
-  PressureKind,
-  PressureRow,
-} from "./types.ts";
+import type { Engine } from "./engine-types.ts";
+import type { Gauge } from "./gauge-types.ts";
+import type { Cell, Heard, LeakKind, PerCylinder, PressureKind, PressureRow } from "./types.ts";
 
 export const pressureKinds: readonly PressureKind[] = [
   "dry",
@@ -37,7 +31,12 @@ const factKinds = ["oil", "regulated", "speed", "strokes", "order"] as const;
 export const rowKinds = [...pressureKinds, ...leakKinds, "heard", ...factKinds] as const;
 
 export type RowContent =
-  | { readonly kind: "readings"; readonly row: PressureRow }
+  | {
+      readonly kind: "readings";
+      readonly row: PressureRow;
+      /** What the tester of a leak-down row is set to by gauges.csv; a supply that the test states goes before. */
+      readonly supply?: GaugePressure;
+    }
   | { readonly kind: "heard"; readonly heard: readonly (readonly Heard[] | undefined)[] }
   | { readonly kind: "fact"; readonly facts: PerCylinder };
 
@@ -126,9 +125,13 @@ const readingRow = (
   if (take === undefined || complete.length < cells.length) return undefined;
   const holds = unit === "%" ? "lost" : "pressure";
   const gaugePart = gaugeId === "" ? {} : { gauge: gaugeId };
+  const offset = holds === "pressure" ? gauge?.readsHigh : undefined;
+  const offsetPart = offset === undefined ? {} : { readsHigh: offset };
+  const supply = isLeak ? gauge?.regulated : undefined;
   return {
     kind: "readings",
-    row: { what, take, ...gaugePart, unit, holds, cells: complete, line: row.line },
+    row: { what, take, ...gaugePart, unit, holds, cells: complete, ...offsetPart, line: row.line },
+    ...(supply === undefined ? {} : { supply }),
   };
 };
 

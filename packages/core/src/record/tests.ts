@@ -8,7 +8,9 @@ import { parseTable } from "./csv.ts";
 import { type ReadRow, checkSupply, testOf } from "./one-test.ts";
 import { requireColumns, viewTable } from "./row-view.ts";
 import { cylinderColumn, rowContent } from "./test-rows.ts";
-import type { Engine, Gauge, Test } from "./types.ts";
+import type { Engine } from "./engine-types.ts";
+import type { Gauge } from "./gauge-types.ts";
+import type { Test } from "./types.ts";
 
 /** The header of a new tests.csv for these cylinders. */
 export const testColumns = (labels: readonly string[]): readonly string[] => [

@@ -134,9 +134,4 @@ export const recordWords = {
     expected: "text that begins with a letter or a digit",
     mend: "put a word in front of it",
   }),
-  "gauge-twice": ({ gauge, line }: { gauge: string; line: number }) => ({
-    found: `the gauge ${quoted(gauge)} stands on line ${String(line)} already`,
-    expected: "each gauge once",
-    mend: "rename or delete one of the two",
-  }),
 } as const;

@@ -111,6 +111,14 @@ export const rulesWords = {
     expected: "a pressure, a fraction, or a comparison of like with like",
     mend: "compare pressures with pressures, such as min >= 0.75 * max; a limit in psi or kPa stands in the column limit",
   }),
+  "rule-family": ({ formula, family }: { formula: string; family: string }) => ({
+    found: `formula ${quoted(formula)} in the family ${quoted(family)}`,
+    expected:
+      family === "leak-down"
+        ? "lost, leastLost and mostLost in the family leak-down, and no pressures beside them"
+        : "pressures of a cranking test; what is lost in a leak-down has the family leak-down",
+    mend: family === "leak-down" ? "write such as lost, with the limit 25 and the unit %" : "write family leak-down",
+  }),
   "rule-limit-spare": ({ column, text }: { column: string; text: string }) => ({
     found: `${column} ${quoted(text)} beside a formula that already says yes or no`,
     expected: "limit, unit and compare empty for such a formula",

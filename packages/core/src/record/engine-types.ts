@@ -1,0 +1,73 @@
+// What engine.json says of an engine, as plain values. SI inside.
+
+import type { Angle, GaugePressure, Length, Speed, Volume } from "../quantity/index.ts";
+
+export type Use = "road" | "farm" | "stationary" | "boat" | "motorcycle" | "aircraft" | "other";
+export type Ignition = "spark" | "compression" | "unknown";
+export type MeterUnit = "h" | "km" | "mi";
+
+export interface CompressionLimits {
+  readonly new?: GaugePressure;
+  readonly minimum?: GaugePressure;
+  /** Largest difference between two cylinders [Pa]. */
+  readonly difference?: GaugePressure;
+  /** Least lowest/highest, a fraction. */
+  readonly lowestToHighest?: number;
+  readonly speed?: Speed;
+  readonly source?: string;
+}
+
+/** Sizes of one cylinder; what is not known is absent. */
+export interface Geometry {
+  readonly bore?: Length;
+  readonly stroke?: Length;
+  /** Centre to centre. */
+  readonly rod?: Length;
+  readonly compressionRatio?: number;
+  /** Of the crank after bottom dead centre, at the seat. */
+  readonly intakeCloses?: Angle;
+}
+
+/** The reading that this engine would give on one gauge without losses, as a calibration at two speeds found it. */
+export interface CrankingCurve {
+  /** Absent: for any gauge. */
+  readonly gauge?: string;
+  /** In reference air. */
+  readonly P0: GaugePressure;
+  /** Standard uncertainty of ln P0. */
+  readonly uncertainty: number;
+  readonly source?: string;
+}
+
+/** How readings of this engine are brought to reference air, where the owner chose. */
+export interface CorrectionChoice {
+  readonly basis?: "pressure" | "density";
+  /** x of (T/T_ref)^x, 0 to 1. */
+  readonly temperatureExponent?: number;
+}
+
+export interface Engine {
+  readonly id: string;
+  readonly name: string;
+  readonly use: Use;
+  readonly remote: boolean;
+  /** Labels in the order of the owner's numbering. */
+  readonly cylinders: readonly string[];
+  /** Labels in physical order along each head. */
+  readonly banks: readonly (readonly string[])[];
+  readonly sharedGasket: boolean;
+  readonly firingOrder: readonly string[];
+  readonly cycle: "four-stroke" | "two-stroke";
+  readonly porting: "valves" | "ports" | "ports-and-exhaust-valve";
+  readonly ignition: Ignition;
+  readonly cooling?: "liquid" | "air";
+  readonly meter?: MeterUnit;
+  readonly homeAltitude?: Length;
+  readonly compressionRelease: "none" | "automatic" | "manual" | "unknown";
+  readonly wetTest?: { readonly allowed: boolean; readonly oil?: Volume; readonly source?: string };
+  readonly geometry: Geometry;
+  readonly crankingCurves: readonly CrankingCurve[];
+  readonly correction: CorrectionChoice;
+  readonly compressionLimits: CompressionLimits;
+  readonly leakDownLimits: { readonly lost?: number; readonly source?: string };
+}
