@@ -44,12 +44,17 @@ const sourceTitles = (parseTable) => {
   );
 };
 
+/** In the order they are listed: cranking, then leak-down by family, which are never mixed. */
+const sheets = ["general", "comparison", "leak-aviation", "leak-makers", "leak-trade"].map(
+  (name) => `data/rules/${name}.csv`,
+);
+
 /** The text of src/rules/shipped.ts. */
 const shippedRulesText = async () => {
   const { readRuleSheet, parseTable } = await loadReaders();
   const titles = sourceTitles(parseTable);
   const rules = [];
-  for (const file of ["data/rules/general.csv", "data/rules/comparison.csv"]) {
+  for (const file of sheets) {
     const sheet = await readRuleSheet(read(file), file);
     if (!sheet.ok) throw new Error(JSON.stringify(sheet.problems, null, 2));
     rules.push(...sheet.value.rules.map((rule) => ({ ...rule, source: titled(rule.source, titles) })));
@@ -60,7 +65,7 @@ const shippedRulesText = async () => {
     "",
     'import type { Rule } from "./rule.ts";',
     "",
-    "/** The rules of data/rules: those judged on engines, then those listed for comparison. */",
+    "/** The rules of data/rules, judged on engines or listed for comparison. */",
     "// prettier-ignore",
     "export const shippedRules: readonly Rule[] = [",
     ...lines,

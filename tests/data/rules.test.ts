@@ -6,7 +6,9 @@ import { parseTable } from "../../packages/core/src/record/index.ts";
 import { readRuleSheet, shippedRules } from "../../packages/core/src/rules/index.ts";
 
 const read = (path: string): string => readFileSync(new URL(`../../${path}`, import.meta.url), "utf8");
-const sheets = ["data/rules/general.csv", "data/rules/comparison.csv"];
+const sheets = ["general", "comparison", "leak-aviation", "leak-makers", "leak-trade"].map(
+  (name) => `data/rules/${name}.csv`,
+);
 
 const rulesOf = async (file: string) => {
   const outcome = await readRuleSheet(read(file), file);

@@ -48,5 +48,7 @@ export const engine = (facts: Partial<EngineFacts> = {}): EngineFacts => ({
   cycle: "four-stroke",
   cylinders: ["1", "2", "3", "4"],
   compressionLimits: {},
+  leakDownLimits: {},
+  geometry: {},
   ...facts,
 });

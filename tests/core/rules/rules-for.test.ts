@@ -14,7 +14,7 @@ const ids = (facts: Partial<EngineFacts>): readonly string[] =>
   rulesFor(engine(facts), shippedRules).map(({ id }) => id);
 
 const cases: readonly (readonly [string, Partial<EngineFacts>, readonly string[]])[] = [
-  ["a car engine", {}, ["ratio75", "floor100psi"]],
+  ["a car engine", {}, ["ratio75", "floor100psi", "car25"]],
   ["a tractor on petrol", { use: "farm" }, ["ratio75"]],
   ["a diesel pump", { use: "stationary", ignition: "compression" }, ["ratio80"]],
   ["an engine of which the ignition is not known", { ignition: "unknown" }, ["ratio75"]],
@@ -43,8 +43,14 @@ test("the maker's own figure takes the place of the general rule of its kind", (
     difference: gaugePressure(200_000),
     source: "manual p. 30",
   };
-  const rules = rulesFor(engine({ compressionLimits }), shippedRules);
-  expect(rules.map(({ id }) => id)).toEqual(["maker-minimum", "maker-difference", "maker-ratio"]);
+  const leakDownLimits = { lost: 0.2, source: "manual p. 30" };
+  const rules = rulesFor(engine({ compressionLimits, leakDownLimits }), shippedRules);
+  expect(rules.map(({ id }) => id)).toEqual([
+    "maker-minimum",
+    "maker-difference",
+    "maker-ratio",
+    "maker-leak-down",
+  ]);
   expect(new Set(rules.map(({ source, status }) => `${source}, ${status}`))).toEqual(
     new Set(["manual p. 30, engine record"]),
   );
@@ -54,6 +60,7 @@ test("a maker's minimum alone leaves the general ratio in force", () => {
   expect(ids({ compressionLimits: { minimum: gaugePressure(690_000) } })).toEqual([
     "maker-minimum",
     "ratio75",
+    "car25",
   ]);
 });
 

@@ -49,6 +49,9 @@ const powers: Readonly<Record<VariableName, number>> = {
   ratio: 0,
   cv: 0,
   n: 0,
+  lost: 0,
+  leastLost: 0,
+  mostLost: 0,
 };
 
 /** Rounding a pressure would round it in pascals, which nobody means. */

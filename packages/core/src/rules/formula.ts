@@ -2,8 +2,22 @@
 
 /** What a formula may speak of. `p` is the cylinder that is judged; the others are of all cylinders of the test.
  *  Pressures: min, max, mean, median, range (max - min), p. Numbers: ratio (min / max), cv (standard deviation
- *  over mean), n (how many cylinders). */
-export const variableNames = ["min", "max", "mean", "median", "range", "ratio", "cv", "n", "p"] as const;
+ *  over mean), n (how many cylinders).
+ *  Leak-down, fractions of the supply: `lost` is the cylinder that is judged; leastLost, mostLost of all. */
+export const variableNames = [
+  "min",
+  "max",
+  "mean",
+  "median",
+  "range",
+  "ratio",
+  "cv",
+  "n",
+  "p",
+  "lost",
+  "leastLost",
+  "mostLost",
+] as const;
 export type VariableName = (typeof variableNames)[number];
 
 export const functionNames = ["min", "max", "abs", "round", "mean"] as const;
@@ -40,6 +54,16 @@ export const variablesOf = (formula: Formula): ReadonlySet<VariableName> =>
   new Set(
     formula.kind === "variable" ? [formula.name] : partsOf(formula).flatMap((part) => [...variablesOf(part)]),
   );
+
+const ofLeak: ReadonlySet<VariableName> = new Set<VariableName>(["lost", "leastLost", "mostLost"]);
+
+/** Whether a formula speaks of cranking readings, of leak-down, of both, or of neither. */
+export const subjectOf = (formula: Formula): "cranking" | "leak-down" | "both" | "neither" => {
+  const names = [...variablesOf(formula)].filter((name) => name !== "n");
+  const leak = names.filter((name) => ofLeak.has(name)).length;
+  if (leak === 0) return names.length === 0 ? "neither" : "cranking";
+  return leak === names.length ? "leak-down" : "both";
+};
 
 /** The formulas directly inside a formula. */
 const partsOf = (formula: Formula): readonly Formula[] => {

@@ -18,7 +18,9 @@ export {
   type RuleOnCylinder,
   type RuleFinding,
   type RuleVerdict,
+  type TesterMatch,
 } from "./judge-rules.ts";
+export { judgeLeakRules, type TesterFacts } from "./judge-leak-rules.ts";
 export { type ReadingGap, type RuleReading } from "./reading.ts";
 export { rulesFor } from "./rules-for.ts";
 export { shippedRules } from "./shipped.ts";

@@ -3,7 +3,7 @@
 import { compare, evaluateFormula } from "./evaluate-formula.ts";
 import type { Comparison, Formula } from "./formula.ts";
 import { type Uncertain, uncertaintyOf } from "./uncertainty.ts";
-import { variablesFrom } from "./variables.ts";
+import { leakVariablesFrom, variablesFrom } from "./variables.ts";
 
 /** `near`: the limit lies within the 95 % interval, two standard uncertainties either way. */
 export type Closeness = "met" | "near" | "not-met" | undefined;
@@ -12,6 +12,8 @@ export type Closeness = "met" | "near" | "not-met" | undefined;
 export interface Bench {
   readonly readings: readonly Uncertain[];
   readonly own?: number;
+  /** What `readings` are: gauge pressures, or fractions held in a leak-down. */
+  readonly of: "pressures" | "held";
   readonly parts: "own" | "own-and-common";
 }
 
@@ -46,11 +48,12 @@ export const uncertaintyOfFormula = (formula: Formula, bench: Bench): number | u
   uncertaintyOf(valueAt(formula, bench), bench.readings, bench.parts);
 
 const valueAt =
-  (formula: Formula, { own }: Bench) =>
+  (formula: Formula, { own, of }: Bench) =>
   (pressures: readonly number[]): number | undefined => {
+    const variables = of === "held" ? leakVariablesFrom : variablesFrom;
     const value = evaluateFormula(
       formula,
-      variablesFrom(pressures, own === undefined ? undefined : pressures[own]),
+      variables(pressures, own === undefined ? undefined : pressures[own]),
     );
     return typeof value === "number" ? value : undefined;
   };

@@ -35,19 +35,29 @@ export interface RuleFinding {
   readonly byCylinder?: readonly RuleOnCylinder[];
   /** Where the verdict is cannot-tell: the readings that are in the way. */
   readonly gaps?: readonly Gap[];
+  /** Leak-down: what is to be said of the tester the limit is for. */
+  readonly tester?: TesterMatch;
 }
+
+/** `as-read`: the limit names no tester; `matches`; `another`: it is for another one, so not applied; `unknown`: restrictor
+ *  or supply of this test is not recorded, so not applied. */
+export type TesterMatch = "as-read" | "matches" | "another" | "unknown";
 
 interface Gap {
   readonly label: string;
   readonly gap: ReadingGap;
 }
 
-/** Judges every rule in force for the engine: the maker's own figures, then those of `sheet` that apply. */
+/** Judges every rule on cranking that is in force for the engine: the maker's own figures, then those of `sheet` that
+ *  apply. */
 export const judgeRules = (
   sheet: readonly Rule[],
   readings: readonly RuleReading[],
   engine: EngineFacts,
-): readonly RuleFinding[] => rulesFor(engine, sheet).map((rule) => judgeRule(rule, readings));
+): readonly RuleFinding[] =>
+  rulesFor(engine, sheet)
+    .filter(({ family }) => family !== "leak-down")
+    .map((rule) => judgeRule(rule, readings));
 
 /** Judges one rule, whether or not it applies to the engine. */
 export const judgeRule = (rule: Rule, readings: readonly RuleReading[]): RuleFinding => {
@@ -62,8 +72,9 @@ export const judgeRule = (rule: Rule, readings: readonly RuleReading[]): RuleFin
     ...(rule.limit === undefined ? {} : { limit: rule.limit }),
   };
   const names = variablesOf(rule.tree);
-  if (!names.has("p")) return { ...base, ...without(judgeOn(rule, readings, undefined)) };
-  const alone = [...names].every((name) => name === "p");
+  if (!names.has("p") && !names.has("lost"))
+    return { ...base, ...without(judgeOn(rule, readings, undefined)) };
+  const alone = [...names].every((name) => name === "p" || name === "lost");
   const each = readings.map((reading) => ({
     label: reading.label,
     ...(alone ? judgeOn(rule, [reading], 0) : judgeOn(rule, readings, readings.indexOf(reading))),
@@ -101,15 +112,18 @@ const rank = (verdict: RuleVerdict): number => ["met", "near", "cannot-tell", "n
 
 /** Which value counts: against a limit in pressure the fully corrected one; among themselves, cylinders are
  *  corrected for air pressure only. */
-const pressureFor = (rule: Rule, reading: RuleReading): number | undefined =>
-  rule.holds === "pressure" ? reading.fullyCorrected : reading.pressureCorrected;
+const valueFor = (rule: Rule, reading: RuleReading): number | undefined => {
+  if (rule.family === "leak-down") return reading.held;
+  return rule.holds === "pressure" ? reading.fullyCorrected : reading.pressureCorrected;
+};
+
+const ownOf = (rule: Rule, { ownUncertainty, fullOwnUncertainty }: RuleReading): number =>
+  rule.holds === "pressure" ? (fullOwnUncertainty ?? ownUncertainty) : ownUncertainty;
 
 const gapsOf = (rule: Rule, readings: readonly RuleReading[]): readonly Gap[] =>
   readings.flatMap((reading) => {
     if (reading.state !== "taken") return [{ label: reading.label, gap: reading.state }];
-    return pressureFor(rule, reading) === undefined
-      ? [{ label: reading.label, gap: "not-taken" as const }]
-      : [];
+    return valueFor(rule, reading) === undefined ? [{ label: reading.label, gap: "not-taken" as const }] : [];
   });
 
 const judgeOn = (rule: Rule, readings: readonly RuleReading[], own: number | undefined): Judged => {
@@ -117,12 +131,13 @@ const judgeOn = (rule: Rule, readings: readonly RuleReading[], own: number | und
   if (gaps.length > 0 || readings.length === 0) return { verdict: "cannot-tell", gaps, margin: 0 };
   const bench: Bench = {
     readings: readings.flatMap((reading) => {
-      const pressure = pressureFor(rule, reading);
+      const pressure = valueFor(rule, reading);
       return pressure === undefined
         ? []
-        : [{ pressure, own: reading.ownUncertainty, common: reading.commonUncertainty }];
+        : [{ pressure, own: ownOf(rule, reading), common: reading.commonUncertainty }];
     }),
-    parts: rule.holds === "pressure" ? "own-and-common" : "own",
+    of: rule.family === "leak-down" ? "held" : "pressures",
+    parts: rule.holds === "pressure" || rule.family === "leak-down" ? "own-and-common" : "own",
     ...(own === undefined ? {} : { own }),
   };
   if (rule.limit === undefined)

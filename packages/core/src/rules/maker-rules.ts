@@ -22,7 +22,7 @@ interface Made {
   readonly text: string;
 }
 
-/** Rules from `limits.compression`; none where nothing is stated. */
+/** Rules from `limits.compression` and `limits.leakDown`; none where nothing is stated. */
 export const makerRules = (engine: EngineFacts): readonly Rule[] => {
   const { minimum, difference, lowestToHighest, source = "the engine's record" } = engine.compressionLimits;
   const stated: readonly (Made | undefined)[] = [
@@ -48,8 +48,27 @@ export const makerRules = (engine: EngineFacts): readonly Rule[] => {
             status: "judgement",
           } satisfies Rule,
         ]),
+    ...mostLost(engine),
   ];
 };
+
+const mostLost = ({ leakDownLimits: { lost, source = "the engine's record" } }: EngineFacts): Rule[] =>
+  lost === undefined
+    ? []
+    : [
+        {
+          id: "maker-leak-down",
+          family: "leak-down",
+          formula: "lost",
+          tree: { kind: "variable", name: "lost" },
+          holds: "fraction",
+          limit: { value: lost, unit: "%", compare: "<=" },
+          applies: { kind: "engines" },
+          text: "no cylinder loses more than the maker allows",
+          source,
+          status: "engine record",
+        },
+      ];
 
 const leastPressure = (id: string, value: number, text: string): Made => ({
   id,

@@ -4,13 +4,14 @@ import { type Outcome, type Problem, bad, byPlace, good, problem } from "../prob
 import { gaugeUnits, readNumber, toSi } from "../quantity/index.ts";
 import { type Table, parseTable } from "../record/index.ts";
 import { readApplies } from "./applies.ts";
-import type { Formula } from "./formula.ts";
+import { type Formula, subjectOf } from "./formula.ts";
 import { type Holds, formulaHolds } from "./formula-holds.ts";
 import { parseFormula } from "./parse-formula.ts";
 import {
   type Limit,
   type LimitUnit,
   type Rule,
+  type RuleFamily,
   type RuleSheet,
   limitComparisons,
   ruleFamilies,
@@ -72,6 +73,7 @@ const readRule = async (row: RuleRow, lines: Map<string, number>): Promise<Rule 
   const family = row.word("family", ruleFamilies);
   const read = await readFormula(row);
   const limit = read === undefined ? undefined : readLimit(row, read.holds);
+  const isOfFamily = family === undefined || read === undefined || fitsFamily(row, family, read);
   const applies = readApplies(row.text("applies"));
   if (!applies.ok)
     row.note(
@@ -81,7 +83,8 @@ const readRule = async (row: RuleRow, lines: Map<string, number>): Promise<Rule 
   const source = row.needed("source");
   const status = row.word("status", ruleStatuses);
   if (id === undefined || family === undefined || read === undefined || limit === undefined) return undefined;
-  if (!applies.ok || text === undefined || source === undefined || status === undefined) return undefined;
+  if (!isOfFamily || !applies.ok || text === undefined || source === undefined || status === undefined)
+    return undefined;
   return { id, family, ...read, ...limit, applies: applies.applies, text, source, status };
 };
 
@@ -107,6 +110,18 @@ const readFormula = async (
   const holds = formulaHolds(reading.formula);
   if (holds === undefined) return row.note(problem("rule-mixed", { formula }, row.place("formula")));
   return { formula, tree: reading.formula, holds };
+};
+
+/** A rule on leak-down speaks of the part lost, any other of pressures. */
+const fitsFamily = (
+  row: RuleRow,
+  family: RuleFamily,
+  { formula, tree }: { readonly formula: string; readonly tree: Formula },
+): boolean => {
+  const subject = subjectOf(tree);
+  if (subject === "neither" || subject === (family === "leak-down" ? "leak-down" : "cranking")) return true;
+  row.note(problem("rule-family", { formula, family }, row.place("formula")));
+  return false;
 };
 
 /** The limit of a formula that yields a number; a formula that says yes or no has none. */

@@ -13,8 +13,12 @@ export interface RuleReading {
   readonly pressureCorrected?: GaugePressure;
   /** Corrected for air pressure and speed; limits and differences in pressure use it [Pa gauge]. */
   readonly fullyCorrected?: GaugePressure;
+  /** Leak-down: fraction held of the supply, cylinder side over supply. */
+  readonly held?: number;
   /** Standard uncertainty of this reading alone, relative: scatter and scale division. */
   readonly ownUncertainty: number;
+  /** The same of the fully corrected value, where speed was corrected: leak or not is in it. */
+  readonly fullOwnUncertainty?: number;
   /** Standard uncertainty shared by all readings of the test, relative: gauge class and correction. */
   readonly commonUncertainty: number;
 }

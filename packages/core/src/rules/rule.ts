@@ -6,7 +6,7 @@ import type { Formula } from "./formula.ts";
 import type { Holds } from "./formula-holds.ts";
 
 /** What a rule looks at. A maker's own figure of a family takes the place of the sheet's rules of that family. */
-export const ruleFamilies = ["ratio", "difference", "deviation", "minimum"] as const;
+export const ruleFamilies = ["ratio", "difference", "deviation", "minimum", "leak-down"] as const;
 export type RuleFamily = (typeof ruleFamilies)[number];
 
 /** How far the published rule was seen. */

@@ -13,3 +13,11 @@ export const variablesFrom = (pressures: readonly number[], own: number | undefi
   const spread = n > 1 ? { cv: sampleStandardDeviation(pressures) / mean } : {};
   return { ...of, ...spread, ...(own === undefined ? {} : { p: own }) };
 };
+
+/** The same for a leak-down. @param held - fraction of the supply, one a cylinder, at least one  @param own - the cylinder judged */
+export const leakVariablesFrom = (held: readonly number[], own: number | undefined): Variables => ({
+  n: held.length,
+  leastLost: 1 - Math.max(...held),
+  mostLost: 1 - Math.min(...held),
+  ...(own === undefined ? {} : { lost: 1 - own }),
+});
