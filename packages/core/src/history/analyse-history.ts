@@ -61,12 +61,13 @@ export const analyseHistory = (input: HistoryInput): HistoryResult => {
   });
   return {
     axis: { ...input.axis, slopePer, ...(perYear === undefined ? {} : { perYear }) },
-    tests: tests.map(({ ids, x, years, use, gauge }) => ({
+    tests: tests.map(({ ids, x, years, use, gauge, countsAs }) => ({
       ids,
       x,
       years,
       use,
       ...(gauge === undefined ? {} : { gauge }),
+      ...(countsAs === undefined ? {} : { countsAs }),
     })),
     cylinders,
     common,

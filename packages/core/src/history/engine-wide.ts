@@ -3,7 +3,7 @@
 import { studentCdf, studentQuantile, varianceOfMedian } from "../statistics/index.ts";
 import { at } from "./at.ts";
 import { generalisedLine } from "./generalised-line.ts";
-import type { MergedTest } from "./merge-tests.ts";
+import { type MergedTest, scaleOf } from "./merge-tests.ts";
 import { cellVariance, type Noise } from "./noise.ts";
 import { meanRepeats } from "./reading-table.ts";
 import { distinctPlaces } from "./series.ts";
@@ -40,18 +40,23 @@ export interface EngineWide {
 }
 
 /** V_st = sg^2 [same gauge] + [s=t](sc^2 + s0_t^2 v_(n_t) + u_t^2) + sum_q (g_qs u_q)(g_qt u_q). A gauge not known is
- *  one of its own.  @source handbook/statistics.md L.7 */
+ *  one of its own; a gauge linked to another is the same.  @source handbook/statistics.md L.7 */
 export const covarianceOf = (tests: readonly MergedTest[], noise: Noise): Float64Array => {
   const n = tests.length;
   const covariance = new Float64Array(n * n);
   tests.forEach((one, s) => {
     tests.forEach((other, t) => {
-      const sameGauge = s === t || (one.gauge !== undefined && one.gauge === other.gauge);
+      const sameGauge = s === t || isSameGauge(one, other);
       covariance[s * n + t] = (sameGauge ? noise.gauge ** 2 : 0) + sharedPart(one, other);
     });
     covariance[s * n + s] = at(covariance, s * n + s) + ownPart(one, noise);
   });
   return covariance;
+};
+
+const isSameGauge = (one: MergedTest, other: MergedTest): boolean => {
+  const scale = scaleOf(one);
+  return scale !== undefined && scale === scaleOf(other);
 };
 
 const sharedPart = (one: MergedTest, other: MergedTest): number =>

@@ -19,3 +19,4 @@ export type { ServiceStep, StepVerdict } from "./service-step.ts";
 export type { RobustSlope, SlopeTest } from "./slope-test.ts";
 export type { Shape, StepOrLine } from "./step-or-line.ts";
 export type { BaselineTest } from "./two-below-baseline.ts";
+export { testsUntilShown, usualSpacing, type LossPlan, type LossShown } from "./tests-until-shown.ts";

@@ -33,6 +33,9 @@ export interface HistoryTest {
   readonly years: number;
   /** Absent = not known, which is never "the same as before". */
   readonly gauge?: string;
+  /** The gauge that these readings were brought to by links measured side by side; absent = their own. The doubt of each
+   *  link stands in `sharedUncertainty`. */
+  readonly countsAs?: string;
   readonly use: TestUse;
   /** Standard uncertainty of ln K from what was measured anew in this test. */
   readonly correctionUncertainty: number;

@@ -36,16 +36,34 @@ const isSameTest = (one: MergedTest, other: HistoryTest): boolean =>
 
 const alone = ({ id, ...test }: HistoryTest): MergedTest => ({ ...test, ids: [id] });
 
+/** The gauge whose readings a test holds, or counts as; undefined where it is not known. */
+export const scaleOf = ({ gauge, countsAs }: Pick<HistoryTest, "gauge" | "countsAs">): string | undefined =>
+  countsAs ?? gauge;
+
 const join = (one: MergedTest, other: HistoryTest): MergedTest => {
-  const { gauge, ...rest } = one;
+  const { gauge, countsAs: _own, ...rest } = one;
+  const scale = scaleOf(one);
+  const sharedUncertainty = joinShared(one.sharedUncertainty, other.sharedUncertainty);
   return {
     ...rest,
     ids: [...one.ids, other.id],
     // readings of two gauges are those of neither
     ...(gauge !== undefined && gauge === other.gauge ? { gauge } : {}),
+    ...(scale !== undefined && scale === scaleOf(other) ? { countsAs: scale } : {}),
+    ...(sharedUncertainty === undefined ? {} : { sharedUncertainty }),
     correctionUncertainty: Math.max(one.correctionUncertainty, other.correctionUncertainty),
     cells: one.cells.map((cell, i) => joinCells(cell, at(other.cells, i))),
   };
+};
+
+/** What the tests share moves their mean half as much where only one of them has it. */
+const joinShared = (
+  one: HistoryTest["sharedUncertainty"],
+  other: HistoryTest["sharedUncertainty"],
+): HistoryTest["sharedUncertainty"] => {
+  if (one === undefined && other === undefined) return undefined;
+  const names = Object.keys({ ...one, ...other });
+  return Object.fromEntries(names.map((name) => [name, ((one?.[name] ?? 0) + (other?.[name] ?? 0)) / 2]));
 };
 
 /** A cylinder that held once was not dead; what was read is kept. */

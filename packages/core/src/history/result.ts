@@ -42,6 +42,8 @@ export interface HistoryTestUsed {
   readonly years: number;
   readonly use: TestUse;
   readonly gauge?: string;
+  /** The gauge that its readings were brought to; absent = its own. */
+  readonly countsAs?: string;
 }
 
 export interface ServiceResult {
