@@ -1,7 +1,7 @@
 import { expect, test } from "vitest";
 
 import { type Procedure, procedureFor } from "../../../packages/core/src/procedure/index.ts";
-import { type Volume, volume } from "../../../packages/core/src/quantity/index.ts";
+import { type Volume, length, volume } from "../../../packages/core/src/quantity/index.ts";
 import type { Engine } from "../../../packages/core/src/record/index.ts";
 
 const spark: Engine = {
@@ -83,20 +83,37 @@ test.each([
   );
 });
 
-// By hand: 5 of 15 ml is 33 %, above a quarter; 5 of 26.3 ml (500 ml, 20:1) is 19 %, below it; 15 of 26.3 ml is 57 %, above half.
+// By hand: 5 of 15 ml is 33 %, above a quarter; 5 of 26.3 ml (500 ml, 20:1) is 19 %, below it.
 test.each([
-  [5, 15, "fills 33 % of the chamber"],
-  [5, 26.3, undefined],
+  [5, 15, "33 % of the chamber (15 ml)", true],
+  [5, 26.3, "19 % of the chamber (26 ml)", false],
 ] as const)(
-  "The maker's %d ml in a chamber of %d ml: warned above a quarter of it",
-  (oil, chamber, warning) => {
+  "The maker's %d ml in a chamber of %d ml: its share is said, and much from a quarter on",
+  (...row) => {
+    const [oil, chamber, said, much] = row;
     const shown = text(
       procedureFor("wet", { ...spark, wetTest: { allowed: true, oil: ml(oil) } }, { chamber: ml(chamber) }),
     );
-    if (warning === undefined) expect(shown).not.toContain("of the chamber");
-    else expect(shown).toContain(warning);
+    expect(shown).toContain(`That is ${said}: a sound one rises too.`);
+    expect(shown.includes("is much: turn it by hand first")).toBe(much);
   },
 );
+
+// trade.md A5 (derived): 5 ml in the 62.5 ml of 500 ml at 9:1 raise a sound cylinder by 10 %
+const known: Engine = {
+  ...spark,
+  geometry: { bore: length(0.086025), stroke: length(0.086025), compressionRatio: 9 },
+};
+test("Bore, stroke and compression ratio give the chamber, and what the oil's own room adds to a reading", () => {
+  const maker = { ...known, wetTest: { allowed: true, oil: ml(5) } };
+  expect(text(procedureFor("wet", maker))).toContain(
+    "That is 8 % of the chamber (62 ml): a sound one rises by up to 10 %.",
+  );
+  expect(text(procedureFor("wet", known))).toContain("2 ml into the low cylinder");
+  expect(text(procedureFor("wet", { ...maker, cylinders: ["1"] }))).toContain(
+    "A rise of 10 % or more beyond the oil's own 10 % points at the rings.",
+  );
+});
 
 test("Oil that would fill more than half of the chamber is refused, even a maker's amount", () => {
   const engine: Engine = { ...diesel, wetTest: { allowed: true, oil: ml(15) } };

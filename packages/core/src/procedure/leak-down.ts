@@ -33,6 +33,11 @@ export const leakDown: Sheet = {
       text: "Valve shut, 80 psi: both dials agree to 2 psi. No check valve in hose.",
       source: "Lycoming IO-390-D manual 72-30 (2 psi); check valve: trade sources",
     },
+    {
+      text: "Where the maker asks for a master orifice: read it first (--master 43).",
+      source: "Continental SB03-3 and the manuals that repeat it",
+      when: (s) => aircraft(s) && withValves(s) && !liquidCooled(s),
+    },
   ],
   steps: [
     {
@@ -77,7 +82,7 @@ export const leakDown: Sheet = {
   cautions: [
     licensed,
     {
-      text: "Air swings the propeller: a second person holds it before air goes on.",
+      text: "Air swings the propeller: a second person holds it; out of its arc.",
       source: "AC 43.13-1B par. 8-14; Lycoming SI 1191A; Continental M-0",
       when: aircraft,
     },
@@ -92,8 +97,8 @@ export const leakDown: Sheet = {
       when: onWheels,
     },
     {
-      text: "Clean, dry air; goggles; never air on skin.",
-      source: "AC 43.13-1B (clean air); 29 CFR 1910.242(b)",
+      text: "Blow the plug wells out first; clean, dry air; goggles; never on skin.",
+      source: "AC 43.13-1B (clean air); Saturn L300 (plug wells); 29 CFR 1910.242(b)",
     },
     ventilate,
     injection,

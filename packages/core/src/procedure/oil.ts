@@ -1,27 +1,34 @@
 // How much oil a wet test takes, and when it is refused.
 
+import { oilAmount, oilRise, suggestedOil } from "../cranking/index.ts";
 import { type Volume, volume, writeQuantity } from "../quantity/index.ts";
 import type { Engine } from "../record/index.ts";
 import type { Situation } from "./line.ts";
 
 const usualOil = volume(5e-6);
-/** Where the chamber is known: about this share of it, in whole millilitres. */
-const shareOfChamber = 0.04;
-/** Above this share of the chamber no oil is put in. */
-const tooMuchOil = 0.5;
 
 /** Oil for each cylinder: the maker's amount, else 4 % of the known chamber (1 to 10 ml), else 5 ml.
  *  @source 5 ml: Ford Probe 1997, Nissan, Yamaha XVS1100; share of the chamber: judgement of this project (3 to 5 %) */
 export const oilFor = (engine: Engine, chamber: Volume | undefined): Volume => {
   if (engine.wetTest?.oil !== undefined) return engine.wetTest.oil;
   if (chamber === undefined) return usualOil;
-  const millilitres = Math.round(shareOfChamber * chamber * 1e6);
+  const millilitres = Math.round(suggestedOil(chamber).middle * 1e6);
   return volume(Math.min(10, Math.max(1, millilitres)) * 1e-6);
 };
 
 /** Oil as a share of the chamber; undefined while the chamber is not known. */
 export const oilShare = ({ oil, chamber }: Situation): number | undefined =>
   chamber === undefined ? undefined : oil / chamber;
+
+/** The most by which that oil raises a sound cylinder by its room alone; undefined unless chamber and compression ratio are
+ *  known. */
+export const oilAlone = (situation: Situation): number | undefined => {
+  const share = oilShare(situation);
+  const { compressionRatio } = situation.engine.geometry;
+  return share === undefined || share >= 1 || compressionRatio === undefined
+    ? undefined
+    : oilRise(compressionRatio, share);
+};
 
 /** Why no oil goes into this engine, or undefined where it may.
  *  @source GM Duramax ("do not": engine damage) against Kubota WSM, Suzuki RHZ, Mazda CX-30 (a small amount): makers of
@@ -36,7 +43,7 @@ export const whyNoOil = (situation: Situation): string | undefined => {
     return "No oil in a diesel unless its maker allows it: liquid in so small a chamber can lock the engine and bend rods.";
   if (engine.ignition === "compression" && engine.wetTest?.oil === undefined)
     return "The maker allows oil in this diesel, but how much is not recorded: wetTest.oil_ml in engine.json.";
-  if ((oilShare(situation) ?? 0) > tooMuchOil)
+  if (oilAmount(oilShare(situation) ?? 0) === "too-much")
     return `${writeQuantity(oil, "ml")} of oil would fill more than half of the chamber and could lock the engine.`;
   return undefined;
 };

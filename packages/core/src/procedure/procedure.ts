@@ -1,5 +1,6 @@
 // How to make a test on this engine: the lines that fit it, on one screen.
 
+import { knownChamber } from "../cranking/index.ts";
 import type { Volume } from "../quantity/index.ts";
 import type { Engine } from "../record/index.ts";
 import { dry } from "./dry.ts";
@@ -53,13 +54,18 @@ export interface Procedure {
 const parts = ["before", "steps", "cautions", "voids"] as const;
 
 /** How to make a test of `kind` on `engine`.
- *  @param known - the chamber volume with the piston at the top [m3], where geometry or a burette gave it */
+ *  @param known - the chamber volume with the piston at the top [m3], where a burette gave it; else from the geometry */
 export const procedureFor = (
   kind: ProcedureKind,
   engine: Engine,
   known: { readonly chamber?: Volume } = {},
 ): Procedure => {
-  const situation: Situation = { engine, ...known, oil: oilFor(engine, known.chamber) };
+  const chamber = known.chamber ?? knownChamber(engine.geometry);
+  const situation: Situation = {
+    engine,
+    ...(chamber === undefined ? {} : { chamber }),
+    oil: oilFor(engine, chamber),
+  };
   const refused = kind === "wet" ? whyNoOil(situation) : undefined;
   const sheet = refused === undefined ? sheets[kind] : insteadOfOil;
   const chosen = parts.map((part) => sheet[part].flatMap((line) => printed(line, situation)));

@@ -1,14 +1,24 @@
 // The wet test: a measured drop of oil, in the low cylinder and in a sound one as control.
 
+import { oilAmount } from "../cranking/index.ts";
 import { writeQuantity } from "../quantity/index.ts";
 import { fuelMist, licensed, makerFirst, outOfGear, propeller, ventilate } from "./cautions.ts";
 import { type Sheet, type Situation, judgement, several, single } from "./line.ts";
-import { oilShare } from "./oil.ts";
+import { oilAlone, oilShare } from "./oil.ts";
 
 const dose = ({ oil }: Situation): string => writeQuantity(oil, "ml");
 const percent = (share: number): string => `${(100 * share).toFixed(0)} %`;
-/** Above this share of the chamber the oil's own volume is worth a warning (judgement of this project). */
-const muchOil = 0.25;
+const isMuch = (situation: Situation): boolean => oilAmount(oilShare(situation) ?? 0) !== "fits";
+
+/** `That fills 4 % of the chamber (118 ml) and lifts a sound one up to 6 %.` */
+const roomText = (situation: Situation): string => {
+  const { chamber } = situation;
+  const alone = oilAlone(situation);
+  const of = chamber === undefined ? "" : ` (${(chamber * 1e6).toFixed(0)} ml)`;
+  const lifts =
+    alone === undefined ? "a sound one rises too" : `a sound one rises by up to ${percent(alone)}`;
+  return `That is ${percent(oilShare(situation) ?? 0)} of the chamber${of}: ${lifts}.`;
+};
 
 export const wet: Sheet = {
   name: "Wet (oil) test",
@@ -24,10 +34,9 @@ export const wet: Sheet = {
         "3 to 5 ml Honda VT750C; 5 ml Ford Probe 1997, Nissan, Yamaha; 15 ml GM and Ford raises a sound one much",
     },
     {
-      text: (situation) =>
-        `That fills ${percent(oilShare(situation) ?? 0)} of the chamber: a sound cylinder rises too.`,
-      source: "computed by this project from the chamber volume",
-      when: (situation) => (oilShare(situation) ?? 0) > muchOil,
+      text: roomText,
+      source: "computed by this project from bore, stroke and compression ratio; an upper bound",
+      when: (situation) => situation.chamber !== undefined,
     },
     {
       text: "Plugs out, ignition and fuel off, throttle open, as for dry.",
@@ -58,7 +67,15 @@ export const wet: Sheet = {
       source: "10 %: Ford Probe 1997; less the control: judgement of this project",
       when: several,
     },
-    { text: "A rise of 10 % or more points at the rings.", source: "Ford Probe 1997", when: single },
+    {
+      text: (situation) => {
+        const alone = oilAlone(situation);
+        const own = alone === undefined ? "" : ` beyond the oil's own ${percent(alone)}`;
+        return `A rise of 10 % or more${own} points at the rings.`;
+      },
+      source: "10 %: Ford Probe 1997; the oil's own share: computed by this project",
+      when: single,
+    },
     {
       text: ({ engine, oil }) =>
         `sealtrend enter ${engine.id} --same-test --wet "…" --oil "${String(Math.round(oil * 1e6))} …" --unit …`,
@@ -67,8 +84,11 @@ export const wet: Sheet = {
   ],
   cautions: [
     {
-      text: "More is not better: liquid does not give way, and bends rods.",
-      source: "Navy text, second hand; common practice",
+      text: (situation) =>
+        isMuch(situation)
+          ? `${percent(oilShare(situation) ?? 0)} of the chamber is much: turn it by hand first; liquid bends rods.`
+          : "More is not better: liquid does not give way, and bends rods.",
+      source: "Navy text, second hand; common practice; much from a quarter on: judgement of this project",
     },
     licensed,
     propeller,
