@@ -3,6 +3,7 @@
 export * from "./problem/index.ts";
 export * from "./quantity/index.ts";
 export {
+  gaugeStudy,
   leastSquares,
   leastSquaresThroughOrigin,
   mean,
@@ -15,9 +16,11 @@ export {
   studentCdf,
   studentQuantile,
   theilSen,
+  type GaugeStudy,
 } from "./statistics/index.ts";
 export * from "./air/index.ts";
 export * from "./cranking/index.ts";
+export * from "./leakdown/index.ts";
 export * from "./record/index.ts";
 export {
   appliesTo,
@@ -33,6 +36,7 @@ export {
   type RuleReading,
   type RuleSheet,
   type RuleVerdict,
+  type TesterMatch,
 } from "./rules/index.ts";
 export * from "./procedure/index.ts";
 export {

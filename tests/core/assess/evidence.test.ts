@@ -13,7 +13,7 @@ test("the rise with oil is held against that of a sound cylinder", () => {
   const oil = oiled("150 148 120 151", "153 x 144 x");
   expect(oil?.controls).toEqual(["1"]);
   expect(oil?.controlRise).toBeCloseTo(0.02, 12);
-  expect(oil?.cylinders).toEqual([
+  expect(oil?.cylinders).toMatchObject([
     { label: "1", rise: expect.closeTo(0.02, 12) as unknown },
     {
       label: "3",

@@ -28,7 +28,7 @@ export interface Written {
 }
 
 const columns =
-  "date,meter,take,gauge,unit,altitude_m,station_pressure_hPa,qnh_hPa,air_temp_C,crank_rpm,strokes,engine_temp,engine_temp_C,throttle,release,regulated_psi,by,set_aside".split(
+  "date,meter,take,gauge,unit,altitude_m,station_pressure_hPa,qnh_hPa,air_temp_C,crank_rpm,strokes,engine_temp,engine_temp_C,throttle,release,regulated_psi,regulated_kPa,master_psi,master_percent,by,set_aside".split(
     ",",
   );
 

@@ -1,25 +1,31 @@
 // One test of one engine, assessed: trust, correction, spread, standing of each cylinder, rules, what to test next.
 
-import { pressureCorrection } from "../cranking/index.ts";
 import type { EngineRecord, Test } from "../record/index.ts";
 import { type Rule, judgeRules, shippedRules } from "../rules/index.ts";
 import { type ForwardTest, type Spread, spreadOf, standing, worse } from "../spread/index.ts";
 import { median, rangeUpperTail } from "../statistics/index.ts";
-import { assessLeakDown } from "./assess-leak-down.ts";
+import type { LeakValue } from "./leak/assess-leak-down.ts";
 import type { CylinderAssessment, TestAssessment } from "./assessment.ts";
 import { type EngineFigures, figuresOf } from "./figures.ts";
+import { correctionOf } from "./values/correction.ts";
 import { earlierFlags, forwardOf, isFlagged } from "./flags.ts";
-import { comparedGauges } from "./gauge-comparison.ts";
+import { withSpeed } from "./speed/full-values.ts";
+import { buildUp } from "./oil/build-up.ts";
+import { gaugeHose } from "./gauges/gauge-hose.ts";
+import { comparedGauges } from "./gauges/gauge-comparison.ts";
 import { highOrRestLow } from "./high-or-rest-low.ts";
-import { levelSince } from "./level-since.ts";
+import { levelSince } from "./years/level-since.ts";
+import { leakCautions } from "./leak/leak-caution.ts";
+import { assessLeakTest } from "./leak/leak-test.ts";
 import { limitsMissed, ruleReadings } from "./limits.ts";
 import { nextTests } from "./next-tests.ts";
-import { oilTest } from "./oil-test.ts";
-import { type CylinderPressures, gaugeDoubt, isCompared, pressureValues } from "./pressure-values.ts";
-import { sinceFirst } from "./since-first.ts";
-import { judgeTrust } from "./trust.ts";
-import type { TrustCode } from "./trust-reason.ts";
-import { valuesOf } from "./values.ts";
+import { oilCautions } from "./oil/oil-caution.ts";
+import { oilTest } from "./oil/oil-test.ts";
+import { type CylinderPressures, gaugeDoubt, isCompared, pressureValues } from "./values/pressure-values.ts";
+import { sinceFirst } from "./years/since-first.ts";
+import { speedOf } from "./speed/speed.ts";
+import { judgeTrust } from "./trust/trust.ts";
+import { valuesOf } from "./values/values.ts";
 
 /** Assesses one test. In a test that is void no cylinder gets a standing and no rule a verdict.
  *  @param sheet - the rules to hold it against
@@ -33,40 +39,52 @@ export const assessTest = (
     throw new RangeError(`assessTest: ${test.id} is no test of ${record.engine.id}`);
   const figures = figuresOf(record);
   const trust = judgeTrust(record, test, figures);
-  const correction = pressureCorrection(test.conditions);
-  const pressures = pressureValues(record, test, { correction, figures });
+  const correction = correctionOf(record, test);
+  const dry = valuesOf(test, "dry");
+  const doubt = dry === undefined ? undefined : gaugeDoubt(record, dry, figures);
+  const speed = speedOf(record, test, { correction, figures });
+  const inAir = pressureValues(record, test, { correction, figures });
+  const pressures = doubt === undefined ? inAir : withSpeed(inAir, speed, { correction, doubt });
   const comparable = pressures.map(({ dry }) => (isCompared(dry) ? dry.corrected : undefined));
   const spread = spreadOf(comparable);
   const forward = trust.code === "void" ? undefined : forwardOf(record, test, "dry", figures);
-  const cylinders = cylindersSeen(record, test, { pressures, figures, spread, forward, trust: trust.code });
-  const dry = valuesOf(test, "dry");
-  const doubt = dry === undefined ? undefined : gaugeDoubt(record, dry, figures);
+  const leak = assessLeakTest(record, test, { figures, trust: trust.code, sheet });
+  const cylinders = cylindersSeen(record, test, { pressures, figures, spread, forward, leak: leak.values });
   const rules =
     doubt === undefined
       ? []
       : judgeRules(
           sheet,
-          ruleReadings(record, pressures, { doubt, correction, trust: trust.code }),
+          ruleReadings(record, pressures, { doubt, correction, speed, trust: trust.code }),
           record.engine,
         );
   const apart = apartOf(forward, spread);
   const high = apart.apart === "wider" ? highOrRestLow(record, test, { cylinders, figures }) : [];
-  const oil = oilTest(cylinders);
+  const oil = oilTest(record, test, { cylinders, figures });
+  const builds = buildUp(record, test, { cylinders, figures });
+  const hose = dry === undefined ? undefined : gaugeHose(record, dry.gauge);
   const level = levelSince(record, test, figures);
   const compared = { ...apart, ...(high.length === 0 ? {} : { high }) };
+  const next = nextTests(record, test, { trust, cylinders, ...compared });
   return {
     record,
     test,
     trust,
     correction,
+    ...(speed === undefined ? {} : { speed }),
+    ...(dry?.readsHigh === undefined ? {} : { readsHigh: dry.readsHigh }),
     cylinders,
     ...(spread === undefined ? {} : { spread }),
     ...compared,
     comparisons: comparedGauges(test),
     ...(oil === undefined ? {} : { oil }),
+    ...(builds === undefined ? {} : { buildUp: builds }),
+    ...(hose === undefined ? {} : { gaugeHose: hose }),
+    ...(leak.test === undefined ? {} : { leak: leak.test }),
+    cautions: [...oilCautions(record, test), ...leakCautions(record, test, next)],
     ...(level === undefined ? {} : { levelSince: level }),
-    rules,
-    nextTests: nextTests(record, test, { trust, cylinders, ...compared }),
+    rules: [...rules, ...leak.rules],
+    nextTests: next,
     missing: trust.missing,
   };
 };
@@ -76,22 +94,21 @@ interface Seen {
   readonly figures: EngineFigures;
   readonly spread: Spread | undefined;
   readonly forward: ForwardTest | undefined;
-  readonly trust: TrustCode;
+  readonly leak: readonly (LeakValue | undefined)[];
 }
 
 const cylindersSeen = (
   record: EngineRecord,
   test: Test,
-  { pressures, figures, spread, forward, trust }: Seen,
+  { pressures, figures, spread, forward, leak }: Seen,
 ): CylinderAssessment[] => {
   const earlier = earlierFlags(record, test, "dry", figures);
-  const leak = assessLeakDown(record, test, { figures, trust });
   const moved = sinceFirst(record, test, figures);
   return record.engine.cylinders.map((label, i): CylinderAssessment => {
     const own = pressures[i] ?? {};
     const verdict = forward?.cylinders[i];
     const { flaggedBefore = false, sameDayRepeats = 0 } = earlier[i] ?? {};
-    const missed = limitsMissed(record, own.dry, spread);
+    const missed = limitsMissed(record, own.dry, { spread, pressures });
     const belowLimit = missed.length > 0;
     const read = (own.dry?.readings.length ?? 0) + sameDayRepeats;
     const dryStanding =

@@ -4,20 +4,42 @@ import type { PressureCorrection } from "../cranking/index.ts";
 import type { EngineRecord, Heard, PressureKind, Test } from "../record/index.ts";
 import type { RuleFinding } from "../rules/index.ts";
 import type { Spread, Standing } from "../spread/index.ts";
-import type { LeakValue } from "./assess-leak-down.ts";
-import type { GaugeComparison } from "./gauge-comparison.ts";
-import type { LevelSince } from "./level-since.ts";
-import type { SinceFirst } from "./since-first.ts";
-import type { DigitSlip } from "./slips.ts";
-import type { Trust } from "./trust-reason.ts";
+import type { LeakValue } from "./leak/assess-leak-down.ts";
+import type { GaugeComparison } from "./gauges/gauge-comparison.ts";
+import type { BuildUp } from "./oil/build-up-finding.ts";
+import type { GaugeHose } from "./gauges/gauge-hose.ts";
+import type { LeakTest } from "./leak/leak-test.ts";
+import type { LevelSince, SinceFirst } from "./years/changes.ts";
+import type { OilTest } from "./oil/oil-finding.ts";
+import type { DigitSlip } from "./values/slips.ts";
+import type { SpeedAssessment } from "./speed/speed-assessment.ts";
+import type { Trust } from "./trust/trust-reason.ts";
+
+/** A dry reading in reference air and at the reference speed [Pa gauge]: what limits and other years are held against. */
+export interface FullyCorrected {
+  readonly corrected: number;
+  /** Standard uncertainty of corrected. */
+  readonly uncertainty: number;
+  /** Its parts, relative: of this reading alone, and shared by all readings of the test. */
+  readonly own: number;
+  readonly common: number;
+  /** N_s [rpm]: grows with leak and wear. */
+  readonly lossSpeed: number;
+}
 
 /** One kind of cranking reading of one cylinder [Pa gauge]. */
 export interface PressureValue {
   readonly readings: readonly number[];
+  /** Mean of the takes as read. */
+  readonly read: number;
+  /** The same without what the gauge is known to read too high. */
   readonly value: number;
+  /** In reference air: what the readings of one test are compared by. */
   readonly corrected: number;
   /** Standard uncertainty of corrected; absent for a reading of 0. */
   readonly uncertainty?: number;
+  /** Dry readings only: in reference air and at the reference speed; absent where that was refused. */
+  readonly full?: FullyCorrected;
   readonly doubtful: boolean;
   readonly pegged: boolean;
   /** Dry readings only: a digit seems to have slipped. */
@@ -55,33 +77,15 @@ export interface CylinderAssessment {
   readonly limitsMissed: readonly LimitMissed[];
 }
 
-/** For worn rings or bore: none, weak, in favour, strong. */
-export type OilEvidence = "none" | "weak" | "rings" | "strong";
-
-export interface OilRise {
-  readonly label: string;
-  /** With oil / dry - 1. */
-  readonly rise: number;
-  /** Less the rise of the control; absent for the control, and where there is none. */
-  readonly net?: number;
-  /** Low cylinders only. */
-  readonly evidence?: OilEvidence;
-}
-
-export interface OilTest {
-  /** Every cylinder read both dry and with oil, in the engine's order. */
-  readonly cylinders: readonly OilRise[];
-  /** Labels of the sound cylinders that were oiled too. */
-  readonly controls: readonly string[];
-  /** Mean of their rises; absent where there is none. */
-  readonly controlRise?: number;
-}
-
 export interface TestAssessment {
   readonly record: EngineRecord;
   readonly test: Test;
   readonly trust: Trust;
   readonly correction: PressureCorrection;
+  /** Of the dry readings; absent where there is none to compare. */
+  readonly speed?: SpeedAssessment;
+  /** What the gauge of the dry readings reads too high [Pa]: taken out of their values. */
+  readonly readsHigh?: number;
   readonly cylinders: readonly CylinderAssessment[];
   /** Of the dry readings corrected to reference air; absent when none was taken. */
   readonly spread?: Spread;
@@ -95,6 +99,15 @@ export interface TestAssessment {
   readonly comparisons: readonly GaugeComparison[];
   /** What oil did to the readings; absent where no cylinder was read both dry and with oil. */
   readonly oil?: OilTest;
+  /** The first stroke beside the last; absent unless one gauge read both of at least three cylinders. */
+  readonly buildUp?: BuildUp;
+  /** What the hose of the gauge takes from the dry readings on this engine; absent where it takes nothing, or nothing is
+   *  known of it. */
+  readonly gaugeHose?: GaugeHose;
+  /** The leak-down of this test as a whole; absent where none was read. */
+  readonly leak?: LeakTest;
+  /** What can hurt, from what was recorded and in what is to be done next. */
+  readonly cautions: readonly string[];
   /** The level of the whole engine against an earlier test; absent unless all read lower and beyond chance. */
   readonly levelSince?: LevelSince;
   readonly rules: readonly RuleFinding[];

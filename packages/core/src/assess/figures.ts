@@ -2,7 +2,8 @@
 
 import type { EngineRecord, Test } from "../record/index.ts";
 import { type PooledRepeatability, median, pooledRepeatability } from "../statistics/index.ts";
-import { valuesOf } from "./values.ts";
+import { speedOfTest } from "./speed/speeds.ts";
+import { valuesOf } from "./values/values.ts";
 
 export interface EngineFigures {
   /** Of all repeats of dry readings that are not set aside, blended with the usual 1.5 % [ln units]. */
@@ -19,7 +20,7 @@ export const figuresOf = (record: EngineRecord): EngineFigures => {
   const repeats = new Map(
     tests.map((test) => [test, repeatedCells(test)] as const).filter(([, cells]) => cells.length > 0),
   );
-  const speeds = tests.flatMap(({ conditions }) => conditions.crankSpeed ?? []);
+  const speeds = tests.flatMap((test) => speedOfTest(test) ?? []);
   const speed = record.engine.compressionLimits.speed ?? (speeds.length === 0 ? undefined : median(speeds));
   return {
     repeatability: pooledRepeatability([...repeats.values()].flat()),

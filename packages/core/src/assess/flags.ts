@@ -4,8 +4,8 @@
 import type { EngineRecord, Test } from "../record/index.ts";
 import { type CylinderVerdict, type ForwardReading, type ForwardTest, forwardTest } from "../spread/index.ts";
 import type { EngineFigures } from "./figures.ts";
-import { isVoid } from "./trust.ts";
-import { isSellers } from "./trust-rules.ts";
+import { isVoid } from "./trust/trust.ts";
+import { isSellers } from "./trust/trust-rules.ts";
 import {
   type CylinderValue,
   type KindValues,
@@ -14,7 +14,7 @@ import {
   isComparable,
   supplyOf,
   valuesOf,
-} from "./values.ts";
+} from "./values/values.ts";
 
 /** What is compared within one test: cranking readings, or the part held in a leak-down. */
 export type Compared = "dry" | "leak-down";
@@ -55,7 +55,7 @@ const readingsOf = (test: Test, what: Compared, values: KindValues): readonly Fo
   values.cells.map((cell, i): ForwardReading => {
     if (cell === undefined || !isComparable(cell)) return { kind: "not-read" };
     if (what === "dry") return crankingReading(cell);
-    return leakReading(cell, fractionLost(values.holds, cell.value, supplyOf(test, i)));
+    return leakReading(cell, fractionLost(values.holds, cell.value, supplyOf(test, i, values.gauge)));
   });
 
 /** The division of the dial, for leak-down as a fraction of the supply. */

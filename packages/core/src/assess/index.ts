@@ -1,22 +1,37 @@
 export { assessTest } from "./assess-test.ts";
 export {
   type CylinderAssessment,
+  type FullyCorrected,
   type LimitMissed,
   type NextTest,
-  type OilEvidence,
-  type OilRise,
-  type OilTest,
   type PressureValue,
   type TestAssessment,
 } from "./assessment.ts";
-export { type LeakValue } from "./assess-leak-down.ts";
-export { type SinceFirst } from "./since-first.ts";
-export { type ComparedCell, type GaugeComparison } from "./gauge-comparison.ts";
-export { type LevelSince } from "./level-since.ts";
-export { type DigitSlip } from "./slips.ts";
-export { judgeTrust } from "./trust.ts";
-export { type Trust, type TrustCode, type TrustReason } from "./trust-reason.ts";
-export { type TrustReasonCode } from "./trust-words.ts";
+export { type LeakValue } from "./leak/assess-leak-down.ts";
+export { restrictorOf } from "./leak/leak-instrument.ts";
+export { type LeakTest } from "./leak/leak-test.ts";
+export { type LeakAndCranking, type ExplainedCylinder } from "./leak/leak-and-cranking.ts";
+export { type LeakPart } from "./leak/leak-parts.ts";
+export { type MasterUse } from "./leak/leak-master.ts";
+export { type LevelSince, type SinceFirst } from "./years/changes.ts";
+export { type ComparedCell, type GaugeComparison } from "./gauges/gauge-comparison.ts";
+export {
+  compareGauges,
+  comparedReadings,
+  type GaugePair,
+  type GaugeRepeats,
+  type MeasuredStanding,
+  type StandingRefused,
+} from "./gauges/compare-gauges.ts";
+export { type DayDifference } from "./gauges/day-difference.ts";
+export { linkedGauges, type LinkedGauges } from "./gauges/linked-gauge.ts";
+export { gaugeLink, type NewLink } from "./gauges/gauge-link.ts";
+export { holeCalibration, type HoleCalibration, type HoleFinding } from "./gauges/hole-calibration.ts";
+export { speedCalibration, type SpeedReadings } from "./gauges/speed-calibration.ts";
+export { type DigitSlip } from "./values/slips.ts";
+export { judgeTrust } from "./trust/trust.ts";
+export { type Trust, type TrustCode, type TrustReason } from "./trust/trust-reason.ts";
+export { type TrustReasonCode } from "./trust/trust-words.ts";
 export { figuresOf, type EngineFigures } from "./figures.ts";
 export {
   assessHistory,
@@ -24,5 +39,12 @@ export {
   type HistoryAssessment,
   type KindHistory,
   type Repeatability,
-} from "./assess-history.ts";
-export { type CountedTest } from "./counted-test.ts";
+} from "./years/assess-history.ts";
+export { type CountedTest } from "./years/counted-test.ts";
+export { trueReading } from "./values/values.ts";
+export { type BuildUp, type BuildUpPattern } from "./oil/build-up-finding.ts";
+export { type GaugeHose } from "./gauges/gauge-hose.ts";
+export { oilCautions } from "./oil/oil-caution.ts";
+export { type OilDoubt, type OilEvidence, type OilRise, type OilTest } from "./oil/oil-finding.ts";
+export { type SpeedAssessment } from "./speed/speed-assessment.ts";
+export { type TestSpeed } from "./speed/history-speed.ts";

@@ -2,12 +2,14 @@
 
 import { type PressureCorrection, speedDoubt } from "../cranking/index.ts";
 import { gaugePressure } from "../quantity/index.ts";
-import type { EngineRecord } from "../record/index.ts";
+import type { Engine, EngineRecord } from "../record/index.ts";
 import type { RuleReading } from "../rules/index.ts";
 import { type Spread, readingUncertainty } from "../spread/index.ts";
 import type { LimitMissed, PressureValue } from "./assessment.ts";
-import type { TrustCode } from "./trust-reason.ts";
-import { type CylinderPressures, type GaugeDoubt, isCompared } from "./pressure-values.ts";
+import type { TrustCode } from "./trust/trust-reason.ts";
+import { type CylinderPressures, type GaugeDoubt, isCompared } from "./values/pressure-values.ts";
+import type { SpeedAssessment } from "./speed/speed-assessment.ts";
+import { sweptOf } from "./speed/speed-estimates.ts";
 
 /** Lowest share of the highest reading, where the maker states no limit of his own. @source handbook/statistics.md L.8 */
 const usualShare = 0.75;
@@ -15,19 +17,27 @@ const usualShare = 0.75;
 /** A reading at a limit is not below it, whatever the last digit of the arithmetic says. */
 const atMost = 1 - 1e-9;
 
-/** The limits that a reading misses. */
+/** What an absolute limit or a difference in pressure is held against: fully corrected where that was not refused. */
+const fullOf = ({ full, corrected }: PressureValue): number => full?.corrected ?? corrected;
+
+/** The limits that a reading misses. @param pressures - of all cylinders of the test */
 export const limitsMissed = (
   { engine }: EngineRecord,
   value: PressureValue | undefined,
-  spread: Spread | undefined,
+  {
+    spread,
+    pressures,
+  }: { readonly spread: Spread | undefined; readonly pressures: readonly CylinderPressures[] },
 ): readonly LimitMissed[] => {
   if (!isCompared(value) || spread === undefined) return [];
   const { minimum, difference, lowestToHighest } = engine.compressionLimits;
   const share = value.corrected / spread.highest;
   if (minimum === undefined && difference === undefined && lowestToHighest === undefined)
     return share < usualShare * atMost ? ["usual-ratio"] : [];
-  const isMinimumMissed = minimum !== undefined && value.corrected < minimum * atMost;
-  const isTooFar = difference !== undefined && (spread.highest - value.corrected) * atMost > difference;
+  const own = fullOf(value);
+  const highest = Math.max(...pressures.flatMap(({ dry }) => (isCompared(dry) ? fullOf(dry) : [])));
+  const isMinimumMissed = minimum !== undefined && own < minimum * atMost;
+  const isTooFar = difference !== undefined && (highest - own) * atMost > difference;
   const isShareMissed = lowestToHighest !== undefined && share < lowestToHighest * atMost;
   return [
     ...(isMinimumMissed ? (["maker-minimum"] as const) : []),
@@ -36,7 +46,7 @@ export const limitsMissed = (
   ];
 };
 
-/** The dry readings as the rules take them. Speed is not corrected, so its doubt stands in the common part.
+/** The dry readings as the rules take them. Where the speed is not corrected its doubt stands in the common part.
  *  @param facts - a test that is void carries no rule either */
 export const ruleReadings = (
   { engine }: EngineRecord,
@@ -44,10 +54,12 @@ export const ruleReadings = (
   {
     doubt,
     correction,
+    speed,
     trust,
   }: {
     readonly doubt: GaugeDoubt;
     readonly correction: PressureCorrection;
+    readonly speed: SpeedAssessment | undefined;
     readonly trust: TrustCode;
   },
 ): RuleReading[] =>
@@ -57,7 +69,7 @@ export const ruleReadings = (
     const read = value.value > 0;
     const measured = { pressure: read ? value.value : 1, repeats: value.readings.length };
     const parts = readingUncertainty(measured, doubt, correction.uncertainty);
-    const corrected = gaugePressure(value.corrected);
+    const { full } = value;
     return {
       label,
       state: value.pegged
@@ -65,11 +77,27 @@ export const ruleReadings = (
         : value.doubtful || !isCompared(value) || trust === "void"
           ? "doubtful"
           : "taken",
-      pressureCorrected: corrected,
-      fullyCorrected: corrected,
+      pressureCorrected: gaugePressure(value.corrected),
+      fullyCorrected: gaugePressure(fullOf(value)),
       ownUncertainty: read ? parts.reading : 0,
-      commonUncertainty: read
-        ? Math.hypot(parts.gauge, doubt.unknown, correction.uncertainty, speedDoubt(engine.ignition))
-        : 0,
+      ...(full === undefined ? {} : { fullOwnUncertainty: full.own }),
+      commonUncertainty: !read
+        ? 0
+        : full === undefined
+          ? Math.hypot(
+              parts.gauge,
+              doubt.unknown,
+              doubt.hose,
+              correction.uncertainty,
+              doubtOfSpeed(engine, speed),
+            )
+          : Math.hypot(full.common, doubt.hose),
     };
   });
+
+/** What the speed may have done to readings that stand as they are. */
+export const doubtOfSpeed = (engine: Engine, speed: SpeedAssessment | undefined): number => {
+  const { from, to } = speed ?? {};
+  const known = from === undefined || to === undefined ? undefined : { from, to };
+  return speedDoubt(engine.ignition, sweptOf(engine), known);
+};

@@ -90,7 +90,8 @@ const toReadAgain = (
   return low.length === 0 && apart === "wider" ? [repeat("read every cylinder again, twice", 12)] : [];
 };
 
-const isAllLost = (leakDown: CylinderAssessment["leakDown"]): boolean => leakDown?.lost === 1;
+const isAllLost = (leakDown: CylinderAssessment["leakDown"]): boolean =>
+  leakDown !== undefined && (leakDown.lost === 1 || leakDown.sizing.judgement?.kind === "no-seal");
 
 const checkText = (noPressure: readonly CylinderAssessment[]): string => {
   const labels = labelsOf(noPressure);

@@ -1,0 +1,90 @@
+// The leak-down readings of one test: the part lost, and each cylinder among its fellows.
+
+import { lostUncertainty } from "../../leakdown/index.ts";
+import type { EngineRecord, Test } from "../../record/index.ts";
+import { type Standing, standing } from "../../spread/index.ts";
+import { earlierFlags, forwardOf } from "../flags.ts";
+import type { EngineFigures } from "../figures.ts";
+import type { TrustCode } from "../trust/trust-reason.ts";
+import { type LeakInstrument, pressuresOf, tellsSize } from "./leak-instrument.ts";
+import { type MasterUse, isBeyondMaster, masterUse } from "./leak-master.ts";
+import { type LeakSizing, leakSizing } from "./leak-size.ts";
+import { fractionLost, supplyOf, valuesOf } from "../values/values.ts";
+
+export interface LeakValue {
+  /** Supply [Pa gauge]; absent on a dial in percent. */
+  readonly regulated?: number;
+  /** Cylinder side, each take [Pa gauge]; absent on a dial in percent. */
+  readonly readings?: readonly number[];
+  /** Mean of the takes [Pa gauge]; absent on a dial in percent. */
+  readonly value?: number;
+  /** Fraction lost, 0 … 1. */
+  readonly lost: number;
+  /** Standard uncertainty of it by the dials; absent on a tester that tells a percent only. */
+  readonly uLost?: number;
+  /** How large the leak is, as far as its tester tells; empty in a test that is void. */
+  readonly sizing: LeakSizing;
+  /** Against the master orifice read that day. */
+  readonly master?: MasterUse;
+  /** More is lost than the maker, or the master of that day, allows. */
+  readonly belowLimit: boolean;
+  readonly flaggedBefore: boolean;
+  /** Absent in a test that is void. */
+  readonly standing?: Standing;
+  /** Distance below the fellows in standard deviations; absent for the core. */
+  readonly t?: number;
+}
+
+/** In the engine's order; undefined where a cylinder was not read or its supply is not known. */
+export const assessLeakDown = (
+  record: EngineRecord,
+  test: Test,
+  {
+    figures,
+    trust,
+    instrument,
+  }: {
+    readonly figures: EngineFigures;
+    readonly trust: TrustCode;
+    readonly instrument: LeakInstrument | undefined;
+  },
+): readonly (LeakValue | undefined)[] => {
+  const values = valuesOf(test, "leak-down");
+  if (values === undefined || instrument === undefined) return record.engine.cylinders.map(() => undefined);
+  const forward = trust === "void" ? undefined : forwardOf(record, test, "leak-down", figures);
+  const earlier = earlierFlags(record, test, "leak-down", figures);
+  const limit = record.engine.leakDownLimits.lost;
+  return record.engine.cylinders.map((_, i): LeakValue | undefined => {
+    const cell = values.cells[i];
+    const regulated = values.holds === "pressure" ? supplyOf(test, i, values.gauge) : undefined;
+    const lost = cell === undefined ? undefined : fractionLost(values.holds, cell.value, regulated);
+    const verdict = forward?.cylinders[i];
+    if (cell === undefined || lost === undefined) return undefined;
+    const { flaggedBefore, sameDayRepeats } = earlier[i] ?? { flaggedBefore: false, sameDayRepeats: 0 };
+    const sizing = trust === "void" ? {} : leakSizing(instrument, i, cell.value);
+    const { judgement } = sizing;
+    const reading = tellsSize(instrument) ? pressuresOf(instrument, i, cell.value) : undefined;
+    const master =
+      trust === "void"
+        ? undefined
+        : masterUse(test, instrument, { cylinder: i, value: cell.value, judgement });
+    const belowLimit = (limit !== undefined && lost > limit) || isBeyondMaster(master);
+    const word =
+      verdict === undefined
+        ? undefined
+        : judgement?.kind === "tight" && !belowLimit
+          ? "even"
+          : standing({ verdict, repeats: cell.readings.length + sameDayRepeats, flaggedBefore, belowLimit });
+    return {
+      ...(regulated === undefined ? {} : { regulated, readings: cell.readings, value: cell.value }),
+      lost,
+      ...(reading === undefined ? {} : { uLost: lostUncertainty(reading) }),
+      sizing,
+      ...(master === undefined ? {} : { master }),
+      belowLimit,
+      flaggedBefore,
+      ...(word === undefined ? {} : { standing: word }),
+      ...(verdict?.kind === "read" && verdict.t !== undefined ? { t: verdict.t } : {}),
+    };
+  });
+};

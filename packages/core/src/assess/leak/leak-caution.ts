@@ -1,0 +1,36 @@
+// What can hurt in a leak-down that is to be made next, and what the air of one on an aircraft means.
+
+import type { EngineRecord, Test } from "../../record/index.ts";
+import type { NextTest } from "../assessment.ts";
+
+/** @source AC 43.13-1B par. 8-14; Lycoming SI 1191A; Continental (propeller); trade sources (crank tools)
+ *  valves: CASA AD/ENG/4, Continental M84-15 (static seal: no leak) */
+export const leakCautions = (
+  { engine }: EngineRecord,
+  test: Test,
+  next: readonly NextTest[],
+): readonly string[] => {
+  const kinds = new Set<string>(test.rows.map(({ what }) => what));
+  const isRepeat = [...kinds].every((what) => what.startsWith("leak-down"));
+  const code = next[0]?.code;
+  const isNext = code === "leak-down-and-listen" || (code === "repeat" && isRepeat);
+  const isAircraft = engine.use === "aircraft";
+  const swing = isAircraft
+    ? "air swings the propeller: a second person holds it before any air goes on, low pressure first; keep out of its arc"
+    : "air turns the crank if the piston is off the top: bars and sockets off, hands clear, low pressure first";
+  const leaks = isAircraft ? staticLeaks(engine.cylinders, test) : [];
+  return [
+    ...(isNext ? [swing] : []),
+    ...(leaks.length === 0
+      ? []
+      : [
+          `air past valves, plug or barrel joint was heard in ${leaks.join(", ")}: some makers and authorities allow none, whatever the reading; ask the licensed person`,
+        ]),
+  ];
+};
+
+/** Cylinders whose air was heard anywhere but in the crankcase. */
+const staticLeaks = (labels: readonly string[], { heard = [] }: Test): readonly string[] =>
+  labels.filter((_, i) =>
+    (heard[i] ?? []).some(({ place }) => place !== "none" && place !== "crankcase" && place !== "neighbour"),
+  );

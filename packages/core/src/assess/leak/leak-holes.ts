@@ -1,0 +1,107 @@
+// The leaks of an engine over the years as holes, across testers of known bore: each with its band, the changes marked.
+
+import { type Restrictor, alphaUncertainty, boreUncertainty, leakFigures } from "../../leakdown/index.ts";
+import { type Length, toSi } from "../../quantity/index.ts";
+import type { EngineRecord } from "../../record/index.ts";
+import type { CountedTest } from "../years/counted-test.ts";
+import { type LeakInstrument, pressuresOf } from "./leak-instrument.ts";
+import type { LeakSeriesTest } from "./leak-series.ts";
+
+export interface Hole {
+  readonly hole: Length;
+  /** Standard uncertainty [m], dials and bore. */
+  readonly uHole: number;
+  /** Of its logarithm, with what readings differ by from day to day. */
+  readonly uBetweenDays: number;
+}
+
+export interface HoleChange {
+  readonly label: string;
+  readonly before: Hole;
+  readonly after: Hole;
+  readonly lnRatio: number;
+  /** By dials and bores. */
+  readonly uLnRatio: number;
+  /** Whether more than twice its uncertainty, day to day included. */
+  readonly shown: "yes" | "no";
+}
+
+/** Where the tester changed between two tests that count. */
+export interface TesterChange {
+  readonly fromTest: string;
+  readonly toTest: string;
+  readonly fromGauge?: string;
+  readonly toGauge?: string;
+  /** Whether the series goes on, its readings restated, or a new one begins. */
+  readonly carried: "restated" | "new-history";
+  /** Cylinders whose hole is known on both sides, in the engine's order. */
+  readonly holes: readonly HoleChange[];
+}
+
+/** Between operators and days readings differ by this; judgement on one published series. @source handbook/leakdown.md E */
+const dayToDay = toSi(2, "psi");
+
+/** In the engine's order; undefined where the tester tells no size, or nothing is lost. */
+export const holesOf = (
+  { values }: CountedTest,
+  { instrument }: LeakSeriesTest,
+): readonly (Hole | undefined)[] => {
+  const { bore } = instrument.restrictor;
+  return values.cells.map((cell, i) =>
+    cell === undefined || cell.pegged || bore === undefined ? undefined : holeOf(instrument, i, cell.value),
+  );
+};
+
+const holeOf = (instrument: LeakInstrument, cylinder: number, value: number): Hole | undefined => {
+  const reading = pressuresOf(instrument, cylinder, value);
+  if (reading === undefined || reading.cylinder <= 0 || reading.cylinder >= reading.supply) return undefined;
+  const { size } = leakFigures(reading, instrument.restrictor);
+  if (size === undefined) return undefined;
+  const uDays = alphaUncertainty({
+    ...reading,
+    uCylinder: Math.hypot(reading.uCylinder ?? 0, dayToDay),
+  });
+  const uBetweenDays = 0.5 * Math.hypot(uDays, boreUncertainty(instrument.restrictor));
+  return { hole: size.equalHole, uHole: size.uEqualHole, uBetweenDays };
+};
+
+export const testerChanges = (
+  { engine }: EngineRecord,
+  counted: readonly CountedTest[],
+  series: readonly LeakSeriesTest[],
+): readonly TesterChange[] => {
+  const full = counted.flatMap((one, k) => {
+    const own = series[k];
+    return one.use === "full" && own !== undefined ? [{ one, own }] : [];
+  });
+  return full.slice(1).flatMap(({ one, own }, k): TesterChange[] => {
+    const before = full[k];
+    if (before === undefined || before.own.instrument.gauge === own.instrument.gauge) return [];
+    const [first, then] = [holesOf(before.one, before.own), holesOf(one, own)];
+    const [fromGauge, toGauge] = [before.own.instrument.gauge, own.instrument.gauge];
+    return [
+      {
+        fromTest: before.one.test.id,
+        toTest: one.test.id,
+        ...(fromGauge === undefined ? {} : { fromGauge }),
+        ...(toGauge === undefined ? {} : { toGauge }),
+        carried: own.begins === undefined ? "restated" : "new-history",
+        holes: oneMake(before.own.instrument.restrictor, own.instrument.restrictor)
+          ? engine.cylinders.flatMap((label, i) => changeOf(label, first[i], then[i]))
+          : [],
+      },
+    ];
+  });
+};
+
+/** Holes made like two restrictors of one make compare; of two makes only where both coefficients were measured. */
+const oneMake = (a: Restrictor, b: Restrictor): boolean =>
+  a.cd === undefined && b.cd === undefined && (a.profile ?? "unknown") === (b.profile ?? "unknown");
+
+const changeOf = (label: string, before: Hole | undefined, after: Hole | undefined): HoleChange[] => {
+  if (before === undefined || after === undefined) return [];
+  const lnRatio = Math.log(after.hole / before.hole);
+  const uLnRatio = Math.hypot(before.uHole / before.hole, after.uHole / after.hole);
+  const uDays = Math.hypot(before.uBetweenDays, after.uBetweenDays);
+  return [{ label, before, after, lnRatio, uLnRatio, shown: Math.abs(lnRatio) > 2 * uDays ? "yes" : "no" }];
+};

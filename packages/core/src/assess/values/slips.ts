@@ -1,0 +1,52 @@
+// A reading that a slipped digit made: 1310 or 13.1 among 131s. All thresholds here are judgement, no source.
+
+import { median } from "../../statistics/index.ts";
+
+/** `high`: so far above the others that it stands in no comparison. `low`: about a tenth of the others; as a weak cylinder
+ *  may really read so, it goes on being compared. */
+export interface DigitSlip {
+  readonly kind: "high" | "low";
+  /** Reading / middle of the others. */
+  readonly times: number;
+  /** The reading [Pa gauge]. */
+  readonly reading: number;
+}
+
+interface Read {
+  readonly readings: readonly number[];
+  readonly value: number;
+  readonly pegged: boolean;
+}
+
+/** From so many times the others on, no healthy or sick engine reads: a strong cylinder beside weak ones reads two to
+ *  three times as much. */
+const farAbove = 4;
+/** Others below this [Pa gauge, some 45 psi] may be dead themselves, and the high one is then the sound one. */
+const soundAtLeast = 300_000;
+/** A tenth, within 15 %; anything else that is low may be a dead cylinder, and 0 always is. */
+const tenth = { from: 0.085, to: 0.115 };
+
+/** In the order given; undefined where nothing points to a slip. Where some are far above, only they are named: the
+ *  others then look like a tenth. */
+export const slipsOf = (cells: readonly (Read | undefined)[]): readonly (DigitSlip | undefined)[] => {
+  const slips = cells.map((cell, i) => slipOf(cell, othersOf(cells, i)));
+  const anyHigh = slips.some((slip) => slip?.kind === "high");
+  return anyHigh ? slips.map((slip) => (slip?.kind === "high" ? slip : undefined)) : slips;
+};
+
+const othersOf = (cells: readonly (Read | undefined)[], own: number): readonly number[] =>
+  cells.flatMap((cell, i) =>
+    i !== own && cell !== undefined && !cell.pegged && cell.value > 0 ? [cell.value] : [],
+  );
+
+const slipOf = (cell: Read | undefined, others: readonly number[]): DigitSlip | undefined => {
+  if (cell === undefined || others.length === 0) return undefined;
+  const middle = median(others);
+  const [lowest, highest] = [Math.min(...cell.readings), Math.max(...cell.readings)];
+  if (highest >= farAbove * middle && middle >= soundAtLeast)
+    return { kind: "high", times: highest / middle, reading: highest };
+  const share = lowest / middle;
+  return share >= tenth.from && share <= tenth.to && !cell.pegged
+    ? { kind: "low", times: share, reading: lowest }
+    : undefined;
+};

@@ -1,0 +1,24 @@
+// What one test shows against the earlier ones.
+
+export interface SinceFirst {
+  /** First test that counts since the last work on this cylinder. */
+  readonly test: string;
+  readonly date: string;
+  /** Change against the others, a fraction: -0.05 = 5 % lost. */
+  readonly change: number;
+}
+
+export interface LevelSince {
+  /** First test that counts since the last work on all cylinders, by the same gauge or one linked to it. */
+  readonly test: string;
+  readonly date: string;
+  readonly gauge: string;
+  /** The gauge of the first test: the same, or one linked to it. */
+  readonly before: string;
+  /** Cylinders read in both and not worked on in between: all of them read lower. */
+  readonly labels: readonly string[];
+  /** Change of the middle corrected reading, a fraction: -0.26 = 26 % lower; by speed too where both tests have it. */
+  readonly change: number;
+  /** Standard uncertainty of ln(1 + change). */
+  readonly uncertainty: number;
+}

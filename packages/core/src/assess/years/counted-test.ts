@@ -1,0 +1,11 @@
+// A test as the history counts it.
+
+import type { TestUse } from "../../history/index.ts";
+import type { Test } from "../../record/index.ts";
+import type { KindValues } from "../values/values.ts";
+
+export interface CountedTest {
+  readonly test: Test;
+  readonly values: KindValues;
+  readonly use: TestUse;
+}

@@ -1,0 +1,177 @@
+// What known holes and two cranking speeds say of a gauge. Numbers by the handbook are computed there.
+
+import {
+  type Engine,
+  type Gauge,
+  absolutePressure,
+  assessTest,
+  gaugePressure,
+  holeCalibration,
+  holeFromKnownHoles,
+  length,
+  pressureCorrection,
+  readGauges,
+  speed,
+  speedCalibration,
+  toSi,
+} from "@sealtrend/core";
+import { expect, test } from "vitest";
+import { assessed, recordOf } from "./records.ts";
+
+const gaugeOf = (cells: Readonly<Record<string, string>>): Gauge => {
+  const { gauges, problems } = readGauges(
+    `${Object.keys(cells).join(",")}\n${Object.values(cells).join(",")}\n`,
+    "gauges.csv",
+  );
+  const [gauge] = gauges;
+  if (gauge === undefined || problems.length > 0) throw new Error(JSON.stringify(problems));
+  return gauge;
+};
+const tester = { gauge: "cheapo", kind: "leak-down", unit: "psi" };
+const seaLevel = absolutePressure(101_325);
+const psi = (value: number) => gaugePressure(toSi(value, "psi"));
+
+test("three open holes in gauges.csv give the equal hole of a reading between them", () => {
+  // handbook, leak-down H.3 number 8 (computed): holes 0.80, 1.00, 1.25 mm (± 0.02) read 74, 66, 52 psi; a cylinder that
+  // reads 61 psi (u 0.577 psi) leaks like a hole of 1.083 ± 0.013 mm
+  const { knownHoles = [] } = gaugeOf({ ...tester, known_holes: "0.80mm:74psi 1.00mm:66psi 1.25mm:52psi" });
+  const found = holeFromKnownHoles(knownHoles, psi(61), { uReading: psi(0.577) });
+  if (found.kind !== "measured") throw new Error(found.kind);
+  expect(found.hole * 1000).toBeCloseTo(1.083, 3);
+  expect(found.uHole * 1000).toBeCloseTo(0.013, 3);
+});
+
+test("a hole on a tester whose supply is known tells the bore that its restrictor acts as", () => {
+  // a hole that equals the restrictor reads 61.767 of 80 psi at sea level (computed: alpha 1)
+  const found = holeCalibration(
+    gaugeOf({ ...tester, regulated: "80", restrictor_mm: "1.016", known_holes: "1.016mm:61.767psi" }),
+    seaLevel,
+  );
+  if (found?.kind !== "restrictor") throw new Error(found?.kind);
+  expect(found.actsAs * 1000).toBeCloseTo(1.016, 3);
+  expect(found.used).toEqual({
+    share: expect.closeTo(1, 3) as number,
+    cd: expect.closeTo(0.82, 3) as number,
+    ofHoles: 0.82,
+  });
+  // u(d)/d = half u(alpha)/alpha with the hole's own 0.02/(d sqrt 3): by H.1, S 2.22 at 61.8/80, dials 1.19 psi each
+  expect(found.uActsAs * 1000).toBeGreaterThan(0.02);
+  expect(found.uActsAs * 1000).toBeLessThan(0.04);
+});
+
+test.each([
+  ["1.0mm:55psi", "one-hole"],
+  ["0.8mm:74psi 1.0mm:66psi", "span"],
+  ["0.8mm:66psi 1.0mm:74psi", "contradictory"],
+  ["0.8mm:74psi 1.0mm:40%", "contradictory"],
+])("without the supply %s is %s", (holes, kind) => {
+  expect(holeCalibration(gaugeOf({ ...tester, known_holes: holes }), seaLevel)?.kind).toBe(kind);
+});
+
+test("a hole that loses all, or nothing, tells nothing of the restrictor", () => {
+  for (const holes of ["1.0mm:0psi", "1.0mm:80psi"])
+    expect(holeCalibration(gaugeOf({ ...tester, regulated: "80", known_holes: holes }), seaLevel)?.kind).toBe(
+      "contradictory",
+    );
+  expect(holeCalibration(gaugeOf(tester), seaLevel)).toBeUndefined();
+});
+
+const { engine } = recordOf({ tests: [] });
+const twoStroke: Engine = { ...engine, cycle: "two-stroke" };
+const selfReleasing: Engine = { ...engine, compressionRelease: "automatic" };
+const red = gaugeOf({ gauge: "red", kind: "compression", unit: "kPa" });
+const atSea = pressureCorrection({ altitude: length(0) });
+const at = (rpm: number, ...kPa: number[]) => ({
+  speed: speed(rpm),
+  readings: kPa.map((value) => gaugePressure(value * 1000)),
+});
+const calibrated = (of: Engine, slow: ReturnType<typeof at>, fast: ReturnType<typeof at>, gauge = red) =>
+  speedCalibration({ engine: of, gauge }, { slow, fast }, atSea);
+
+test("one cylinder at two speeds gives the reading without losses", () => {
+  // handbook, cranking I.5 number 5 (computed): 1185 kPa at 180 rpm, 1312 at 260: P0 1684.6 kPa
+  const found = calibrated(engine, at(180, 1185, 1185, 1185), at(260, 1312, 1312, 1312));
+  if ("refused" in found) throw new Error(found.refused.text);
+  expect(found.P0 / 1000).toBeCloseTo(1684.6, 1);
+  // g 2.6827 and 3.6827, h -0.8655: with 1 % each u is 0.0472 there. Here repeats that agree blend to
+  // sqrt(6 x 0.015^2 / 10) = 0.01162, of three 0.00671: 4.5562 x 0.00671 = 0.03056; speeds 1.5 % each: 0.01836; and the air
+  expect(found.uncertainty).toBeCloseTo(Math.hypot(0.03056, 0.01836, atSea.uncertainty), 4);
+});
+
+test("what the gauge reads too high is taken out of both", () => {
+  const high = gaugeOf({ gauge: "red", kind: "compression", unit: "kPa", reads_high: "20" });
+  const found = calibrated(engine, at(180, 1205, 1205), at(260, 1332, 1332), high);
+  expect("P0" in found && found.P0 / 1000).toBeCloseTo(1684.6, 1);
+});
+
+test.each([
+  ["speeds too close", engine, at(180, 1185), at(220, 1312), "speeds-too-close"],
+  ["no rise", engine, at(180, 1185), at(260, 1185), "not-rising"],
+  ["a speed beyond the rule", engine, at(90, 1185), at(260, 1312), "speed-out-of-range"],
+  ["a two-stroke", twoStroke, at(180, 1185), at(260, 1312), "two-stroke"],
+  ["a release that works by itself", selfReleasing, at(180, 1185), at(260, 1312), "release"],
+])("%s: refused", (_, of, slow, fast, code) => {
+  expect(calibrated(of, slow, fast)).toMatchObject({ refused: { code } });
+});
+
+test("a gauge that reads 5 psi high has 5 psi taken out of its values; what was read stays as read", () => {
+  const gauges = "gauge,kind,unit,reads_high\nred,compression,psi,5\n";
+  const { readsHigh, cylinders, spread } = assessed({
+    gauges,
+    tests: [{ test: "2026-05-03a", gauge: "red", cells: "155 145 165 0" }],
+  });
+  expect(readsHigh).toBeCloseTo(psi(5), 6);
+  const dry = cylinders.map(({ pressures }) => pressures.dry);
+  expect(dry.map((value) => value?.read)).toEqual([155, 145, 165, 0].map((value) => psi(value)));
+  // 155 - 5 = 150 …; a needle that did not move stays at 0
+  [150, 140, 160, 0].forEach((value, i) => expect(dry[i]?.corrected).toBeCloseTo(psi(value), 3));
+  expect(spread?.highest).toBeCloseTo(psi(160), 3);
+});
+
+test("a leak-down dial that reads high is put right too, and the tester's own supply stands in for one not stated", () => {
+  const record = recordOf({
+    gauges: "gauge,kind,unit,reads_high,regulated,dial\ntester,leak-down,psi,2,80,pressure\n",
+    tests: [{ test: "2026-05-03a", what: "leak-down", gauge: "tester", cells: "74 66 74 80" }],
+  });
+  const [only] = record.tests;
+  if (only === undefined) throw new Error("no test");
+  // (80 - 72)/80 = 0.1; (80 - 64)/80 = 0.2; (80 - 78)/80 = 0.025
+  const lost = assessTest(record, only).cylinders.map(({ leakDown }) => leakDown?.lost);
+  expect(lost).toEqual([0.1, 0.2, 0.1, 0.025].map((value) => expect.closeTo(value, 9) as number));
+});
+
+test("known holes and the master are read on the same dial as the cylinder: what it reads too high drops out of both", () => {
+  const leakDown = (offset: number) =>
+    assessed({
+      gauges: `gauge,kind,unit,reads_high,regulated,dial,known_holes
+tester,leak-down,psi,${String(offset)},80,pressure,1.0mm:${String(66 + offset)}psi
+`,
+      tests: [
+        {
+          test: "2026-05-03a",
+          what: "leak-down",
+          gauge: "tester",
+          cells: [74, 66, 72, 70].map((value) => String(value + offset)).join(" "),
+          master_psi: String(44 + offset),
+        },
+      ],
+    }).cylinders.map(({ leakDown: found }) => found);
+  const right = leakDown(0);
+  const high = leakDown(3);
+  expect(high.map((found) => found?.lost)).toEqual(
+    right.map((found) => expect.closeTo(found?.lost ?? NaN, 9) as number),
+  );
+  expect(JSON.stringify(rounded(high))).toBe(JSON.stringify(rounded(right)));
+});
+
+/** Without what was read, to nine digits. */
+const rounded = (value: unknown): unknown =>
+  JSON.parse(
+    JSON.stringify(value, (name, inner: unknown) =>
+      name === "readings" || name === "value" || name === "read"
+        ? undefined
+        : typeof inner === "number"
+          ? Number(inner.toPrecision(9))
+          : inner,
+    ),
+  );
