@@ -1,4 +1,11 @@
-import { absolutePressure, length, pressureCorrection, speedDoubt, temperature } from "@sealtrend/core";
+import {
+  absolutePressure,
+  length,
+  pressureCorrection,
+  speedDoubt,
+  temperature,
+  volume,
+} from "@sealtrend/core";
 import { describe, expect, test } from "vitest";
 
 const station = absolutePressure(84_307);
@@ -53,4 +60,32 @@ test("a cranking speed that was not corrected leaves 3.9 % doubt on a petrol eng
   expect(speedDoubt("spark")).toBeCloseTo(0.0393, 4);
   expect(speedDoubt("compression")).toBeCloseTo(0.0488, 4);
   expect(speedDoubt("unknown")).toBe(speedDoubt("spark"));
+});
+
+test("a small cylinder that was not corrected leaves more doubt, and a speed that is known and far off leaves more still", () => {
+  // N_s = 70·(.5/.25)^.4 = 92.36: 92.36/296.18·.16 = .0499 (computed)
+  expect(speedDoubt("spark", volume(0.25e-3))).toBeCloseTo(0.0499, 4);
+  // 70/(150 + 35)·ln(260/150) = .2081 (computed)
+  expect(speedDoubt("spark", undefined, { from: 150, to: 260 })).toBeCloseTo(0.2081, 4);
+  expect(speedDoubt("spark", undefined, { from: 250, to: 250 })).toBe(speedDoubt("spark"));
+});
+
+test("a temperature exponent between the two bases lies between them; outside 0 to 1 there is none", () => {
+  const hot = { stationPressure: station, airTemperature: temperature(308.15) };
+  const quarter = pressureCorrection(hot, "pressure", 0.25);
+  expect(quarter.factor / pressureCorrection(hot).factor).toBeCloseTo(1.06941 ** 0.25, 5);
+  expect(quarter).toMatchObject({ basis: "pressure", temperatureExponent: 0.25 });
+  expect(pressureCorrection(hot, "density", 0).factor).toBe(pressureCorrection(hot).factor);
+  for (const x of [-0.1, 1.1, Number.NaN])
+    expect(() => pressureCorrection(hot, "pressure", x)).toThrow(RangeError);
+});
+
+test("the doubt about the factor is that of the pressure and that of the temperature", () => {
+  for (const basis of ["pressure", "density"] as const) {
+    const { uncertainty, uncertaintyOfPressure, uncertaintyOfTemperature } = pressureCorrection(
+      { altitude },
+      basis,
+    );
+    expect(uncertainty).toBeCloseTo(Math.hypot(uncertaintyOfPressure, uncertaintyOfTemperature), 12);
+  }
 });

@@ -35,10 +35,15 @@ export interface PressureCorrection {
   readonly station: AbsolutePressure;
   readonly from: "station" | "qnh" | "altitude" | "assumed";
   readonly reference: AbsolutePressure;
+  /** x of (T/T_ref)^x. */
+  readonly temperatureExponent: number;
   /** Corrected reading = reading x factor. */
   readonly factor: number;
   /** Standard uncertainty of ln factor. */
   readonly uncertainty: number;
+  /** Its parts: of the air's pressure, and of what its temperature does to a reading. */
+  readonly uncertaintyOfPressure: number;
+  readonly uncertaintyOfTemperature: number;
 }
 
 /** Standard uncertainties of ln p; judgement but for the rectangular rule (half-range / sqrt 3). */
@@ -66,17 +71,20 @@ const airAt = (air: AirOfTheDay): { station: AbsolutePressure; from: PressureCor
   return { station: seaLevelPressure, from: "assumed" };
 };
 
-/** The factor that brings a gauge reading to 101.325 kPa (and 288.15 K on the density basis).
- *  P_ref = P · (p_ref/p) · (T/T_ref)^x, x = 0 by pressure, 1 by density. Without a thermometer the density basis
- *  takes the standard temperature of the place.
- *  @throws RangeError for an altitude outside −2000 … 11 000 m
+/** The factor that brings a gauge reading to 101.325 kPa (and 288.15 K where temperature counts).
+ *  P_ref = P · (p_ref/p) · (T/T_ref)^x, x = 0 by pressure, 1 by density, or as chosen. Where temperature counts and
+ *  was not read, the air is as warm as the standard has it at that pressure.
+ *  @param exponent - x, 0 to 1; the cycle model gives about 0.25 for a hot engine in cool air
+ *  @throws RangeError for an altitude outside −2000 … 11 000 m, or x outside 0 … 1
  *  @source cycle model and published tables compared in the handbook; algebra @checked data/reference/altitude-factors.csv */
 export const pressureCorrection = (
   air: AirOfTheDay,
   basis: CorrectionBasis = "pressure",
+  exponent: number = basis === "density" ? 1 : 0,
 ): PressureCorrection => {
+  const x = exponent;
+  if (!(x >= 0 && x <= 1)) throw new RangeError(`pressureCorrection: exponent ${String(x)}, not from 0 to 1`);
   const { station, from } = airAt(air);
-  const x = basis === "density" ? 1 : 0;
   const airTemperature =
     x === 0 ? seaLevelTemperature : (air.airTemperature ?? temperatureAtPressure(station));
   const factor = (seaLevelPressure / station) * (airTemperature / seaLevelTemperature) ** x;
@@ -89,8 +97,11 @@ export const pressureCorrection = (
     station,
     from,
     reference: seaLevelPressure,
+    temperatureExponent: x,
     factor,
     uncertainty: Math.hypot(spread[from], thermal),
+    uncertaintyOfPressure: spread[from],
+    uncertaintyOfTemperature: thermal,
   };
 };
 
