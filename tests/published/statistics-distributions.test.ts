@@ -2,6 +2,7 @@
 
 import { expect, test } from "vitest";
 import {
+  chiSquareQuantile,
   normalCdf,
   normalQuantile,
   rangeUpperTail,
@@ -66,6 +67,20 @@ test.each([
   [1e-6, -4.753424308822899],
 ])("the normal quantile of %d agrees with R to 14 digits", (p, z) => {
   expect(relativeError(normalQuantile(p), z)).toBeLessThan(1e-14);
+});
+
+// computed with mpmath 1.3.0 (incomplete gamma function, 30 digits): 2.5, 5, 95 and 97.5 per cent
+test.each([
+  [1, 0.0009820691171752559, 0.003932140000019523, 3.841458820694126, 5.023886187314889],
+  [2, 0.05063561596857975, 0.1025865887751011, 5.991464547107982, 7.377758908227873],
+  [3, 0.2157952826238979, 0.3518463177492714, 7.81472790325118, 9.348403604496148],
+  [8, 2.17973074725265, 2.732636793499662, 15.50731305586545, 17.53454613948465],
+  [24, 12.40115021744443, 13.84842502717021, 36.41502850180731, 39.36407702660391],
+  [100, 74.22192747492373, 77.92946516501726, 124.3421134040041, 129.5611971858366],
+])("chi-square quantiles for %d degrees of freedom agree with mpmath to 12 digits", (df, ...quantiles) => {
+  [0.025, 0.05, 0.95, 0.975].forEach((p, i) => {
+    expect(relativeError(chiSquareQuantile(p, df), quantiles[i] ?? NaN)).toBeLessThan(1e-12);
+  });
 });
 
 // computed with R 4.2.2 (qtukey, infinite degrees of freedom), six decimals, hence 1e-6 in the tail;

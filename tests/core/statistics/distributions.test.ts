@@ -1,5 +1,6 @@
 import { expect, test } from "vitest";
 import {
+  chiSquareQuantile,
   normalCdf,
   normalQuantile,
   rangeUpperTail,
@@ -25,6 +26,16 @@ test("with ever more degrees of freedom Student's distribution becomes the norma
   expect(studentCdf(-2, 1e6)).toBeGreaterThan(normalCdf(-2));
 });
 
+test("chi-square with two degrees of freedom has its closed form, -2 ln(1 - p)", () => {
+  for (const p of [1e-6, 0.01, 0.3, 0.5, 0.9, 0.975, 0.999])
+    expect(Math.abs(chiSquareQuantile(p, 2) / (-2 * Math.log1p(-p)) - 1)).toBeLessThan(1e-12);
+});
+
+test("chi-square with one degree of freedom is the square of a normal value", () => {
+  for (const p of [0.01, 0.5, 0.9, 0.99])
+    expect(Math.abs(chiSquareQuantile(p, 1) / normalQuantile((1 + p) / 2) ** 2 - 1)).toBeLessThan(1e-12);
+});
+
 test("the middle of each distribution is 0", () => {
   expect(normalCdf(0)).toBe(0.5);
   expect(normalQuantile(0.5)).toBeCloseTo(0, 15);
@@ -43,7 +54,10 @@ test("a probability of 0 or 1, degrees of freedom of 0 and what is no number are
   for (const p of [0, 1, -0.1, NaN]) {
     expect(() => normalQuantile(p)).toThrow(RangeError);
     expect(() => studentQuantile(p, 3)).toThrow(RangeError);
+    expect(() => chiSquareQuantile(p, 3)).toThrow(RangeError);
   }
+  expect(() => chiSquareQuantile(0.5, 0)).toThrow(RangeError);
+  expect(() => chiSquareQuantile(0.5, Infinity)).toThrow(RangeError);
   expect(() => studentCdf(1, 0)).toThrow(RangeError);
   expect(() => studentCdf(NaN, 3)).toThrow(RangeError);
   expect(() => normalCdf(NaN)).toThrow(RangeError);

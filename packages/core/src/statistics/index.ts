@@ -1,6 +1,8 @@
 export { mean, median, sampleStandardDeviation, scaledMad } from "./describe.ts";
-export { normalCdf, normalQuantile } from "./normal.ts";
+export { normalCdf, normalDensity, normalQuantile } from "./normal.ts";
 export { studentCdf, studentQuantile } from "./student.ts";
+export { chiSquareQuantile } from "./chi-square.ts";
+export { gaugeStudy, type GaugeStudy } from "./gauge-study.ts";
 export { rangeUpperTail } from "./studentised-range.ts";
 export { varianceOfMedian } from "./variance-of-median.ts";
 export { kendall, type Kendall } from "./kendall.ts";
@@ -11,4 +13,9 @@ export {
   type LeastSquares,
   type ThroughOrigin,
 } from "./least-squares.ts";
-export { pooledRepeatability, repeatabilityLimit, type PooledRepeatability } from "./repeatability.ts";
+export {
+  pooledRepeatability,
+  repeatabilityInterval,
+  repeatabilityLimit,
+  type PooledRepeatability,
+} from "./repeatability.ts";

@@ -1,5 +1,6 @@
 // How far repeats of one reading scatter, pooled over the cells they were taken in.
 
+import { chiSquareQuantile } from "./chi-square.ts";
 import { mean } from "./describe.ts";
 import { checkList } from "./guard.ts";
 
@@ -40,3 +41,15 @@ export const pooledRepeatability = (
 /** 1.96 sqrt(2) s: two repeats lie further apart than this once in twenty times (the sense of ISO 5725, from memory).
  *  @param s - standard deviation of one reading */
 export const repeatabilityLimit = (s: number): number => 1.96 * Math.SQRT2 * s;
+
+/** Where the true standard deviation lies 19 times in 20, when `s` was found with `df` degrees of freedom:
+ *  s sqrt(df/chi2(.975; df)) to s sqrt(df/chi2(.025; df)), for normal scatter.
+ *  @throws RangeError unless s is finite and 0 or more, df finite and above 0 */
+export const repeatabilityInterval = (
+  s: number,
+  df: number,
+): { readonly low: number; readonly high: number } => {
+  if (!(s >= 0 && s < Infinity)) throw new RangeError(`repeatabilityInterval: s is ${String(s)}`);
+  const bound = (p: number): number => s * Math.sqrt(df / chiSquareQuantile(p, df));
+  return { low: bound(0.975), high: bound(0.025) };
+};
