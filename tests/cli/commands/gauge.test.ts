@@ -161,12 +161,14 @@ test("the list has a line a gauge", async () => {
   const { out } = await desk.type(["gauge", "list"]);
   expect(out).toBe(
     "gauge   kind           scale  class     step  more\n" +
-      "red     compression  300 psi  2.5 %    5 psi  screw-in hose\n" +
-      "blue    compression  250 psi  1.6 %    2 psi  second scale in bar and kPa\n" +
-      "long    compression   60 bar  1.6 %  0.5 bar  for diesels, with the dummy\n" +
-      "                                              injector\n" +
-      "tester  leak-down    100 psi  1.6 %    1 psi  restrictor 1 mm, dial pressure;\n" +
-      "                                              two dials\n",
+      "red     compression  300 psi  2.5 %    5 psi  hose 4 cm3; screw-in hose\n" +
+      "blue    compression  250 psi  1.6 %    2 psi  hose 3 cm3; second scale in bar\n" +
+      "                                              and kPa\n" +
+      "long    compression   60 bar  1.6 %  0.5 bar  hose 1 cm3; for diesels, with the\n" +
+      "                                              dummy injector\n" +
+      "tester  leak-down    100 psi  1.6 %    1 psi  restrictor 1 mm coned, dial\n" +
+      "                                              pressure, set to 80 psi, dials\n" +
+      "                                              agree; two dials\n",
   );
 });
 
@@ -176,4 +178,111 @@ test("a logbook without a gauge says how to add one", async () => {
     exit: 0,
     out: expect.stringContaining("No gauge in logbook yet.") as string,
   });
+});
+
+const rowByColumn = (text: string): Readonly<Record<string, string>> => {
+  const [header = "", ...rows] = text.trimEnd().split("\n");
+  const cells = (rows.at(-1) ?? "").split(",");
+  return Object.fromEntries(
+    header
+      .split(",")
+      .flatMap((name, i) => (cells[i] === undefined || cells[i] === "" ? [] : [[name, cells[i]]])),
+  );
+};
+
+test("everything that a tester may say of itself has an option, and stands in the list", async () => {
+  const desk = await deskWithPump();
+  const { exit, out } = await desk.type([
+    ...add,
+    "tester",
+    ...["--kind", "leak-down", "--unit", "psi", "--full-scale", "100", "--dial", "pressure"],
+    ...["--restrictor", "0.040in", "--restrictor-tolerance", "0.001in", "--restrictor-length", "0.25in"],
+    ...[
+      "--profile",
+      "coned",
+      "--cd",
+      "0.87",
+      "--regulated",
+      "80",
+      "--matched",
+      "yes",
+      "--reads-high",
+      "-1psi",
+    ],
+  ]);
+  expect([exit, out.replace(/\s+/g, " ")]).toEqual([
+    0,
+    "added gauge tester: leak-down, 100 psi, reads 1 psi low, restrictor 1.016 mm ±0.0254 mm coned, Cd 0.87, dial " +
+      "pressure, set to 80 psi, dials agree (sealtrend undo takes it back) ",
+  ]);
+  // 1 in = 25.4 mm
+  expect(rowByColumn(desk.text("logbook/gauges.csv"))).toEqual({
+    gauge: "tester",
+    kind: "leak-down",
+    unit: "psi",
+    full_scale: "100",
+    reads_high: "-1",
+    restrictor_mm: "1.016",
+    restrictor_length_mm: "6.35",
+    profile: "coned",
+    restrictor_cd: "0.87",
+    regulated: "80",
+    dial: "pressure",
+    matched: "yes",
+    restrictor_tol_mm: "0.0254",
+  });
+  expect((await desk.type(["gauge", "list"])).out).toContain("set to 80 psi");
+});
+
+test("a compression gauge says where its valve sits, what its hose holds and how high it reads", async () => {
+  const desk = await deskWithPump();
+  await desk.type([...red, "--valve-end", "plug", "--hose", "8cm3", "--reads-high", "20kPa"]);
+  // 20 kPa = 2.90075 psi (the pound and the inch of 1959)
+  expect(rowByColumn(desk.text("logbook/gauges.csv"))).toMatchObject({
+    valve_end: "plug",
+    hose_cm3: "8",
+    reads_high: "2.90075",
+  });
+  const [gauge] = (await desk.json("gauge", "list")).gauges as Record<string, unknown>[];
+  expect(gauge).toMatchObject({ valveEnd: "plug", hose_cm3: expect.closeTo(8, 9) as number });
+});
+
+test("the supply of a dial in percent keeps the unit it was typed in", async () => {
+  const desk = await deskWithPump();
+  await desk.type([...add, "tester", "--kind", "leak-down", "--dial", "percent-lost", "--regulated", "6bar"]);
+  expect(rowByColumn(desk.text("logbook/gauges.csv"))).toMatchObject({ regulated: "6bar" });
+});
+
+test.each([
+  [["--kind", "compression", "--matched", "yes"], "--matched with --kind compression"],
+  [["--kind", "leak-down", "--hose", "8cm3"], "--hose with --kind leak-down"],
+  [["--kind", "compression", "--hose", "8"], '--hose "8"'],
+  [["--kind", "compression", "--hose", "2L"], '--hose "2L"'],
+  [["--kind", "compression", "--reads-high", "3"], '--reads-high "3": in which unit?'],
+  [["--kind", "leak-down", "--cd", "1.2"], '--cd "1.2"'],
+  [["--kind", "leak-down", "--restrictor-length", "6.35"], '--restrictor-length "6.35"'],
+  [["--kind", "leak-down", "--dial", "percent-lost", "--regulated", "6"], '--regulated "6": in which unit?'],
+])("%j does not fit: %s", async (more, found) => {
+  const desk = await deskWithPump();
+  const { exit, err } = await desk.type([...add, "red", ...more]);
+  expect([exit, err.split("\n")[0]]).toEqual([2, found]);
+});
+
+test("what a gauge reads too high is put right on the screen, under what was read", async () => {
+  const desk = await deskWithPump();
+  await desk.type([...red, "--reads-high", "3psi"]);
+  const { out } = await desk.type([
+    ...["enter", "pump", "--dry", "153 151 152 150", "--gauge", "red", "--altitude", "0m"],
+  ]);
+  // each less 3 psi
+  expect(out).toMatch(/^read +psi +153 +151 +152 +150$/m);
+  expect(out).toMatch(/^gauge put right +psi +150 +148 +149 +147 +\(it reads 3 psi high\)$/m);
+  const { correction, cylinders } = (await desk.json("show", "pump")) as {
+    correction: { readsHigh_kPa: number };
+    cylinders: { dry: { read_kPa: number[]; value_kPa: number } }[];
+  };
+  // 153 psi = 1054.90 kPa, 150 psi = 1034.21 kPa, 3 psi = 20.684 kPa
+  expect(correction.readsHigh_kPa).toBeCloseTo(20.684, 3);
+  expect(cylinders[0]?.dry.read_kPa[0]).toBeCloseTo(1054.9, 1);
+  expect(cylinders[0]?.dry.value_kPa).toBeCloseTo(1034.21, 2);
 });

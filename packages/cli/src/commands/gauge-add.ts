@@ -1,8 +1,8 @@
 // gauge add: a row of gauges.csv.
 
 import { join } from "node:path";
-import { type Problem, gaugeHeader, gaugeUnits, nearest, newLogbookText, readGauges } from "@sealtrend/core";
-import { type Args, type Command, type Option, Stop } from "../command.ts";
+import { type Problem, gaugeHeader, nearest, newLogbookText, readGauges } from "@sealtrend/core";
+import { type Args, type Command, Stop } from "../command.ts";
 import { gaugesDocument } from "../documents/gauges-document.ts";
 import type { Io } from "../io.ts";
 import { isThere } from "../logbook/inside.ts";
@@ -12,40 +12,25 @@ import { nodeWorld } from "../logbook/world.ts";
 import { type Change, write } from "../logbook/write.ts";
 import { typedLine } from "../options/quote.ts";
 import { saidOnce } from "../render/aside.ts";
-import { gaugeText } from "../render/gauges.ts";
+import { gaugeText } from "../render/gauges/gauges.ts";
 import { savedLine } from "../render/saved-line.ts";
 import { askLine, askMissing } from "./ask-missing.ts";
-import { gaugeCells } from "./gauge-cells.ts";
+import { gaugeCells } from "./gauge-steps/gauge-cells.ts";
+import { gaugeOptions } from "./gauge-steps/gauge-options.ts";
 import { columnsNeeded, newRow } from "./new-row.ts";
 import { refuseDemo } from "./refuse-demo.ts";
-import { checkTexts } from "./typed-text.ts";
+import { checkTexts } from "./typed/typed-text.ts";
 import { usage } from "./usage.ts";
-
-const options: readonly Option[] = [
-  { name: "kind", value: "KIND", help: "what it measures", choices: ["compression", "leak-down"] },
-  { name: "unit", value: "UNIT", help: "the unit of its dial", choices: gaugeUnits },
-  { name: "full-scale", value: "300psi", help: "the highest figure of its dial" },
-  { name: "class", value: "2.5", help: "accuracy, percent of full scale" },
-  { name: "division", value: "5psi", help: "its smallest step" },
-  {
-    name: "dial",
-    value: "DIAL",
-    help: "what the dial of a leak-down tester shows",
-    choices: ["pressure", "percent-lost", "percent-held"],
-  },
-  { name: "restrictor", value: "1.0mm", help: "bore of the restrictor of a leak-down tester, or unknown" },
-  { name: "note", value: "TEXT", help: "anything else" },
-];
 
 export const gaugeAdd: Command = {
   name: "gauge add",
   summary: "a gauge or leak-down tester, described once",
   examples: [
     "sealtrend gauge add red --kind compression --unit psi --full-scale 300psi --class 2.5",
-    "sealtrend gauge add tester --kind leak-down --full-scale 100psi --dial pressure --restrictor 0.040in",
+    "sealtrend gauge add tester --kind leak-down --full-scale 100psi --regulated 80psi --restrictor 0.040in",
   ],
   positionals: [{ name: "NAME", help: "what you call it, as in --gauge red", need: "must" }],
-  options,
+  options: gaugeOptions,
   run: async (typed, io) => {
     const [name = ""] = typed.positionals;
     const world = nodeWorld(io);
@@ -126,7 +111,7 @@ const nearName = async (name: string, { gauges }: Logbook, io: Io): Promise<read
 };
 
 const givenWords = (args: Args): readonly string[] =>
-  options.flatMap(({ name }) => {
+  gaugeOptions.flatMap(({ name }) => {
     const value = args.text(name);
     return value === undefined ? [] : [`--${name}`, value];
   });

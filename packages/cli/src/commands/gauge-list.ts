@@ -5,7 +5,7 @@ import { gaugesDocument } from "../documents/gauges-document.ts";
 import { openLogbook } from "../logbook/open-logbook.ts";
 import { shown } from "../logbook/words.ts";
 import { nodeWorld } from "../logbook/world.ts";
-import { gaugeLines } from "../render/gauges.ts";
+import { gaugeLines } from "../render/gauges/gauges.ts";
 import { wrapText } from "../render/table.ts";
 import { saidAside } from "./pick.ts";
 
