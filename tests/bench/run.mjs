@@ -6,6 +6,7 @@ import { mkdtempSync, rmSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { dirname, join } from "node:path";
 import { fileURLToPath } from "node:url";
+import { against, interleaved } from "./rounds.mjs";
 import { writeSampleLogbook } from "./sample-logbook.mjs";
 
 const rounds = 15;
@@ -29,17 +30,8 @@ const milliseconds = ({ name, args }) => {
   return Number(process.hrtime.bigint() - start) / 1e6;
 };
 
-const median = (values) => [...values].sort((a, b) => a - b)[Math.floor(values.length / 2)];
-const shuffled = (list) =>
-  list
-    .map((item) => ({ item, key: Math.random() }))
-    .sort((a, b) => a.key - b.key)
-    .map(({ item }) => item);
-
-const round = () => new Map(shuffled(variants).map((variant) => [variant.name, milliseconds(variant)]));
-
 try {
-  const all = Array.from({ length: rounds + 1 }, round).slice(1);
+  const all = interleaved(variants, rounds, milliseconds);
   const base = variants[0].name;
   const line = (...cells) =>
     process.stdout.write(
@@ -51,9 +43,9 @@ try {
   line("", "ms", "ratio", "of minima", "target");
   for (const { name, target } of variants) {
     const times = all.map((times) => times.get(name));
-    const ratio = median(all.map((times) => times.get(name) / times.get(base)));
+    const { milliseconds: middle, ratio } = against(all, name, base);
     const minima = Math.min(...times) / Math.min(...all.map((times) => times.get(base)));
-    line(name, median(times).toFixed(0), ratio.toFixed(2), minima.toFixed(2), target?.toFixed(1) ?? "");
+    line(name, middle.toFixed(0), ratio.toFixed(2), minima.toFixed(2), target?.toFixed(1) ?? "");
   }
 } finally {
   rmSync(logbook, { recursive: true, force: true });

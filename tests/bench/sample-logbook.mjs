@@ -23,7 +23,7 @@ const engine = {
 };
 
 /** Even numbers in 0 ... 1, the same on every machine (a 32-bit counter, mixed). */
-const evenly = (start) => {
+export const evenly = (start) => {
   let state = start;
   return () => {
     state = (state + 0x6d2b79f5) | 0;
