@@ -28,6 +28,7 @@ const fieldSchema = (field: FieldKind): Schema => {
       return labels;
     case "banks":
       return { type: "array", items: labels };
+    case "curves":
     case "any":
       return {
         type: field.example.startsWith("[") ? "array" : "object",

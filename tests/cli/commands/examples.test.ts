@@ -4,7 +4,17 @@ import { commands } from "sealtrend";
 import { expect, test } from "vitest";
 import { newDesk } from "./desk.ts";
 
-const reading = ["show", "history", "how", "engine list", "engine show", "gauge list", "proofread", "rules"];
+const reading = [
+  "show",
+  "history",
+  "how",
+  "expect",
+  "engine list",
+  "engine show",
+  "gauge list",
+  "proofread",
+  "rules",
+];
 
 test("every example that only reads answers on the demo", async () => {
   const desk = newDesk();

@@ -52,7 +52,7 @@ test("oil beside dry readings gives one sentence, with the control", async () =>
   const oil = (wet: string) => deskOf(4, ["--dry", "150 148 120 151", "--wet", wet]);
   const desk = await oil("153 x 144 x");
   expect(await shown(desk)).toContain(
-    "Oil raised 3 by 20 %, the control 1 by 2 %: rings or bore more likely than valves.",
+    "Oil raised 3 by 20 %, the control 1 by 2 %: net 18 % (11 to 25 %), rings or bore more likely than valves.",
   );
   expect(await desk.json("show", "pump")).toMatchObject({
     causes: [],

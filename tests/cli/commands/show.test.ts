@@ -142,7 +142,9 @@ test("a leak-down alone is told in parts lost", async () => {
   expect(await headline(await leak("74/80 73/80 50/80 75/80"))).toBe(
     "Cylinder 3 is suspect: 38 % lost in the leak-down. Read it again before you believe it.",
   );
-  expect(await headline(await leak("74/80 73/80 0/80 75/80"))).toBe("Cylinder 3: no compression.");
+  expect(await headline(await leak("74/80 73/80 0/80 75/80"))).toBe(
+    "Cylinder 3: no seal measurable in the leak-down.",
+  );
 });
 
 test("a void test shows its readings and gives no verdict on a cylinder or a rule", async () => {

@@ -12,11 +12,11 @@ import { type Written, write } from "../logbook/write.ts";
 import { amendLines } from "../render/amend.ts";
 import { saidOnce } from "../render/aside.ts";
 import { faultText } from "../render/faults.ts";
-import { amendOptions } from "./amend-options.ts";
-import { type AmendPlan, amendPlan, traceRows } from "./amend-plan.ts";
-import { typedDay } from "./typed-day.ts";
-import { checkTexts } from "./typed-text.ts";
-import { typedWords } from "./typed-words.ts";
+import { amendOptions } from "./amend-steps/amend-options.ts";
+import { type AmendPlan, amendPlan, traceRows } from "./amend-steps/amend-plan.ts";
+import { typedDay } from "./typed/typed-day.ts";
+import { checkTexts } from "./typed/typed-text.ts";
+import { typedWords } from "./typed/typed-words.ts";
 import { usage, usageFault } from "./usage.ts";
 import { writableEngine } from "./writable-engine.ts";
 

@@ -44,7 +44,9 @@ const unknownField = (id: string, path: string, typed: string | undefined): Stop
     ...ends,
     ...paths.filter((known) => nearest(last, [known.split(".").at(-1) ?? ""]).length > 0),
   ];
-  const whole = paths.find((known) => engineFields[known]?.kind === "any" && path.startsWith(`${known}.`));
+  const whole = paths.find(
+    (known) => ["any", "curves"].includes(engineFields[known]?.kind ?? "") && path.startsWith(`${known}.`),
+  );
   if (whole !== undefined)
     return usage(
       "field-unknown",

@@ -3,7 +3,7 @@
 import { type EngineRecord, type KindHistory, type PressureUnit, assessHistory } from "@sealtrend/core";
 import type { Command } from "../command.ts";
 import { historyDocument } from "../documents/history-document.ts";
-import { historyScreen } from "../render/history.ts";
+import { historyScreen } from "../render/history/history.ts";
 import { pressureUnit } from "../render/units.ts";
 import { pickRecord, saidAside } from "./pick.ts";
 import { usage } from "./usage.ts";

@@ -9,12 +9,16 @@ import { engineList } from "./engine-list.ts";
 import { engineSet } from "./engine-set.ts";
 import { engineShow } from "./engine-show.ts";
 import { enter } from "./enter.ts";
+import { expectedReading } from "./expect.ts";
 import { gaugeAdd } from "./gauge-add.ts";
+import { gaugeCalibrate } from "./gauge-calibrate.ts";
+import { gaugeCompare } from "./gauge-compare.ts";
 import { gaugeList } from "./gauge-list.ts";
 import { history } from "./history.ts";
 import { how } from "./how.ts";
 import { note } from "./note.ts";
 import { proofread } from "./proofread.ts";
+import { restate } from "./restate.ts";
 import { rules } from "./rules.ts";
 import { service } from "./service.ts";
 import { show } from "./show.ts";
@@ -26,16 +30,20 @@ export const commands: readonly Command[] = [
   show,
   history,
   how,
+  expectedReading,
   engineAdd,
   engineList,
   engineShow,
   engineSet,
   gaugeAdd,
   gaugeList,
+  gaugeCalibrate,
+  gaugeCompare,
   service,
   note,
   amend,
   undo,
   proofread,
+  restate,
   rules,
 ];

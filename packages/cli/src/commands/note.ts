@@ -15,11 +15,11 @@ import type { Io } from "../io.ts";
 import { noteLines, noteWords } from "../render/note.ts";
 import { savedLine } from "../render/saved-line.ts";
 import { askMissing } from "./ask-missing.ts";
-import { askMore } from "./ask-more.ts";
+import { askMore } from "./entry/ask-more.ts";
 import { readBack, saveRow } from "./save-row.ts";
-import { typedDay } from "./typed-day.ts";
-import { checkTexts } from "./typed-text.ts";
-import { typedWords } from "./typed-words.ts";
+import { typedDay } from "./typed/typed-day.ts";
+import { checkTexts } from "./typed/typed-text.ts";
+import { typedWords } from "./typed/typed-words.ts";
 import { usage } from "./usage.ts";
 import { writableEngine } from "./writable-engine.ts";
 

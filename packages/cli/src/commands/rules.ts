@@ -37,11 +37,11 @@ export const rules: Command = {
     const picked = args.positionals[0] === undefined ? undefined : await pickRecord(args, io);
     const record = picked?.record;
     const compared = sheet.filter(({ applies }) => applies.kind === "comparison");
+    const { test, findings } = judged(record, sheet);
     const inForce =
       record === undefined
         ? sheet.filter(({ applies }) => applies.kind !== "comparison")
-        : rulesFor(record.engine, sheet);
-    const { test, findings } = judged(record, sheet);
+        : beside(findings, rulesFor(record.engine, sheet));
     const asked = args.text("units");
     const facts = picked?.logbook.facts ?? { demo: false };
     const lines = rulesScreen(
@@ -69,6 +69,12 @@ export const rules: Command = {
     };
   },
 };
+
+/** With a master orifice read that day no percent but the maker's own stands beside it. */
+const beside = (findings: readonly RuleFinding[], rules: readonly Rule[]): readonly Rule[] =>
+  findings.some(({ id }) => id === "master")
+    ? rules.filter(({ family, status }) => family !== "leak-down" || status === "engine record")
+    : rules;
 
 /** The findings on the latest test; none where there is no engine or no test. */
 const judged = (

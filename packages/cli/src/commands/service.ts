@@ -17,11 +17,11 @@ import { type Logbook, engineFiles } from "../logbook/open-logbook.ts";
 import { savedLine } from "../render/saved-line.ts";
 import { serviceLines } from "../render/service.ts";
 import { askMissing } from "./ask-missing.ts";
-import { askMore } from "./ask-more.ts";
+import { askMore } from "./entry/ask-more.ts";
 import { readBack, saveRow } from "./save-row.ts";
-import { typedDay } from "./typed-day.ts";
-import { checkTexts } from "./typed-text.ts";
-import { typedWords } from "./typed-words.ts";
+import { typedDay } from "./typed/typed-day.ts";
+import { checkTexts } from "./typed/typed-text.ts";
+import { typedWords } from "./typed/typed-words.ts";
 import { writableEngine } from "./writable-engine.ts";
 
 const options: readonly Option[] = [

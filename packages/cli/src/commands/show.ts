@@ -4,7 +4,7 @@ import { assessTest } from "@sealtrend/core";
 import type { Command } from "../command.ts";
 import { showDocument } from "../documents/show-document.ts";
 import { nodeWorld } from "../logbook/world.ts";
-import { showScreen } from "../render/show.ts";
+import { showScreen } from "../render/show/show.ts";
 import { pressureUnit, unitRead } from "../render/units.ts";
 import { pickRecord, pickTest, saidAside } from "./pick.ts";
 import { readRulesFile } from "./rule-sheet.ts";

@@ -1,7 +1,7 @@
 // The JSON of `amend`, sealtrend/amend@1: as show, of the test after the change, and what was changed.
 
 import type { Problem, TestAssessment } from "@sealtrend/core";
-import type { AmendPlan } from "../commands/amend-plan.ts";
+import type { AmendPlan } from "../commands/amend-steps/amend-plan.ts";
 import { showDocument } from "./show-document.ts";
 
 export interface AmendFacts {

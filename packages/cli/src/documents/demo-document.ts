@@ -1,7 +1,7 @@
 // The JSON of `demo`: sealtrend/demo@1.
 
 import type { TestAssessment } from "@sealtrend/core";
-import { showHeadline } from "../render/show-headline.ts";
+import { showHeadline } from "../render/show/show-headline.ts";
 
 export interface DemoAnswer {
   readonly folder: string;

@@ -5,9 +5,13 @@ import {
   type HistoryAssessment,
   type KindHistory,
   type ServiceResult,
+  type TestSpeed,
   fromSi,
+  linkedGauges,
   placeText,
 } from "@sealtrend/core";
+import { holesDocument, testerChangesDocument } from "./leak-history-document.ts";
+import { speedDocument } from "./speed-document.ts";
 
 /** The top level is the cranking history, or the leak-down where there is no other. */
 export const historyDocument = ({ record, cranking, leakDown, repeatability }: HistoryAssessment): object => {
@@ -19,9 +23,29 @@ export const historyDocument = ({ record, cranking, leakDown, repeatability }: H
     ...head,
     kind: cranking === undefined ? "leak-down" : "cranking",
     ...kindDocument(main),
+    gaugeLinks: linksDocument(record, [cranking, leakDown]),
     repeatability,
     leakDown: second === undefined ? undefined : kindDocument(second),
   };
+};
+
+/** How each gauge that was brought to another one stands to it. */
+const linksDocument = (
+  { gauges }: HistoryAssessment["record"],
+  kinds: readonly (KindHistory | undefined)[],
+) => {
+  const links = linkedGauges(
+    gauges,
+    kinds.flatMap((kind) => kind ?? []),
+  );
+  return links.length === 0
+    ? undefined
+    : links.map(({ gauge, counts, factor, uncertainty }) => ({
+        gauge,
+        countsAs: counts,
+        factor,
+        u_lnFactor: uncertainty,
+      }));
 };
 
 const nulls = (values: readonly (number | undefined)[]): (number | null)[] =>
@@ -43,13 +67,25 @@ const kindDocument = (kind: KindHistory) => {
       slopePer: result.axis.slopePer,
       perYear: result.axis.perYear,
     },
-    tests: result.tests.map(({ ids, use, gauge, x }) => {
-      const test = counted.find((one) => one.test.id === ids[0])?.test;
-      return { id: ids[0], ids, date: test?.date, meter: test?.meter, x, usedFor: use, gauge };
+    tests: result.tests.map(({ ids, use, gauge, countsAs, x }) => {
+      const place = counted.findIndex((one) => one.test.id === ids[0]);
+      const test = counted[place]?.test;
+      return {
+        id: ids[0],
+        ids,
+        date: test?.date,
+        meter: test?.meter,
+        x,
+        usedFor: use,
+        gauge,
+        countsAs,
+        ...speedOfTest(kind.speeds[place]),
+      };
     }),
     cylinders: result.cylinders.map((cylinder) => ({
       ...cylinderDocument(cylinder, place, dateOf),
       ...levelsDocument(kind, cylinder),
+      ...holesDocument(kind, cylinder.label),
     })),
     common: {
       word,
@@ -75,10 +111,21 @@ const kindDocument = (kind: KindHistory) => {
       ...serviceDocument(service),
       fromTest: result.tests[service.before]?.ids[0],
     })),
+    testerChanges: testerChangesDocument(kind),
     scatter: result.scatter,
     manyLooks: result.manyLooks === "yes",
   };
 };
+
+/** `correctedFor` says which value stands in the numbers: fully corrected only where speed was refused for no test of the
+ *  stretch between two works on all cylinders. */
+const speedOfTest = (own: TestSpeed | undefined) =>
+  own === undefined
+    ? {}
+    : {
+        correctedFor: own.counts === "full" ? "air and speed" : "air",
+        speed: speedDocument(own.speed),
+      };
 
 /** Degrees of freedom of a scatter that was assumed, not measured, are no number: left out. */
 const serviceDocument = ({ why, against, steps }: ServiceResult) => ({

@@ -22,6 +22,7 @@ const helpful: readonly Helpful[] = [
     or: ["limits.compression.difference", "limits.compression.lowestToHighest"],
     why: "the maker's limit goes before any rule of thumb",
   },
+  { path: "limits.compression.speed", why: "readings are brought to the speed of the maker's figures" },
   { path: "limits.leakDown.lost", why: "the maker's leak-down limit, 0.25 for 25 %" },
   { path: "use", why: "rules and cautions differ by use" },
   { path: "cooling", why: "whether coolant can leak in; which cautions hold" },

@@ -1,6 +1,6 @@
 // The JSON of `rules`: sealtrend/rules@1.
 
-import type { EngineRecord, Rule, RuleFinding } from "@sealtrend/core";
+import { type EngineRecord, type Rule, type RuleFinding, fromSi } from "@sealtrend/core";
 import { kPa } from "../render/units.ts";
 
 export interface RulesAnswer {
@@ -21,13 +21,41 @@ export const rulesDocument = ({ record, test, findings, inForce, compared, from 
   engine: record === undefined ? undefined : { id: record.engine.id, name: record.engine.name },
   test: test === undefined ? undefined : { id: test },
   sheet: from,
-  rules: inForce.map((rule) =>
-    ruleDocument(
-      rule,
-      findings.find(({ id }) => id === rule.id),
+  rules: [
+    ...inForce.map((rule) =>
+      ruleDocument(
+        rule,
+        findings.find(({ id }) => id === rule.id),
+      ),
     ),
-  ),
+    ...findings.filter(({ id }) => id === "master").map(masterDocument),
+  ],
   comparison: compared.map((rule) => ruleDocument(rule, undefined)),
+});
+
+/** The reading of a master orifice as the limit: no row of a sheet, for it is that of the day. */
+const masterDocument = ({
+  id,
+  formula,
+  limit,
+  text,
+  source,
+  status,
+  verdict,
+  value,
+  cylinder,
+}: RuleFinding) => ({
+  id,
+  family: "leak-down",
+  formula,
+  compare: limit?.compare,
+  limit: limit?.value,
+  text,
+  source,
+  status,
+  verdict,
+  value,
+  cylinder,
 });
 
 /** Limits and values in kPa, or as fractions. */
@@ -55,13 +83,33 @@ const ruleDocument = (
     status,
     ...(finding === undefined
       ? {}
-      : { verdict: finding.verdict, ...inUnit(finding.value), cylinder: finding.cylinder }),
+      : {
+          verdict: finding.verdict,
+          ...inUnit(finding.value),
+          cylinder: finding.cylinder,
+          tester: finding.tester,
+        }),
   };
 };
 
-const withoutKind = ({ use, ignition, cycle, cylinders }: Extract<Rule["applies"], { kind: "engines" }>) => ({
+const withoutKind = ({
   use,
   ignition,
   cycle,
   cylinders,
+  bore,
+  tester,
+}: Extract<Rule["applies"], { kind: "engines" }>) => ({
+  use,
+  ignition,
+  cycle,
+  cylinders,
+  bore: bore === undefined ? undefined : { least_mm: mm(bore.least), below_mm: mm(bore.below) },
+  tester:
+    tester === undefined
+      ? undefined
+      : { restrictor_mm: mm(tester.restrictor), supply_kPa: kPa(tester.supply) },
 });
+
+const mm = (metres: number | undefined): number | undefined =>
+  metres === undefined ? undefined : fromSi(metres, "mm");

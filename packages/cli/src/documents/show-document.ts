@@ -8,7 +8,10 @@ import type {
   RuleFinding,
   TestAssessment,
 } from "@sealtrend/core";
+import { buildUpDocument, hoseDocument, oilDocument } from "./evidence-document.ts";
+import { leakDocument, leakTestDocument } from "./leak-document.ts";
 import { kPa } from "../render/units.ts";
+import { correctedDocument, speedDocument } from "./speed-document.ts";
 
 /** What is undefined is left out when the document is written. */
 export const showDocument = (assessment: TestAssessment, schema = "sealtrend/show@1") => {
@@ -26,6 +29,11 @@ export const showDocument = (assessment: TestAssessment, schema = "sealtrend/sho
       reference_kPaAbs: kPa(correction.reference),
       factor: correction.factor,
       u_factor: correction.factor * correction.uncertainty,
+      temperatureExponent: correction.temperatureExponent,
+      u_lnPressure: correction.uncertaintyOfPressure,
+      u_lnTemperature: correction.uncertaintyOfTemperature,
+      speed: speedDocument(assessment.speed),
+      readsHigh_kPa: assessment.readsHigh === undefined ? undefined : kPa(assessment.readsHigh),
     },
     cylinders: assessment.cylinders.map((cylinder) => cylinderDocument(cylinder)),
     spread:
@@ -45,15 +53,20 @@ export const showDocument = (assessment: TestAssessment, schema = "sealtrend/sho
       assessment.comparisons.length === 0
         ? undefined
         : assessment.comparisons.map((one) => comparisonDocument(one, assessment)),
-    oil: assessment.oil,
+    oil: oilDocument(assessment.oil),
+    buildUp: buildUpDocument(assessment.buildUp),
+    gaugeHose: hoseDocument(assessment.gaugeHose),
+    leakTest: leakTestDocument(assessment.leak),
     levelSince: assessment.levelSince === undefined ? undefined : levelDocument(assessment.levelSince),
     rules: assessment.rules.map(ruleDocument),
     causes: [],
     nextTests: assessment.nextTests,
-    cautions:
-      record.engine.use === "aircraft"
+    cautions: [
+      ...assessment.cautions,
+      ...(record.engine.use === "aircraft"
         ? ["airworthiness is a licensed person's call; this is not the aircraft's log"]
-        : [],
+        : []),
+    ],
     missing: assessment.missing,
   };
 };
@@ -64,8 +77,7 @@ const valueDocument = (value: PressureValue | undefined) =>
     : {
         read_kPa: value.readings.map(kPa),
         value_kPa: kPa(value.value),
-        corrected_kPa: kPa(value.corrected),
-        u_corrected_kPa: value.uncertainty === undefined ? undefined : kPa(value.uncertainty),
+        ...correctedDocument(value),
         doubtful: value.doubtful || undefined,
         pegged: value.pegged || undefined,
         slip: value.slip?.kind,
@@ -103,17 +115,7 @@ const cylinderDocument = ({ label, pressures, leakDown, ...rest }: CylinderAsses
   firstStroke: valueDocument(pressures["first-stroke"]),
   running: valueDocument(pressures.running),
   snapThrottle: valueDocument(pressures["snap-throttle"]),
-  leakDown:
-    leakDown === undefined
-      ? undefined
-      : {
-          regulated_kPa: leakDown.regulated === undefined ? undefined : kPa(leakDown.regulated),
-          read_kPa: leakDown.value === undefined ? undefined : kPa(leakDown.value),
-          takes_kPa: leakDown.readings?.map(kPa),
-          lost: leakDown.lost,
-          standing: leakDown.standing,
-          t: leakDown.t,
-        },
+  leakDown: leakDocument(leakDown),
   ...rest,
 });
 
@@ -128,6 +130,7 @@ const ruleDocument = ({
   status,
   text,
   cylinder,
+  tester,
 }: RuleFinding) => ({
   id,
   verdict,
@@ -139,4 +142,5 @@ const ruleDocument = ({
   status,
   text,
   cylinder,
+  tester,
 });

@@ -1,10 +1,10 @@
 // The screen of `amend`: what stood there, what stands there now, and what the test says since.
 
 import type { TestAssessment } from "@sealtrend/core";
-import type { Amendment, AmendPlan } from "../commands/amend-plan.ts";
+import type { Amendment, AmendPlan } from "../commands/amend-steps/amend-plan.ts";
 import { clean } from "./clean.ts";
 import { savedLine } from "./saved-line.ts";
-import { showHeadline } from "./show-headline.ts";
+import { showHeadline } from "./show/show-headline.ts";
 import { wrapText } from "./table.ts";
 
 export interface AmendScreen {

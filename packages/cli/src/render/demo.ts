@@ -2,7 +2,7 @@
 
 import { type PressureUnit, type TestAssessment, writeNumber } from "@sealtrend/core";
 import type { DemoAnswer } from "../documents/demo-document.ts";
-import { showHeadline } from "./show-headline.ts";
+import { showHeadline } from "./show/show-headline.ts";
 import { type ColumnsRow, columns, grid, wrapText } from "./table.ts";
 import { placesRead } from "./units.ts";
 import { count, joined, percent } from "./words.ts";

@@ -1,7 +1,13 @@
 // A rule and its verdict in one short phrase.
 
-import { type PressureUnit, type RuleFinding, type RuleVerdict, writeNumber } from "@sealtrend/core";
-import { joined } from "./words.ts";
+import {
+  type PressureUnit,
+  type RuleFinding,
+  type RuleVerdict,
+  type TesterMatch,
+  writeNumber,
+} from "@sealtrend/core";
+import { joined, percent } from "./words.ts";
 
 export const verdictWords: Readonly<Record<RuleVerdict, string>> = {
   met: "met",
@@ -17,6 +23,8 @@ const subjects: Readonly<Record<string, string>> = {
   p: "lowest",
   "(mean - p) / mean": "lowest under the mean",
   "mean - p": "mean less lowest",
+  lost: "most lost",
+  "mostLost - leastLost": "most less least lost",
 };
 
 const gapWords = {
@@ -28,8 +36,14 @@ const gapWords = {
 /** `lowest/highest 0.87, usual rule 0.75: met`. */
 export const ruleLine = (rule: RuleFinding, unit: PressureUnit): string => {
   const { id, verdict, value, limit, holds, formula, gaps } = rule;
+  if (id === "master")
+    return `${value === undefined ? `${rule.cylinder ?? ""} leaks more than` : `largest leak ${percent(value)} of what`} the master allows: ${verdictWords[verdict]}`;
   const number = (n: number): string =>
-    holds === "pressure" ? `${writeNumber(n, unit)} ${unit}` : n.toFixed(2);
+    holds === "pressure"
+      ? `${writeNumber(n, unit)} ${unit}`
+      : rule.tester === undefined
+        ? n.toFixed(2)
+        : percent(n);
   const whose = id.startsWith("maker")
     ? "maker's limit"
     : id.startsWith("derived")
@@ -37,8 +51,19 @@ export const ruleLine = (rule: RuleFinding, unit: PressureUnit): string => {
       : "usual rule";
   const read = value === undefined ? "" : ` ${number(value)}`;
   const bound = limit === undefined ? "" : ` ${number(limit.value)}`;
-  return `${subjects[formula] ?? formula}${read}, ${whose}${bound}: ${verdictWords[verdict]}${gapText(gaps)}`;
+  return `${subjects[formula] ?? formula}${read}, ${whose}${bound}: ${verdictWords[verdict]}${gapText(gaps)}${testerText(rule.tester)}`;
 };
+
+const testerWords: Readonly<Record<TesterMatch, string>> = {
+  "as-read": " (as read: it names no tester)",
+  matches: "",
+  another: " (it is for another tester)",
+  unknown: " (it is for one restrictor and supply, and here they are not known)",
+};
+
+/** What is to be said of the tester a leak-down limit is for. */
+const testerText = (tester: RuleFinding["tester"]): string =>
+  tester === undefined ? "" : testerWords[tester];
 
 /** `, 3 was not read`. */
 const gapText = (gaps: RuleFinding["gaps"]): string => {

@@ -4,7 +4,7 @@ import { type PressureUnit, type Rule, type RuleFinding, fromSi } from "@sealtre
 import type { RulesAnswer } from "../documents/rules-document.ts";
 import { verdictWords } from "./rule-words.ts";
 import { grid, wrapText } from "./table.ts";
-import { count } from "./words.ts";
+import { count, percent } from "./words.ts";
 
 export interface RulesOptions {
   readonly width: number;
@@ -22,6 +22,7 @@ export interface RulesShown extends RulesAnswer {
 export const rulesScreen = (shown: RulesShown, options: RulesOptions): readonly string[] => {
   const { record, test, findings, inForce, compared, from, left } = shown;
   const { width } = options;
+  const masters = findings.filter(({ id }) => id === "master");
   const whose = record === undefined ? "The rules" : `The rules for ${record.engine.id}`;
   const sheet = from === undefined ? "" : ` of ${from}`;
   const against = test === undefined ? "" : `, held against its test ${test}`;
@@ -35,9 +36,10 @@ export const rulesScreen = (shown: RulesShown, options: RulesOptions): readonly 
       width,
     ),
     "",
-    ...(inForce.length === 0
+    ...(inForce.length === 0 && masters.length === 0
       ? wrapText(noRule(shown), width)
       : inForce.flatMap((rule) => ruleLines(rule, findings, record === undefined, options))),
+    ...masters.flatMap((finding) => masterLines(finding, width)),
     ...(compared.length === 0
       ? []
       : [
@@ -46,7 +48,10 @@ export const rulesScreen = (shown: RulesShown, options: RulesOptions): readonly 
           ...compared.flatMap((rule) => ruleLines(rule, [], false, options)),
         ]),
     "",
-    ...wrapText(`p = the cylinder judged; min, max, mean of the cylinders of one test, at sea level.`, width),
+    ...wrapText(
+      "p = the cylinder judged; min, max, mean of the cylinders of one test, at sea level. lost = what it loses in the leak-down, a part of the supply.",
+      width,
+    ),
     ...wrapText(more, width),
   ].filter((line, i, all) => line !== "" || (i < all.length - 1 && all[i - 1] !== ""));
 };
@@ -61,6 +66,16 @@ const noRule = ({ record }: RulesShown): string => {
     ? "None."
     : `None for this engine (${count(cylinders)} cylinder${cylinders === 1 ? "" : "s"}): ${why}: sealtrend engine set ${record.engine.id} limits.compression.minimum VALUE`;
 };
+
+/** The master orifice read with the test, whose reading is the limit of that day. */
+const masterLines = (
+  { verdict, value, cylinder = "", text, source, status }: RuleFinding,
+  width: number,
+): readonly string[] => [
+  `master  ${verdictWords[verdict]}: ${value === undefined ? "more than it allows" : `${percent(value)} of it`} at cylinder ${cylinder}`,
+  ...wrapText(`${text}.`, width, "    "),
+  ...wrapText(`${source} (${status})`, width, "    "),
+];
 
 const ruleLines = (
   rule: Rule,
@@ -109,13 +124,15 @@ const boundText = ({ formula, limit, holds }: Rule, unit: PressureUnit): string 
   return `${formula} ${limit.compare} ${bound}`;
 };
 
-const foundText = ({ verdict, value, holds, cylinder }: RuleFinding, unit: PressureUnit): string => {
+const foundText = ({ verdict, value, holds, limit, cylinder }: RuleFinding, unit: PressureUnit): string => {
   const word = verdictWords[verdict];
   if (value === undefined) return word;
   const read =
     holds === "pressure"
       ? `${fromSi(value, unit).toFixed(unit === "psi" || unit === "kPa" ? 0 : 2)} ${unit}`
-      : value.toFixed(2);
+      : limit?.unit === "%"
+        ? percent(value)
+        : value.toFixed(2);
   return `${word}: ${read}${cylinder === undefined ? "" : ` at cylinder ${cylinder}`}`;
 };
 
@@ -124,10 +141,16 @@ const ignitions: Readonly<Record<string, string>> = { compression: "diesel", unk
 /** `road, farm or boat`. */
 const either = (words: readonly string[] = []): string => words.join(", ").replace(/, ([^,]*)$/, " or $1");
 
+const boreText = ({ least, below }: { readonly least?: number; readonly below?: number }): string => {
+  const mm = (metres: number): string => digits(fromSi(metres, "mm"));
+  if (least === undefined) return below === undefined ? "" : `bores below ${mm(below)} mm`;
+  return `bores from ${mm(least)} mm${below === undefined ? "" : ` to ${mm(below)} mm`}`;
+};
+
 /** The engines a rule is for, in words. */
 const appliesText = ({ applies }: Rule): string => {
   if (applies.kind === "comparison") return "comparison only";
-  const { use, ignition, cycle, cylinders } = applies;
+  const { use, ignition, cycle, cylinders, bore, tester } = applies;
   const number =
     cylinders === undefined
       ? ""
@@ -139,6 +162,10 @@ const appliesText = ({ applies }: Rule): string => {
     either(ignition?.map((word) => ignitions[word] ?? word)),
     either(cycle),
     number,
+    bore === undefined ? "" : boreText(bore),
+    tester === undefined
+      ? ""
+      : `a tester of ${digits(fromSi(tester.restrictor, "mm"))} mm at ${digits(fromSi(tester.supply, "psi"))} psi`,
   ];
   const said = words.filter((word) => word !== "").join("; ");
   return said === "" ? "every engine" : said;

@@ -1,0 +1,61 @@
+// What `gauge calibrate --json` adds to the record of the gauge.
+
+import {
+  type CalibratedLossFree,
+  type HoleCalibration,
+  type KnownHole,
+  type PressureCorrection,
+  fromSi,
+} from "@sealtrend/core";
+import { kPa } from "../render/units.ts";
+
+const millimetres = (metres: number): number => fromSi(metres, "mm");
+
+const holeRecord = ({ hole, reads, holds }: KnownHole) => ({
+  hole_mm: millimetres(hole),
+  ...(holds === "pressure" ? { reads_kPa: kPa(reads) } : { lost: reads }),
+});
+
+export const holesDocument = (found: HoleCalibration) => {
+  const way = { by: "holes", found: found.kind };
+  switch (found.kind) {
+    case "restrictor":
+      return {
+        ...way,
+        holes: found.holes.map(({ hole, alpha, actsAs, uActsAs }) => ({
+          ...holeRecord(hole),
+          alpha,
+          actsAs_mm: millimetres(actsAs),
+          u_actsAs_mm: millimetres(uActsAs),
+        })),
+        actsAs_mm: millimetres(found.actsAs),
+        u_actsAs_mm: millimetres(found.uActsAs),
+        used: found.used,
+      };
+    case "span":
+      return { ...way, holes: [holeRecord(found.least), holeRecord(found.most)] };
+    case "one-hole":
+    case "contradictory":
+      return way;
+  }
+};
+
+export const speedsDocument = ({
+  engine,
+  P0,
+  uncertainty,
+  source,
+  correction,
+}: CalibratedLossFree & {
+  readonly engine: string;
+  readonly source: string;
+  readonly correction: PressureCorrection;
+}) => ({
+  by: "two-speeds",
+  engine,
+  P0_kPa: kPa(P0),
+  u_lnP0: uncertainty,
+  source,
+  station_kPaAbs: kPa(correction.station),
+  factor: correction.factor,
+});

@@ -1,0 +1,70 @@
+// Sentences of `history` about the engine as a whole: what a look at one cylinder against another cannot show.
+
+import type { KindHistory } from "@sealtrend/core";
+import { againstText, perText, yearly } from "./history-sentences.ts";
+import { counted } from "../words.ts";
+
+export const engineSentence = (kind: KindHistory): string => {
+  const { word, trend } = kind.result.common;
+  if (word === "no-change-shown") return `The engine as a whole: no change shown (${basisText(kind)}).`;
+  if (word === "too-short-to-tell" || trend === undefined) return "The engine as a whole: too short to tell.";
+  return `The engine as a whole ${movingText(kind)}.`;
+};
+
+/** `is falling: 2.3 % a year, at least 1.8 % (two gauges, ten tests)`; a word that only just passes says so. */
+const movingText = (kind: KindHistory): string => {
+  const { word, trend } = kind.result.common;
+  if (trend === undefined) return "";
+  const { slope, p = 0, lossBound = 0, lossLeast = 0 } = trend;
+  const rate = `${yearly(slope, kind)} ${perText(kind)}`;
+  const chance = word === "falling" ? p : 1 - p;
+  if (chance > barely)
+    return `seems to be ${word}: ${rate} (about 1 in ${String(Math.round(1 / chance))} by chance; ${basisText(kind)})`;
+  const least = yearly(word === "falling" ? lossLeast : lossBound, kind);
+  return `is ${word}: ${rate}, at least ${least} (${basisText(kind)})`;
+};
+
+/** Above it a word that passes at 1 in 20 only just passes; judgement. */
+const barely = 0.01;
+
+/** The first sentence of an engine with one cylinder. */
+export const singleSentence = (kind: KindHistory): string => {
+  const [only] = kind.result.cylinders;
+  const { word } = kind.result.common;
+  if (only?.alarms.includes("no-compression") === true) return "The cylinder held nothing at the last test.";
+  if (word === "falling" || word === "rising") return `The cylinder ${movingText(kind)}.`;
+  if (word === "too-short-to-tell")
+    return "One cylinder, so nothing to compare it with, and its own history is too short to tell.";
+  return only?.course === "steady"
+    ? `The cylinder is steady (${basisText(kind)}).`
+    : `One cylinder: no change shown, and too little yet to call it steady (${basisText(kind)}).`;
+};
+
+const basisText = ({ result }: KindHistory): string => {
+  const full = result.tests.filter(({ use }) => use === "full");
+  const gauges = new Set(full.map(({ gauge }) => gauge ?? "unknown"));
+  const scales = new Set(full.map(({ gauge, countsAs }) => countsAs ?? gauge ?? "unknown"));
+  const noun = scales.size === 1 && gauges.size > 1 ? "linked gauge" : "gauge";
+  const some = scales.size > 1 && scales.size < gauges.size ? ", some linked" : "";
+  const text =
+    gauges.has("unknown") && gauges.size === 1
+      ? "gauge not recorded"
+      : `${counted(gauges.size, noun)}${some}`;
+  return `${text}, ${counted(result.common.count, "test")}`;
+};
+
+/** What this history would have shown: the honest side of "nothing shown". */
+export const leastLossSentence = (kind: KindHistory): string[] => {
+  const { cylinders, common } = kind.result;
+  const moved = cylinders.some(({ alarms, change }) => alarms.length > 0 || change?.flagged === true);
+  const least = cylinders.flatMap(({ leastLossShown }) => leastLossShown ?? []);
+  const shown = (loss: number): string => `a loss of ${yearly(loss, kind)} ${perText(kind)} would have shown`;
+  const relative =
+    least.length === 0 || moved
+      ? []
+      : [`${againstText(kind)} no decline is shown; ${shown(Math.max(...least))}.`];
+  const whole = common.word === "no-change-shown" ? common.trend?.leastLossShown : undefined;
+  const ofWhole = cylinders.length === 1 ? "Of the engine" : "Of the engine as a whole";
+  const sentences = whole === undefined ? relative : [...relative, `${ofWhole} ${shown(whole)}.`];
+  return sentences.length === 0 ? [] : [sentences.join(" ")];
+};

@@ -1,0 +1,122 @@
+// Sentences of `history` about limits: how far off they are, and when wear reaches them, where that can be told.
+
+import {
+  type CylinderHistory,
+  type KindHistory,
+  type PressureUnit,
+  placeText,
+  writeQuantity,
+} from "@sealtrend/core";
+import { isAlone } from "./history-numbers.ts";
+import { hasDropped, othersOf, heldAt } from "./history-sentences.ts";
+import { count } from "../words.ts";
+
+export interface OutlookOptions {
+  readonly unit: PressureUnit;
+  readonly today: string;
+}
+
+interface Places {
+  readonly crossing?: number;
+  readonly low?: number;
+  readonly high?: number;
+}
+
+/** What the forecast allows to say of one cylinder against the others; nothing where it has no limit. */
+export const limitSentence = (
+  { limit, label }: CylinderHistory,
+  kind: KindHistory,
+  today: string,
+): string | undefined => {
+  if (limit === undefined) return undefined;
+  const level = `${limit.value.toFixed(2)} of ${othersOf(kind)}`;
+  if (limit.crossing === undefined)
+    return limit.notBefore === undefined
+      ? undefined
+      : `${label} does not reach ${level} before ${whenText(kind, limit.notBefore)} (9 chances in 10).`;
+  const range = rangeText(kind, limit);
+  const past = pastText(kind, limit.crossing, today);
+  return past === undefined
+    ? `At this rate ${label} reaches ${level} about ${whenText(kind, limit.crossing)}${range}.`
+    : `By this line ${label} ${past} reached ${level}${range}.`;
+};
+
+/** Where the engine stands above the maker's minimum: of the cylinder that reaches it first, else of the lowest. */
+export const minimumSentence = (
+  cylinders: readonly CylinderHistory[],
+  kind: KindHistory,
+  { unit, today }: OutlookOptions,
+): string | undefined => {
+  const known = cylinders.flatMap((cylinder) => {
+    const { absolute, label } = cylinder;
+    if (absolute === undefined) return [];
+    const { trend, ...level } = absolute;
+    return [{ label, ...level, ...(trend === undefined || isStep(cylinder) ? {} : { trend }) }];
+  });
+  const [lowest] = known.toSorted((a, b) => a.last - b.last);
+  if (lowest === undefined) return undefined;
+  const [told = lowest] =
+    lowest.last < lowest.minimum
+      ? []
+      : known
+          .filter(({ trend }) => trend?.crossing !== undefined)
+          .toSorted((a, b) => (a.trend?.crossing ?? 0) - (b.trend?.crossing ?? 0));
+  const limit = writeQuantity(Math.exp(told.minimum), unit);
+  const minimum = `the maker's minimum of ${limit}`;
+  const last = `${writeQuantity(Math.exp(told.last), unit)}${heldAt(kind, told.test)}`;
+  const which = known.length > 1 && told.label === lowest.label ? ", the lowest," : "";
+  const read = `${isAlone(kind) ? "The cylinder" : `Cylinder ${told.label}`}${which} last read ${last}`;
+  if (told.last >= told.minimum)
+    return `${read}; ${reachText(told.trend, minimum, kind, today) ?? `the maker's minimum is ${limit}`}.`;
+  const under = known.filter((one) => one.last < one.minimum).length;
+  return `${read}, under ${minimum}${under > 1 ? `, as ${count(under)} of ${count(known.length)} do` : ""}.`;
+};
+
+/** Whether it went in one step, or the last test alone speaks against it: no rate can be drawn on from there. */
+const isStep = (cylinder: CylinderHistory): boolean =>
+  cylinder.course.startsWith("stepped") || cylinder.shape?.shape === "sudden" || hasDropped(cylinder);
+
+/** Whether a day is named on which it reaches the minimum. */
+export const reachesMinimum = (cylinder: CylinderHistory): boolean =>
+  cylinder.absolute?.trend?.crossing !== undefined && !isStep(cylinder);
+
+const reachText = (
+  trend: NonNullable<CylinderHistory["absolute"]>["trend"],
+  minimum: string,
+  kind: KindHistory,
+  today: string,
+): string | undefined => {
+  const { crossing, notBefore } = trend ?? {};
+  if (trend !== undefined && crossing !== undefined) {
+    const past = pastText(kind, crossing, today);
+    return past === undefined
+      ? `at this rate it reaches ${minimum} about ${whenText(kind, crossing)}${rangeText(kind, trend)}`
+      : `by the line through its readings it ${past} reached ${minimum} about ${whenText(kind, crossing)}`;
+  }
+  return notBefore === undefined || notBefore <= lastPlace(kind)
+    ? undefined
+    : `it does not reach ${minimum} before ${whenText(kind, notBefore)} (9 chances in 10)`;
+};
+
+/** Whether the crossing lies behind: `has` up to the last test, `would have` up to today. */
+const pastText = (kind: KindHistory, crossing: number, today: string): string | undefined => {
+  if (crossing <= lastPlace(kind)) return "has";
+  const place = placeText(kind, crossing);
+  return typeof place === "string" && place <= today ? "would have" : undefined;
+};
+
+const lastPlace = ({ result }: KindHistory): number => result.tests.at(-1)?.x ?? 0;
+
+/** The month, or the meter to the three digits that a forecast can carry at most. */
+const whenText = (kind: KindHistory, x: number): string => {
+  const place = placeText(kind, x);
+  return typeof place === "number"
+    ? `${String(Number(place.toPrecision(3)))} ${kind.result.axis.unit}`
+    : place.slice(0, 7);
+};
+
+const rangeText = (kind: KindHistory, { low, high }: Places): string => {
+  if (low === undefined) return "";
+  const until = high === undefined ? "no end in sight" : whenText(kind, high);
+  return ` (${whenText(kind, low)} to ${until}, 8 chances in 10)`;
+};

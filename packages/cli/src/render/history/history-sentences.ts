@@ -1,0 +1,124 @@
+// Sentences about one cylinder's course and its rate.
+
+import type { CylinderHistory, KindHistory } from "@sealtrend/core";
+import { cylinders as named, percent, theOthers } from "../words.ts";
+
+/** `a year`, or `each 1000 h` where the tests span less than a year. */
+export const perText = ({ result: { axis } }: KindHistory): string =>
+  axis.perYear === undefined ? `each ${String(axis.slopePer)} ${axis.unit}` : "a year";
+
+/** A slope in percent of that, without its sign. */
+export const yearly = (slope: number, { result: { axis } }: KindHistory): string =>
+  percent(Math.abs(Math.expm1(slope * (axis.perYear ?? 1))), 1);
+
+export const othersOf = ({ result }: KindHistory): string => theOthers(result.cylinders.length);
+
+export const againstText = ({ result }: KindHistory): string =>
+  result.cylinders.length === 2 ? "Against each other" : "Against one another";
+
+/** What a cylinder did that is neither steady nor too short to tell. */
+export const courseSentence = (cylinder: CylinderHistory, kind: KindHistory): string => {
+  const { course, label, alarms, shape, early } = cylinder;
+  const who = named([label]);
+  if (alarms.includes("no-compression")) return `${who} held nothing at the last test.`;
+  const rate = rateOf(cylinder, kind);
+  const moving = `${rate === undefined ? "" : `: ${rate}`} against ${othersOf(kind)}${sinceText(cylinder, kind)}`;
+  const size = shape?.fall ?? early?.change ?? 0;
+  const firstAfter = shape?.firstAfter ?? early?.test;
+  if (course === "falling") return `${who} is falling${moving}${shapeText(cylinder)}.`;
+  if (course === "rising" && shape?.shape === "sudden" && firstAfter !== undefined)
+    return `${who} rose about ${percent(Math.expm1(Math.abs(size)))} against ${othersOf(kind)} between ${dateBefore(cylinder, kind, firstAfter)} and ${dateOf(kind, firstAfter)}: was there a service that is not written down?`;
+  if (course === "rising")
+    return `${who} is rising${moving}. Carbon, oil in the chamber or rings bedding in raise a reading; it is no sign of health.`;
+  const when = firstAfter === undefined ? "" : ` at the test of ${dateOf(kind, firstAfter)}`;
+  if (course === "stepped-up")
+    return `${who} stepped up by about ${percent(Math.expm1(Math.abs(size)))}${when}: was there a service that is not written down?`;
+  const repeat =
+    shape?.seenIn === "last-reading-only"
+      ? " Only the last reading shows it: repeat it before you believe it."
+      : "";
+  return `${who} stepped down by about ${percent(-Math.expm1(-Math.abs(size)))}${when}.${repeat}`;
+};
+
+/** A single low reading against the earlier ones: no alarm, only a wish to see it again. */
+export const dropSentence = (cylinder: CylinderHistory, kind: KindHistory): string => {
+  const { label, change, course, mirrored } = cylinder;
+  const size = percent(-Math.expm1(change?.change ?? 0));
+  const other = kind.result.cylinders.find((one) => one !== cylinder)?.label ?? "";
+  const steady = course === "steady" ? " Until then it was steady." : "";
+  return mirrored === "either"
+    ? `Cylinder ${label} has dropped about ${size} against ${other} since the earlier tests, or ${other} has gained: read both again before you believe it.${steady}`
+    : `${named([label])} has dropped about ${size} against ${othersOf(kind)} since the earlier tests: read it again before you believe it.${steady}`;
+};
+
+/** Whether the last test alone speaks against a cylinder. */
+export const hasDropped = ({ alarms, change }: CylinderHistory): boolean =>
+  alarms.length === 0 && change?.flagged === true && change.change < 0;
+
+/** Two cylinders of which one has lost or the other has gained. */
+export const pairSentence = (kind: KindHistory): string => {
+  const [low, high] = kind.result.cylinders.toSorted((a, b) => lean(a) - lean(b));
+  if (low === undefined || high === undefined) return "";
+  const rate = rateOf(low, kind);
+  return `Cylinder ${low.label} has lost against ${high.label}, or ${high.label} has gained${rate === undefined ? "" : `, ${rate}`}: two cylinders cannot tell which.`;
+};
+
+/** Below 0 for the one that lost. */
+const lean = ({ theilSen, early, change }: CylinderHistory): number =>
+  theilSen?.slope ?? (early === undefined ? change?.change : early.change) ?? 0;
+
+const sinceText = ({ since }: CylinderHistory, kind: KindHistory): string =>
+  since === undefined ? "" : ` since ${dateOf(kind, since).slice(0, 4)}`;
+
+const shapeText = ({ shape }: CylinderHistory): string =>
+  shape?.shape === "gradual"
+    ? ", gradually"
+    : shape?.shape === "cannot-tell"
+      ? "; suddenly or gradually cannot be told yet"
+      : "";
+
+/** `1.0 % a year (0.9 to 1.1 %)`, by the line through all pairs; undefined where the interval touches 0 or it went in
+ *  one step, since a rate would claim more than that. */
+const rateOf = (cylinder: CylinderHistory, kind: KindHistory): string | undefined => {
+  const { theilSen: { slope, low, high } = {} } = cylinder;
+  if (slope === undefined || !hasRate(cylinder, kind)) return undefined;
+  const ends = [low, high].flatMap((end) => end ?? []);
+  const [near = slope, far = slope] = ends.toSorted((a, b) => Math.abs(a) - Math.abs(b));
+  return `${yearly(slope, kind)} ${perText(kind)} (${yearly(near, kind).replace(" %", "")} to ${yearly(far, kind)})`;
+};
+
+/** Whether a rate says what the years show: an interval off 0 as it is printed, and no step. */
+export const hasRate = ({ theilSen, shape }: CylinderHistory, kind: KindHistory): boolean => {
+  if (theilSen?.low === undefined || theilSen.high === undefined || shape?.shape === "sudden") return false;
+  const { slope, low, high } = theilSen;
+  return [low, high].every((end) => end < 0 === slope < 0 && yearly(end, kind) !== "0.0 %");
+};
+
+/** The date of a test, by its place in the result. */
+export const dateOf = ({ result, counted }: KindHistory, place: number): string => {
+  const id = result.tests[place]?.ids[0];
+  return counted.find(({ test }) => test.id === id)?.test.date ?? "";
+};
+
+/** The date of the cylinder's reading before the one at `place`. */
+const dateBefore = ({ ratios }: CylinderHistory, kind: KindHistory, place: number): string =>
+  dateOf(
+    kind,
+    ratios.findLastIndex(
+      (ratio, i) => i < place && ratio !== undefined && kind.result.tests[i]?.use === "full",
+    ),
+  );
+
+/** ` at sea level`, ` at 260 rpm` or both, where height or cranking speed stand in the number. */
+export const heldAt = ({ kind, result, counted, speeds }: KindHistory, place: number): string => {
+  const id = result.tests[place]?.ids[0];
+  const own = counted.findIndex(({ test }) => test.id === id);
+  const altitude = counted[own]?.test.conditions.altitude ?? 0;
+  const { counts, speed } = speeds[own] ?? {};
+  const moved =
+    counts === "full" && speed?.to !== undefined && speed.from?.toFixed(0) !== speed.to.toFixed(0)
+      ? [`${speed.to.toFixed(0)} rpm`]
+      : [];
+  const said = [...(altitude === 0 || kind !== "dry" ? [] : ["sea level"]), ...moved];
+  return said.length === 0 ? "" : ` at ${said.join(" and ")}`;
+};

@@ -1,0 +1,82 @@
+// The detail behind the screen of `history`: what each word rests on.
+
+import {
+  type CylinderHistory,
+  type HistoryAssessment,
+  type KindHistory,
+  type LinkedGauges,
+  linkedGauges,
+} from "@sealtrend/core";
+import { dateOf, perText } from "./history-sentences.ts";
+import { counted, fixed, joined, percent, signedPercent } from "../words.ts";
+
+/** Paragraphs, not wrapped. */
+export const historyWhy = (
+  { record, repeatability }: HistoryAssessment,
+  kind: KindHistory,
+): readonly string[] => {
+  const { result } = kind;
+  const { kind: axis, unit } = result.axis;
+  const repeats = `From ${String(repeatability.df)} repeats beyond the first`;
+  return [
+    `Axis: ${axis === "dates" ? "dates" : `the meter, in ${unit}`}. One reading against the others scatters by about ${percent(result.scatter.s, 1)}.`,
+    ...(kind.kind === "dry" && repeatability.df > 0
+      ? [`${repeats}: one reading repeats within ${percent(repeatability.s, 1)} (standard deviation).`]
+      : []),
+    ...speedText(kind),
+    ...linkedGauges(record.gauges, [kind]).map(linkText),
+    ...result.cylinders.map((cylinder) => cylinderText(cylinder, kind)),
+  ];
+};
+
+/** `black counts as red: its readings are divided by 1.031 (± 0.6 %, compared 2026-05-03).` */
+const linkText = ({ gauge, counts, factor, uncertainty, dates }: LinkedGauges): string =>
+  `${gauge} counts as ${counts}: what it reads is divided by ${fixed(factor, 3)} (± ${percent(uncertainty, 1)}, compared ${joined(dates)}).`;
+
+/** At which speed the readings stand, or why at that of each day. */
+const speedText = ({ counted: tests, speeds }: KindHistory): readonly string[] => {
+  const full = speeds.filter(({ counts }) => counts === "full");
+  const to = full.find(({ speed }) => speed?.to !== undefined)?.speed?.to;
+  const refused = tests.flatMap(({ test, use }, i) => {
+    const reason = speeds[i]?.speed?.refused;
+    return use === "full" && reason !== undefined ? [`${test.id}: ${reason.text}`] : [];
+  });
+  if (full.length === speeds.length && to !== undefined)
+    return [`All readings are brought to ${to.toFixed(0)} rpm.`];
+  const some = speeds.some(({ speed }) => speed?.from !== undefined);
+  if (!some) return [];
+  const [first] = refused;
+  const where =
+    to === undefined
+      ? "Readings stand at the cranking speed of each day, not at one"
+      : `Readings are brought to ${to.toFixed(0)} rpm in ${counted(full.length, "test")} of ${String(speeds.length)}`;
+  const rest = refused.length > 1 ? `; and ${counted(refused.length - 1, "test")} more` : "";
+  return [first === undefined ? `${where}.` : `${where} (${first}${rest}).`];
+};
+
+const alarmWords = {
+  "no-compression": "the last reading held nothing",
+  "early-change": "low twice running against the first tests",
+  "two-below-baseline": "both last readings below the first three",
+  slope: "slope beyond chance",
+  "engine-wide": "the engine loses as a whole",
+} as const;
+
+const cylinderText = (cylinder: CylinderHistory, kind: KindHistory): string => {
+  const { label, count, since, theilSen, alarms, lossBound } = cylinder;
+  const scale = kind.result.axis.perYear ?? 1;
+  const number = (slope: number): string => signedPercent(Math.expm1(slope * scale), 2);
+  const from = since === undefined ? "" : ` since ${dateOf(kind, since)}`;
+  const { slope, low, high, coverage } = theilSen ?? {};
+  const interval =
+    low === undefined || high === undefined || coverage === undefined
+      ? ""
+      : ` (${number(low)} to ${number(high)} %, ${percent(coverage, 1)} sure)`;
+  const rate = slope === undefined ? "" : `, ${number(slope)} % ${perText(kind)}${interval}`;
+  const bound =
+    lossBound === undefined
+      ? ""
+      : `; at most ${percent(Math.max(0, -Math.expm1(-lossBound * scale)), 2)} lost ${perText(kind)}`;
+  const rules = alarms.map((rule) => alarmWords[rule]);
+  return `${label}: ${counted(count, "test")}${from}${rate}${bound}; ${rules.length === 0 ? "no alarm" : `alarm: ${rules.join(", ")}`}.`;
+};

@@ -1,0 +1,117 @@
+// The screen of `history`: the sentence, then one line a cylinder, then what happened and what can be foreseen.
+
+import type { HistoryAssessment, KindHistory } from "@sealtrend/core";
+import { type HistoryOptions, afterLines } from "./history-after.ts";
+import { cylinderScreen } from "./history-cylinder.ts";
+import { historyHeadline } from "./history-headline.ts";
+import { historyLong } from "./history-long.ts";
+import { nothingSentences } from "./history-nothing.ts";
+import { hasDropped } from "./history-sentences.ts";
+import { historyTable } from "./history-table.ts";
+import { historyWhy } from "./history-why.ts";
+import { prose } from "../prose.ts";
+import { count } from "../words.ts";
+
+/** What was asked for. */
+export interface HistoryAsked {
+  /** One cylinder, by its label. */
+  readonly cylinder?: string;
+  /** `list`: one reading a row. */
+  readonly form: "screen" | "list";
+  /** The day that the history is asked as of; absent for today. */
+  readonly upTo?: string;
+}
+
+/** The whole screen, lines without line ends. */
+export const historyScreen = (
+  assessment: HistoryAssessment,
+  asked: HistoryAsked,
+  options: HistoryOptions,
+): readonly string[] => {
+  const { cranking, leakDown, record } = assessment;
+  const main = cranking ?? leakDown;
+  if (main === undefined)
+    return [`${record.engine.id} has no test ${asked.upTo === undefined ? "yet" : `up to ${asked.upTo}`}.`];
+  const second = cranking === undefined ? undefined : leakDown;
+  const lines = (kind: KindHistory): readonly string[] => linesOf(assessment, kind, asked, options);
+  const closing =
+    asked.cylinder === undefined && asked.form === "screen" ? closingLines(assessment, main, options) : [];
+  return [
+    ...lines(main),
+    ...(second === undefined ? [] : ["", "Leak-down:", ...lines(second)]),
+    ...(closing.length > 0 ? ["", ...closing] : []),
+  ];
+};
+
+const linesOf = (
+  assessment: HistoryAssessment,
+  kind: KindHistory,
+  { cylinder: label, form }: HistoryAsked,
+  options: HistoryOptions,
+): readonly string[] => {
+  const labels = assessment.record.engine.cylinders;
+  if (form === "list") return historyLong(kind, { labels, only: label }, options);
+  if (label === undefined) return kindLines(assessment, kind, options);
+  const one = kind.result.cylinders.find((cylinder) => cylinder.label === label);
+  return one === undefined ? [] : cylinderScreen(assessment, kind, one, options);
+};
+
+const kindLines = (
+  assessment: HistoryAssessment,
+  kind: KindHistory,
+  options: HistoryOptions,
+): readonly string[] => {
+  const { record } = assessment;
+  const { cylinders, tests } = kind.result;
+  if (tests.length === 1) {
+    const said = [oneTest(kind, record.engine.id), ...nothingSentences(cylinders, kind)];
+    return said.flatMap((text) => prose(text, options.width));
+  }
+  const headline = historyHeadline(assessment, kind).flatMap((text) => prose(text, options.width));
+  const none = tests.every(({ use }) => use !== "full");
+  return [
+    ...headline,
+    ...(none ? [] : ["", ...historyTable(kind, options)]),
+    ...afterLines(kind, cylinders, options),
+    ...whyLines(assessment, kind, options),
+  ];
+};
+
+const whyLines = (
+  assessment: HistoryAssessment,
+  kind: KindHistory,
+  { width, detail }: HistoryOptions,
+): readonly string[] =>
+  detail === "why" ? ["", ...historyWhy(assessment, kind).flatMap((text) => prose(text, width))] : [];
+
+const oneTest = ({ kind, counted }: KindHistory, id: string): string => {
+  const what = kind === "dry" ? "test" : "leak-down";
+  const because = counted.length === 1 ? `One ${what} only` : `The ${what}s of one day count as one`;
+  return `${because}, so there is no course yet. What it says: sealtrend show ${id}`;
+};
+
+const closingLines = (
+  { record }: HistoryAssessment,
+  { result }: KindHistory,
+  { width }: HistoryOptions,
+): string[] => {
+  const full = result.tests.filter(({ use }) => use === "full").length;
+  const [worst] = result.cylinders.toSorted(
+    (a, b) => b.alarms.length - a.alarms.length || Number(hasDropped(b)) - Number(hasDropped(a)),
+  );
+  const alarmed = worst !== undefined && worst.alarms.length > 0;
+  const many =
+    result.manyLooks === "yes" && alarmed
+      ? prose("By chance alone about 1 healthy engine in 20 shows such an alarm over so many tests.", width)
+      : [];
+  const wanted = full === 3 ? "one more test gives" : `${count(4 - full)} more tests give`;
+  const more =
+    full < 4
+      ? prose(`${wanted} a course; read each cylinder three times, that tells most`, width, "next   ")
+      : [];
+  const chart =
+    full > 1 && worst !== undefined
+      ? prose(`chart of one cylinder: sealtrend history ${record.engine.id} --cylinder ${worst.label}`, width)
+      : [];
+  return [...many, ...more, ...chart];
+};
