@@ -2,7 +2,8 @@ import { readNumber } from "@sealtrend/core";
 import { describe, expect, test } from "vitest";
 
 // The grammar once more, by counting and not by a pattern, so that one checks the other:
-// an optional sign, 1 to 9 digits, and optionally one mark with 1 to 6 digits behind it; blanks around it do not count.
+// an optional sign, 1 to 9 digits, and optionally one mark with 1 to 6 digits behind it; a point may stand first; blanks around
+// it do not count.
 const isDigit = (sign: string): boolean => sign >= "0" && sign <= "9" && sign.length === 1;
 const isNumber = (text: string): boolean => {
   let signs = [...text];
@@ -13,7 +14,10 @@ const isNumber = (text: string): boolean => {
   if (marks.length > 1 || signs.some((sign, at) => !isDigit(sign) && !marks.includes(at))) return false;
   const whole = marks[0] ?? signs.length;
   const decimals = marks[0] === undefined ? undefined : signs.length - whole - 1;
-  return whole >= 1 && whole <= 9 && (decimals === undefined || (decimals >= 1 && decimals <= 6));
+  const pointFirst = signs[0] === ".";
+  return (
+    (whole >= 1 || pointFirst) && whole <= 9 && (decimals === undefined || (decimals >= 1 && decimals <= 6))
+  );
 };
 
 const alphabet = [..."0123456789-.,+ex "];
@@ -33,7 +37,7 @@ const texts = (most: number): readonly string[] => {
 const digitsOf = (text: string): string => {
   const [whole = "", decimals = ""] = text.replace(/[+\s-]/g, "").split(/[.,]/);
   const kept = decimals.replace(/0+$/, "");
-  return `${whole.replace(/^0+(?=\d)/, "")}${kept === "" ? "" : `.${kept}`}`;
+  return `${whole.replace(/^0+(?=\d)/, "") || "0"}${kept === "" ? "" : `.${kept}`}`;
 };
 
 test("of all texts of up to four signs, those and only those of the grammar are numbers, and no digit is lost", () => {
@@ -52,6 +56,16 @@ test("of all texts of up to four signs, those and only those of the grammar are 
 test("a minus sign is kept, but for nothing", () => {
   expect(readNumber("-5")).toEqual({ ok: true, value: -5 });
   expect(readNumber("-0,5")).toEqual({ ok: true, value: -0.5 });
+});
+
+test.each([
+  [".040", 0.04],
+  [".5", 0.5],
+  ["-.5", -0.5],
+  ["+.086", 0.086],
+  [".500", 0.5],
+])("%s is read with the zero that was left out, and can only be decimal", (text, value) => {
+  expect(readNumber(text)).toEqual({ ok: true, value });
 });
 
 describe("a mark before three digits could stand for thousands", () => {
@@ -83,7 +97,14 @@ test.each([
   ["1.234,5", "two-marks"],
   ["1,234,567", "two-marks"],
   ["1..5", "two-marks"],
-  [".5", "mark-at-end"],
+  [",5", "mark-at-end"],
+  [".", "not-a-number"],
+  ["5.", "mark-at-end"],
+  ["1.2.3", "two-marks"],
+  [".1.2", "two-marks"],
+  [".5psi", "unit-inside"],
+  [".5e3", "exponent"],
+  [".1234567", "too-long"],
   ["5,", "mark-at-end"],
   ["14O", "letter-o"],
   ["1o,5", "letter-o"],

@@ -6,6 +6,10 @@ test.each([
   // exact by definition: 1 in = 25.4 mm, 0 °C = 273.15 K, 1 bar = 100 kPa
   ["86mm", "length", 0.086],
   ["0.040in", "length", 0.001016],
+  [".040in", "length", 0.001016],
+  [".5 in", "length", 0.0127],
+  [".086m", "length", 0.086],
+  ["-.5C", "temperature", 272.65],
   ["0,5 in", "length", 0.0127],
   ["-5C", "temperature", 268.15],
   ["26 bar", "pressure", 2_600_000],
@@ -19,6 +23,11 @@ test.each([
 test.each([
   ["", "length", "empty"],
   ["mm", "length", "number"],
+  [".", "length", "number"],
+  [".mm", "length", "number"],
+  ["1.2.3mm", "length", "number"],
+  ["86.mm", "length", "number"],
+  [",5in", "length", "number"],
   ["1e3m", "length", "number"],
   ["1.234,5mm", "length", "number"],
   ["350", "length", "unit-missing"],

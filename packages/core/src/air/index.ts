@@ -1,3 +1,4 @@
+export { beyondWeather } from "./barometer.ts";
 export {
   altimeterSetting,
   altitudeAtPressure,

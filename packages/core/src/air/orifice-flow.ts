@@ -26,5 +26,4 @@ export const flowFunctionOfDrop = (drop: number, gamma = airGamma): number => {
 };
 
 /** The flow function psi of r = p_down/p_up. @param ratio - 0 … 1 @param gamma - above 1 */
-export const flowFunction = (ratio: number, gamma = airGamma): number =>
-  flowFunctionOfDrop(1 - ratio, gamma);
+export const flowFunction = (ratio: number, gamma = airGamma): number => flowFunctionOfDrop(1 - ratio, gamma);

@@ -1,5 +1,7 @@
 // The number grammar: what a person may write for a number, and nothing else.
-// Digits, one decimal point or decimal comma, no exponent, no thousands mark: a mark that could be either is said.
+// Digits, one decimal point or decimal comma, no exponent, no thousands mark: a mark that could be either is said. A point
+// may stand first, as people who measure in inches write it (`.040`); a comma may not, for it also parts one number from the
+// next.
 
 import { unitNamed } from "./units.ts";
 
@@ -26,19 +28,19 @@ export type NumberReading =
     }
   | { readonly ok: false; readonly fault: NumberFault };
 
-const plain = /^[+-]?\d{1,9}(?:[.,]\d{1,6})?$/;
+const plain = /^[+-]?(?:\d{1,9}(?:[.,]\d{1,6})?|\.\d{1,6})$/;
 const thousands = /^[+-]?[1-9]\d{0,2}([.,])\d{3}$/;
-const leading = /^[+-]?\d+(?:[.,]\d+)?/;
+const leading = /^[+-]?(?:\d+(?:[.,]\d+)?|\.\d+)/;
 
 /** What a text that is no number looks like; the first that fits is the fault. */
 const looks: readonly (readonly [NumberFault, (text: string) => boolean])[] = [
-  ["mark-at-end", (text) => /^[+-]?(?:[.,]\d+|\d+[.,])$/.test(text)],
-  ["too-long", (text) => /^[+-]?\d+(?:[.,]\d+)?$/.test(text)],
+  ["mark-at-end", (text) => /^[+-]?(?:,\d+|\d+[.,])$/.test(text)],
+  ["too-long", (text) => /^[+-]?(?:\d+(?:[.,]\d+)?|\.\d+)$/.test(text)],
   ["two-marks", (text) => /^[+-]?[\d.,]*\d[\d.,]*$/.test(text)],
   ["letter-o", (text) => /\d/.test(text) && /^[+-]?[\dOo]+(?:[.,][\dOo]+)?$/.test(text)],
   ["letter-l", (text) => /\d/.test(text) && /^[+-]?[\dOolI|]+(?:[.,][\dOolI|]+)?$/.test(text)],
   ["full-width", (text) => /[\uFF10-\uFF19]/.test(text)],
-  ["exponent", (text) => /^[+-]?\d+(?:[.,]\d+)?[eE][+-]?\d+$/.test(text)],
+  ["exponent", (text) => /^[+-]?(?:\d+(?:[.,]\d+)?|\.\d+)[eE][+-]?\d+$/.test(text)],
   ["pair", (text) => /^\d+(?:[.,]\d+)?\s*\/\s*\d+(?:[.,]\d+)?$/.test(text)],
   ["unit-inside", (text) => leading.test(text) && isUnit(text.replace(leading, "").trim())],
 ];

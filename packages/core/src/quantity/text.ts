@@ -10,7 +10,7 @@ export type QuantityReading =
 
 const shape = /^([+-]?[\d.,]+(?:[eE]\S*)?)\s*(.*)$/;
 
-/** Reads `86mm`, `26 bar`, `-5C`, `0.040in`: a number of the grammar and a unit of `dimension`.
+/** Reads `86mm`, `26 bar`, `-5C`, `.040in`: a number of the grammar and a unit of `dimension`.
  *  A comma before three digits could be a thousands mark and is refused ("two-ways"): `1,200m`; a point is decimal.
  *  A bare number is a fault ("unit-missing") unless `assumed` names the unit it stands in. */
 export const readQuantity = (text: string, dimension: Dimension, assumed?: UnitName): QuantityReading => {
