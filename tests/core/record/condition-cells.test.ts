@@ -59,8 +59,18 @@ describe("what is open, wrong or out of reason is refused, with a mend to type",
     ["engine-temp", "80", "--engine-temp 80C"],
     ["altitude", "1,200m", "--altitude 1200m or 1.200m"],
     ["altitude", "350psi", "--altitude 350m"],
-    ["altitude", "9000m", "--altitude 350m"],
-    ["station-pressure", "30hPa", "--station-pressure 965hPa"],
+    // 9000 m is above every road, 9000 ft is 2743 m
+    ["altitude", "9000m", "--altitude 9000ft"],
+    ["altitude", "9000", "--altitude 9000ft"],
+    ["altitude", "90000m", "--altitude 350m"],
+    ["station-pressure", "30hPa", "--station-pressure 30inHg"],
+    ["station-pressure", "101", "--station-pressure 101kPa"],
+    ["station-pressure", "29.9", "--station-pressure 29.9inHg"],
+    ["station-pressure", "5hPa", "--station-pressure 965hPa"],
+    ["qnh", "1016", "--qnh 1016hPa"],
+    ["qnh", "101", "--qnh 1016hPa"],
+    ["air", "90", "--air 90F"],
+    ["air", "0K", "--air 0C"],
     ["engine-temp", "hot", "--engine-temp warm"],
     ["throttle", "half", "--throttle open"],
     ["strokes", "6.5", "--strokes 6"],
@@ -92,6 +102,18 @@ describe("what is open, wrong or out of reason is refused, with a mend to type",
     expect(() => cell("humidity", "50%")).toThrow(RangeError);
   });
 });
+
+test.each(["9000", "9000m", "-400", "101", "29.92", "1016", "90", "0", "120", ".9"])(
+  "a mend for %s is taken when it is typed",
+  (typed) => {
+    for (const option of ["altitude", "station-pressure", "qnh", "air", "engine-temp"]) {
+      const refused = cell(option, typed);
+      expect([option, refused.ok]).toEqual([option, false]);
+      const mend = refused.ok ? "" : refused.mend.replace(`--${option} `, "");
+      expect([option, mend, cell(option, mend).ok]).toEqual([option, mend, true]);
+    }
+  },
+);
 
 test("every example of a condition is taken", () => {
   const columns = [...Object.keys(numberColumns), ...conditionColumns];

@@ -49,11 +49,13 @@ test("everything that is known of a tester is kept in SI", () => {
       matched: true,
       knownHoles: [
         {
+          text: "0.80mm:74psi",
           hole: expect.closeTo(0.0008, 9) as number,
           reads: expect.closeTo(510_212, 0) as number,
           holds: "pressure",
         },
         {
+          text: "1.00mm:66psi",
           hole: expect.closeTo(0.001, 9) as number,
           reads: expect.closeTo(455_054, 0) as number,
           holds: "pressure",
@@ -101,6 +103,116 @@ test.each([
 ])("%s is no hole with its reading", (_, cell) => {
   expect(faults({ ...tester, known_holes: `1.0mm:60psi ${cell}` })).toEqual([
     `known-hole-bad@2 1.0mm:60psi ${cell}`,
+  ]);
+});
+
+const foundIn = (cells: Cells): readonly string[] =>
+  read({ ...tester, ...cells }).problems.map(({ found }) => found);
+
+test.each([
+  [
+    "1.0mm:55psi 1.25mm:66psi",
+    {},
+    "1.0mm:55psi and 1.25mm:66psi do not go together: the larger hole lost no more",
+  ],
+  ["0.8mm:7% 1.0mm:6%", {}, "0.8mm:7% and 1.0mm:6% do not go together: the larger hole lost no more"],
+  [
+    "0.8mm:66psi 1.0mm:66psi",
+    {},
+    "0.8mm:66psi and 1.0mm:66psi do not go together: the larger hole lost no more",
+  ],
+  ["1.0mm:90psi", { regulated: "80" }, "1.0mm:90psi does not lie below the supply of 80 psi"],
+  [
+    "1.0mm:83psi",
+    { regulated: "80", reads_high: "3" },
+    "1.0mm:83psi does not lie below the supply of 80 psi",
+  ],
+  ["1.0mm:75psi", { full_scale: "60" }, "1.0mm:75psi is more than the dial can show (60 psi)"],
+  ["1.0mm:0%", {}, "1.0mm:0% lost nothing"],
+  ["1.0mm:0%", { dial: "percent-held" }, "1.0mm:0% lost all"],
+  ["0.8mm:0psi 1.0mm:55psi", {}, "0.8mm:0psi lost all"],
+  ["1.0mm:55psi 1mm:56psi", {}, "1.0mm:55psi and 1mm:56psi are the same hole"],
+  ["0.8mm:74psi 1.0mm:40%", {}, "0.8mm:74psi and 1.0mm:40%: one in percent, one in pressure"],
+  ["1.0mm:55psi", { dial: "percent-lost" }, "1.0mm:55psi is a pressure, and the dial shows percent"],
+])("the holes %s cannot be right beside %j", (known_holes, more: Cells, found) => {
+  expect(foundIn({ ...more, known_holes })).toEqual([found]);
+  expect(read({ ...tester, ...more, known_holes }).gauges).toEqual([]);
+});
+
+test("a reading near the supply, and one at the end of the dial, are readings", () => {
+  expect(foundIn({ known_holes: "0.2mm:79.5psi", regulated: "80", full_scale: "100" })).toEqual([]);
+  // 5.5158 bar = 80.0 psi
+  expect(foundIn({ known_holes: "0.2mm:5.5158bar", full_scale: "80" })).toEqual([]);
+});
+
+test.each([
+  ["1.0mm 55psi", "write 1.0mm:55psi if that is meant"],
+  ["1.00:66psi 0.8mm=74psi", "write 1.00mm:66psi 0.8mm:74psi if that is meant"],
+  ["0.8mm:74", "write 0.8mm:74psi if that is meant"],
+  ["1.0 mm: 55 psi; 0.8 mm: 74 psi", "write 1.0mm:55psi 0.8mm:74psi if that is meant"],
+  [
+    "fifty",
+    "write size and reading with a colon and no blank between, a blank between the holes, or empty the cell",
+  ],
+  [
+    "12mm:3psi",
+    "write size and reading with a colon and no blank between, a blank between the holes, or empty the cell",
+  ],
+])("of the cell %s the mend says what to write in it", (known_holes, mend) => {
+  const [problem] = read({ ...tester, known_holes }).problems;
+  expect([problem?.code, problem?.mend]).toEqual(["known-hole-bad", mend]);
+  const mended = /^write (.*) if that is meant$/.exec(mend)?.[1];
+  if (mended !== undefined) expect(read({ ...tester, known_holes: mended }).problems).toEqual([]);
+});
+
+test.each([
+  ["full_scale", "-300"],
+  ["full_scale", "0"],
+  ["full_scale", "99999"],
+  ["division", "0"],
+  ["division", "-5"],
+  ["reads_high", "400"],
+  ["reads_high", "-80"],
+  ["regulated", "0"],
+  ["regulated", "-5"],
+  ["regulated", "-80psi"],
+  ["regulated", "-5psi"],
+  ["regulated", "0psi"],
+  ["regulated", "80bar"],
+  ["regulated", "4.9"],
+  ["regulated", "201"],
+  ["class_percent", "0"],
+  ["restrictor_mm", "0"],
+  ["restrictor_tol_mm", "0.6"],
+  ["restrictor_length_mm", "0"],
+  ["restrictor_cd", "0"],
+  ["link_u", "0"],
+])("%s %s is out of range, at its cell", (column, text) => {
+  const linked: Cells = column === "link_u" ? { ...link, link_to: "other" } : {};
+  const cells = { ...tester, restrictor_mm: "1.0", ...linked, [column]: text };
+  const other = { ...tester, gauge: "other" };
+  expect(marked(read(cells, other).problems, fileOf(cells, other))).toEqual([`number-range@2 ${text}`]);
+});
+
+test("the supply has the bounds that it has in tests.csv, 5 to 200 psi, in whatever unit", () => {
+  for (const regulated of ["5", "200", "80psi", "5.5bar", "550kPa", "13bar"])
+    expect(foundIn({ regulated })).toEqual([]);
+  expect(read({ ...tester, regulated: "80bar" }).problems[0]?.expected).toBe(
+    "regulated in bar from 0.34 to 14",
+  );
+});
+
+test("cells of the other kind of gauge are not used, and said so", () => {
+  const { gauges, problems } = read({
+    ...red,
+    restrictor_mm: "1.0",
+    known_holes: "1.0mm 55psi",
+    dial: "pressure",
+  });
+  expect(gauges).toEqual([{ id: "red", kind: "compression", unit: "psi" }]);
+  expect(problems.map(({ code, severity }) => [code, severity])).toEqual([
+    ["gauge-other-kind", "caution"],
+    ["gauge-other-kind", "caution"],
   ]);
 });
 

@@ -20,6 +20,7 @@ describe("readings of one test, in the order of the cylinder numbers", () => {
     ["150 x - ?", 4, ["150", "x", "-", "?"]],
     [">300 131? X +150", 4, [">300", "131?", "X", "+150"]],
     ["0,850 1.234", 2, ["0,850", "1.234"]],
+    [".95 >.9 .88?", 3, [".95", ">.9", ".88?"]],
   ])("%j is %i readings", (line, count, cells) => {
     expect(splitReadings(line, count)).toEqual({ ok: true, cells });
   });
@@ -45,6 +46,8 @@ describe("readings of one test, in the order of the cylinder numbers", () => {
     ["10,5,10,4", 2, '"10,5,10,4" is no reading'],
     ["5,6", 2, '1 reading in "5,6", fewer than the 2 cylinders'],
     ["150psi 148", 2, '"150psi" is no reading'],
+    [". 148", 2, '"." is no reading'],
+    ["5. 148", 2, '"5." is no reading'],
     ["1e3 148", 2, '"1e3" is no reading'],
     ["0x10 148", 2, '"0x10" is no reading'],
     ["-5 148", 2, '"-5" is no reading'],

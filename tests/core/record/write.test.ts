@@ -37,6 +37,11 @@ describe("a cell", () => {
     expect(cellText(value, dialect(";", ","))).toBe(written);
   });
 
+  test("a zero that was left out is written", () => {
+    expect(cellText(">.95?", dialect(";", ","))).toBe(">0,95?");
+    expect(cellText(".95", dialect(",", "."))).toBe("0.95");
+  });
+
   test("three decimals get a fourth where they could be taken for thousands", () => {
     expect(cellText("1.234", dialect(";", ","))).toBe("1,2340");
     expect(cellText("1.234", dialect(";", "."))).toBe("1.2340");

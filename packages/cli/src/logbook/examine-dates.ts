@@ -3,11 +3,11 @@
 import { type NamedText, isIsoDate, parseTable, placeOf } from "@sealtrend/core";
 import type { Fault } from "../command.ts";
 
-/** A fault for each row of a table whose day lies ahead. @param today - `YYYY-MM-DD` */
-export const daysAhead = (named: NamedText | undefined, today: string): readonly Fault[] => {
+/** A fault for each row of a table whose day lies ahead. @param today - `YYYY-MM-DD` @param column - that holds the day */
+export const daysAhead = (named: NamedText | undefined, today: string, column = "date"): readonly Fault[] => {
   if (named === undefined) return [];
   const { table } = parseTable(named.text, named.file);
-  const at = table.header.findIndex(({ name }) => name === "date");
+  const at = table.header.findIndex(({ name }) => name === column);
   return table.rows.flatMap((row): Fault[] => {
     const cell = row.cells[at];
     const date = cell?.text.trim() ?? "";

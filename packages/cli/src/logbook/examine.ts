@@ -47,7 +47,11 @@ export const examine = (world: World, root: string, today: string, only?: string
   );
   const gaugeText = desk.text(join(root, "gauges.csv"));
   const gauges = gaugeText === undefined ? undefined : readGauges(gaugeText.text, gaugeText.file);
-  desk.faults.push(...(gauges?.problems ?? []), ...columnsNearlyNamed(gaugeText, gaugeColumns));
+  desk.faults.push(
+    ...(gauges?.problems ?? []),
+    ...columnsNearlyNamed(gaugeText, gaugeColumns),
+    ...daysAhead(gaugeText, today, "link_date"),
+  );
   if (only === undefined) desk.copies(root);
   const facts = book?.logbook ?? { demo: false };
   for (const folder of only === undefined ? folders(world, root) : [only])

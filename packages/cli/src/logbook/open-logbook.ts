@@ -114,7 +114,7 @@ export const pickEngine = (logbook: Logbook, named: string | undefined): string 
       own.map(({ fault }) => fault),
     );
   const where = shown(logbook.world.cwd, logbook.root);
-  const list = ids.length === 0 ? "none yet" : ids.join(", ");
+  const list = ids.join(", ");
   if (named === undefined) {
     const found =
       ids.length === 0
@@ -130,7 +130,7 @@ export const pickEngine = (logbook: Logbook, named: string | undefined): string 
     near !== undefined
       ? `did you mean ${near}?`
       : engineIdFault(named) !== undefined
-        ? `name one of: ${list}; a name begins with two small letters`
+        ? `${ids.length === 0 ? "add one with sealtrend engine add" : `name one of: ${list}`}; a name begins with two small letters`
         : ids.length === 0
           ? `sealtrend engine add ${named} --cylinders 4 --ignition spark`
           : `name one of: ${list}, or: sealtrend engine add ${named} --cylinders 4`;
@@ -139,7 +139,7 @@ export const pickEngine = (logbook: Logbook, named: string | undefined): string 
       code: "engine-unknown",
       severity: "error",
       found: `there is no engine "${named}" in ${where}`,
-      expected: `one of: ${list}`,
+      expected: ids.length === 0 ? "an engine, and none is recorded yet" : `one of: ${list}`,
       mend,
     },
   ]);

@@ -12,4 +12,5 @@ export {
 } from "./problem.ts";
 export { catalogue } from "./catalogue.ts";
 export { nearest } from "./nearest.ts";
+export { type HolesFault } from "./words/gauge-misfits.ts";
 export { type LinkFault } from "./words/gauges.ts";

@@ -70,7 +70,7 @@ export const conditionCell = (
   if (kind.words !== undefined && kind.dimension === undefined)
     return refused(option, typed, `one of: ${kind.words.join(", ")}`, kind.example);
   if (option === "strokes") return bareCell("strokes", text, option, typed, columns);
-  if (option === "master" && (assumed === "%" || text.endsWith("%")))
+  if (option === "master" && (text.endsWith("%") || (assumed === "%" && readNumber(text).ok)))
     return bareCell("master_percent", text.replace(/\s*%$/, ""), option, typed, columns);
   const key = option === "engine-temp" ? "engineTemperature" : kind.key;
   return quantityCell({ ...kind, key }, option, typed, columns, assumed === "%" ? undefined : assumed);
@@ -98,18 +98,42 @@ const isWithin = (value: number, { least, most }: Bounds): boolean => value >= l
 
 const rangeOf = ({ of, least, most }: Bounds): string => `${of} from ${String(least)} to ${String(most)}`;
 
+/** A number with the first unit in which it is within the bounds of its kind, that of the example before others: 9000 is no
+ *  height in metres, so it is one in feet. */
+const inUnitThatFits = (number: string, kind: Kind): string | undefined => {
+  const { dimension = "length", example, unitExample } = kind;
+  const read = (unit: UnitName): number | undefined => {
+    const reading = readQuantity(`${number}${unit}`, dimension);
+    return reading.ok ? reading.si : undefined;
+  };
+  const fits = (unit: UnitName): boolean => {
+    const si = read(unit);
+    return (
+      si !== undefined &&
+      columnsOf(kind).some(([, { unit: own, bounds }]) =>
+        isWithin(own === undefined ? si : fromSi(si, own), bounds),
+      )
+    );
+  };
+  const usual = unitsOf(dimension).filter((unit) => example.endsWith(unit) || unit === unitExample);
+  const unit = [...usual, ...unitsFor(kind)].find(fits);
+  return unit === undefined ? undefined : `${number}${unit}`;
+};
+
 /** What to type instead of a quantity that was not understood. */
 const quantityMend = (fault: QuantityFault, typed: string, kind: Kind): string => {
   const text = typed.trim();
-  if (fault === "unit-missing") return `${text}${kind.unitExample ?? kind.example.replace(/^[\d.]+/, "")}`;
+  if (fault === "unit-missing") return inUnitThatFits(text, kind) ?? kind.example;
   return fault === "two-ways" ? `${text.replace(",", "")} or ${text.replace(",", ".")}` : kind.example;
 };
 
+/** The columns that hold this condition. */
+const columnsOf = ({ key }: Kind) => Object.entries(numberColumns).filter(([, column]) => column.key === key);
+
 /** The units that columns for this condition can stand in. */
-const unitsFor = ({ key, assumed, dimension = "length" }: Kind): readonly UnitName[] => {
-  const units = Object.values(numberColumns).flatMap((column) =>
-    column.key === key ? (column.unit ?? []) : [],
-  );
+const unitsFor = (kind: Kind): readonly UnitName[] => {
+  const { assumed, dimension = "length" } = kind;
+  const units = columnsOf(kind).flatMap(([, { unit }]) => unit ?? []);
   return units.length > 0 ? units : assumed === undefined ? unitsOf(dimension) : [assumed];
 };
 
@@ -138,7 +162,7 @@ const quantityCell = (
     const expected = `${words}a number with its unit (${unitsFor(kind).join(", ")})`;
     return refused(option, typed, expected, quantityMend(reading.fault, typed, kind));
   }
-  const fitting = Object.entries(numberColumns).filter(([, column]) => column.key === kind.key);
+  const fitting = columnsOf(kind);
   const here = fitting.filter(([name]) => columns.includes(name));
   const [best] = [...here].sort(
     ([, a], [, b]) => Number(b.unit === reading.unit) - Number(a.unit === reading.unit),
@@ -150,7 +174,12 @@ const quantityCell = (
     ? String(reading.value)
     : String(Number(fromSi(toSi(reading.value, reading.unit), column.unit).toPrecision(6)));
   if (!isWithin(Number(value), column.bounds))
-    return refused(option, typed, rangeOf(column.bounds), kind.example);
+    return refused(
+      option,
+      typed,
+      rangeOf(column.bounds),
+      inUnitThatFits(String(reading.value), kind) ?? kind.example,
+    );
   return { ok: true, column: name, text: value };
 };
 

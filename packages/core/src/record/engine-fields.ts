@@ -2,6 +2,7 @@
 
 import { type Dimension, readQuantity, unitsOf } from "../quantity/index.ts";
 import { curvesFault } from "./cranking-curves.ts";
+import { readRange } from "./quantity-range.ts";
 
 export type FieldKind =
   | { readonly kind: "text" }
@@ -14,6 +15,13 @@ export type FieldKind =
     }
   | { readonly kind: "number"; readonly least: number; readonly most: number; readonly example: number }
   | { readonly kind: "quantity"; readonly dimension: Dimension; readonly example: string }
+  /** One quantity, or two with a hyphen between them. */
+  | {
+      readonly kind: "range";
+      readonly dimension: Dimension;
+      readonly example: string;
+      readonly range: string;
+    }
   | { readonly kind: "labels" }
   | { readonly kind: "banks" }
   | { readonly kind: "curves"; readonly example: string }
@@ -71,7 +79,7 @@ export const engineFields: Readonly<Record<string, FieldKind>> = {
   "limits.compression.minimum": quantity("pressure", "26bar"),
   "limits.compression.difference": quantity("pressure", "3bar"),
   "limits.compression.lowestToHighest": number(0.05, 1, 0.75),
-  "limits.compression.speed": quantity("speed", "250rpm"),
+  "limits.compression.speed": { kind: "range", dimension: "speed", example: "250rpm", range: "250-400rpm" },
   "limits.compression.source": text,
   "limits.leakDown.lost": number(0, 1, 0.25),
   "limits.leakDown.source": text,
@@ -102,6 +110,8 @@ export const expectation = (field: FieldKind): string => {
       return `a number from ${String(field.least)} to ${String(field.most)}`;
     case "quantity":
       return `a quantity such as "${field.example}" (${unitsOf(field.dimension).join(", ")})`;
+    case "range":
+      return `a quantity such as "${field.example}" or a range "${field.range}" (${unitsOf(field.dimension).join(", ")})`;
     case "labels":
       return 'labels such as ["1", "2", "3", "4"], 1 to 28 of them, each once';
     case "banks":
@@ -127,6 +137,7 @@ export const typedExample = (field: FieldKind): string => {
       return "1 2 / 3 4";
     case "number":
     case "quantity":
+    case "range":
     case "curves":
     case "any":
       return String(field.example);
@@ -146,6 +157,8 @@ export const fits = (field: FieldKind, value: unknown): boolean => {
       return typeof value === "number" && value >= field.least && value <= field.most;
     case "quantity":
       return typeof value === "string" && positive(value, field.dimension);
+    case "range":
+      return typeof value === "string" && readRange(value, field.dimension) !== undefined;
     case "labels":
       return areLabels(value);
     case "banks":

@@ -13,7 +13,10 @@ export interface CompressionLimits {
   readonly difference?: GaugePressure;
   /** Least lowest/highest, a fraction. */
   readonly lowestToHighest?: number;
+  /** That the maker's figures are for; of a range its geometric middle. */
   readonly speed?: Speed;
+  /** The range as it was written; absent where one speed was. */
+  readonly speedRange?: string;
   readonly source?: string;
 }
 
@@ -58,6 +61,7 @@ export interface Engine {
   readonly sharedGasket: boolean;
   readonly firingOrder: readonly string[];
   readonly cycle: "four-stroke" | "two-stroke";
+  /** Where it is not stated: valves in a four-stroke, ports in a two-stroke, of which no more is then claimed. */
   readonly porting: "valves" | "ports" | "ports-and-exhaust-valve";
   readonly ignition: Ignition;
   readonly cooling?: "liquid" | "air";

@@ -5,6 +5,7 @@ import { gaugePressure, length, readQuantity, speed, volume } from "../quantity/
 import { curvesFault, curvesOf } from "./cranking-curves.ts";
 import { type FieldKind, engineFields, expectation, fits } from "./engine-fields.ts";
 import { checkGeometry, geometryOf } from "./engine-geometry.ts";
+import { readRange } from "./quantity-range.ts";
 import { type JsonObject, type JsonView, fieldAt, isObject, viewJson } from "./json-view.ts";
 import type { CompressionLimits, CorrectionChoice, Engine } from "./engine-types.ts";
 
@@ -78,7 +79,8 @@ const checkFields = (view: JsonView, value: JsonObject, problems: Problem[], pre
 const fieldMend = (field: FieldKind, value: unknown): string | undefined => {
   if (field.kind === "yes-no") return "write true or false, without quotes";
   if (field.kind === "text") return "write it in double quotes";
-  if (field.kind === "quantity") return `write it in quotes and with its unit: "${field.example}"`;
+  if (field.kind === "quantity" || field.kind === "range")
+    return `write it in quotes and with its unit: "${field.example}"`;
   if (field.kind === "number") return "write the number alone, without quotes and without a unit";
   if (field.kind !== "word" || typeof value !== "string") return undefined;
   const near = field.also[value.toLowerCase()] ?? nearest(value, field.words)[0];
@@ -130,7 +132,7 @@ const engineOf = (root: JsonObject, id: string): Engine => {
     sharedGasket: fieldAt(root, "sharedGasket") !== false,
     firingOrder: (fieldAt(root, "firingOrder") as readonly string[] | undefined) ?? [],
     cycle: word("cycle", "four-stroke"),
-    porting: word("porting", "valves"),
+    porting: word("porting", fieldAt(root, "cycle") === "two-stroke" ? "ports" : "valves"),
     ignition: word("ignition", "unknown"),
     ...(cooling === undefined ? {} : { cooling: cooling as "liquid" | "air" }),
     ...(meter === undefined ? {} : { meter: meter as "h" | "km" | "mi" }),
@@ -165,18 +167,23 @@ const correctionOf = (root: JsonObject): CorrectionChoice => {
   };
 };
 
+/** Of a range its geometric middle. @source handbook/cranking.md I.5 */
+const speedOf = (written: unknown): CompressionLimits => {
+  const range = typeof written === "string" ? readRange(written, "speed") : undefined;
+  if (typeof written !== "string" || range === undefined) return {};
+  const middle = { speed: speed(Math.sqrt(range.least * range.most)) };
+  return range.least === range.most
+    ? { speed: speed(range.least) }
+    : { ...middle, speedRange: written.trim() };
+};
+
 const compressionLimits = (root: JsonObject): CompressionLimits => {
   const field = (name: string): unknown => fieldAt(root, `limits.compression.${name}`);
-  const quantity = (name: string, dimension: "pressure" | "speed"): number | undefined => {
-    const written = field(name);
-    const reading = typeof written === "string" ? readQuantity(written, dimension) : undefined;
-    return reading?.ok === true ? reading.si : undefined;
-  };
   const pressure = (name: "new" | "minimum" | "difference"): CompressionLimits => {
-    const pascals = quantity(name, "pressure");
-    return pascals === undefined ? {} : { [name]: gaugePressure(pascals) };
+    const written = field(name);
+    const reading = typeof written === "string" ? readQuantity(written, "pressure") : undefined;
+    return reading?.ok === true ? { [name]: gaugePressure(reading.si) } : {};
   };
-  const at = quantity("speed", "speed");
   const ratio = field("lowestToHighest");
   const source = field("source");
   return {
@@ -184,7 +191,7 @@ const compressionLimits = (root: JsonObject): CompressionLimits => {
     ...pressure("minimum"),
     ...pressure("difference"),
     ...(typeof ratio === "number" ? { lowestToHighest: ratio } : {}),
-    ...(at === undefined ? {} : { speed: speed(at) }),
+    ...speedOf(field("speed")),
     ...(typeof source === "string" ? { source } : {}),
   };
 };

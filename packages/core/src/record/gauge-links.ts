@@ -15,7 +15,7 @@ export const linkIn = (row: RowView): GaugeLink | undefined => {
     return row.fault(there, "link-partial", { missing });
   }
   const factor = row.number("link_factor", { of: "the factor between two gauges", least: 0.05, most: 20 });
-  const uncertainty = row.number("link_u", { of: "the uncertainty of ln factor", least: 0, most: 1 });
+  const uncertainty = row.number("link_u", { of: "the uncertainty of ln factor", least: 0.0001, most: 1 });
   const date = row.date("link_date");
   if (factor === undefined || uncertainty === undefined || date === undefined) return undefined;
   return { to: row.text("link_to"), factor, uncertainty, date };

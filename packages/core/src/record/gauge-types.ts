@@ -39,6 +39,8 @@ export interface Gauge {
 }
 
 export interface KnownHole {
+  /** As written: `1.0mm:55psi`. */
+  readonly text: string;
   readonly hole: Length;
   /** Gauge pressure [Pa], or the fraction lost, as `holds` says. */
   readonly reads: number;

@@ -1,19 +1,10 @@
 // gauges.csv: every compression gauge and leak-down tester, typed once.
 
 import type { Problem } from "../problem/index.ts";
-import {
-  type GaugePressure,
-  type PressureUnit,
-  fromSi,
-  gaugePressure,
-  gaugeUnitNamed,
-  gaugeUnits,
-  length,
-  readQuantity,
-  toSi,
-  volume,
-} from "../quantity/index.ts";
+import { type PressureUnit, gaugeUnitNamed, gaugeUnits, length, volume } from "../quantity/index.ts";
+import { checkGauge } from "./gauge-checks.ts";
 import { checkLinks, linkIn } from "./gauge-links.ts";
+import { pressureIn } from "./gauge-pressures.ts";
 import { knownHolesIn } from "./known-holes.ts";
 import { readRows } from "./read-rows.ts";
 import type { RowView } from "./row-view.ts";
@@ -53,21 +44,32 @@ const gaugeIn = (row: RowView, id: string): Gauge | undefined => {
     fullScale: pressureIn(row, "full_scale", unit),
     division: pressureIn(row, "division", unit),
     classPercent: row.number("class_percent", { of: "accuracy class in percent", least: 0.01, most: 20 }),
-    readsHigh: pressureIn(row, "reads_high", unit, leastOffset),
-    valveEnd: row.word("valve_end", ["plug", "gauge"]),
-    hose: scaled(row.number("hose_cm3", { of: "hose volume in cm3", least: 0, most: 500 }), (cm3) =>
-      volume(cm3 * 1e-6),
-    ),
-    dial: row.word("dial", ["pressure", "percent-lost", "percent-held"]),
-    regulated: pressureIn(row, "regulated", unit),
-    matched: scaled(row.word("matched", ["yes", "no"]), (word) => word === "yes"),
-    ...restrictorIn(row),
-    knownHoles: knownHolesIn(row),
+    readsHigh: pressureIn(row, "reads_high", unit),
+    ...(kind === "leak-down" ? {} : hoseIn(row)),
+    ...(kind === "compression" ? {} : testerIn(row, unit)),
     link: linkIn(row),
     note: row.text("note") === "" ? undefined : row.text("note"),
   };
-  return kind === undefined ? undefined : { id, kind, ...stated(facts) };
+  if (kind === undefined) return undefined;
+  const gauge: Gauge = { id, kind, ...stated(facts) };
+  checkGauge(row, gauge);
+  const knownHoles = kind === "compression" ? undefined : knownHolesIn(row, gauge);
+  return knownHoles === undefined ? gauge : { ...gauge, knownHoles };
 };
+
+const hoseIn = (row: RowView) => ({
+  valveEnd: row.word("valve_end", ["plug", "gauge"]),
+  hose: scaled(row.number("hose_cm3", { of: "hose volume in cm3", least: 0, most: 500 }), (cm3) =>
+    volume(cm3 * 1e-6),
+  ),
+});
+
+const testerIn = (row: RowView, unit: PressureUnit | undefined) => ({
+  dial: row.word("dial", ["pressure", "percent-lost", "percent-held"]),
+  regulated: pressureIn(row, "regulated", unit),
+  matched: scaled(row.word("matched", ["yes", "no"]), (word) => word === "yes"),
+  ...restrictorIn(row),
+});
 
 const restrictorIn = (row: RowView) => {
   const millimetres = (name: string, of: string, least: number, most: number) =>
@@ -75,34 +77,11 @@ const restrictorIn = (row: RowView) => {
   const isUnknown = row.text("restrictor_mm").toLowerCase() === "unknown";
   return {
     restrictor: isUnknown ? undefined : millimetres("restrictor_mm", "restrictor bore in mm", 0.1, 10),
-    restrictorTolerance: millimetres("restrictor_tol_mm", "tolerance of the bore in mm", 0, 1),
+    restrictorTolerance: millimetres("restrictor_tol_mm", "tolerance of the bore in mm", 0, 0.5),
     restrictorLength: millimetres("restrictor_length_mm", "restrictor length in mm", 0.01, 100),
     profile: row.word("profile", ["coned", "square", "thin-plate", "unknown"]),
     restrictorCd: row.number("restrictor_cd", { of: "discharge coefficient", least: 0.3, most: 1 }),
   };
-};
-
-/** A gauge that reads low reads high by less than nothing; more than 1 bar of that is no gauge to read [Pa]. */
-const leastOffset = gaugePressure(-100_000);
-
-/** A pressure in the unit of the dial; the supply pressure, which a dial in percent does not show, may carry its own. */
-const pressureIn = (
-  row: RowView,
-  name: string,
-  unit: PressureUnit | undefined,
-  least: GaugePressure = gaugePressure(0),
-): GaugePressure | undefined => {
-  const own = name === "regulated" ? readQuantity(row.text(name), "pressure") : undefined;
-  if (own?.ok === true) return gaugePressure(own.si);
-  const value = row.number(name, {
-    of: unit === undefined ? name : `${name} in ${unit}`,
-    least: least === 0 ? 0 : Number(fromSi(least, unit ?? "Pa").toPrecision(3)),
-    most: 100_000,
-  });
-  if (value === undefined) return undefined;
-  if (unit !== undefined) return gaugePressure(toSi(value, unit));
-  const faultInUnit = !["", "%"].includes(row.text("unit"));
-  return faultInUnit ? undefined : row.fault(name, "unit-missing", { text: row.text(name) });
 };
 
 const unitIn = (row: RowView): PressureUnit | undefined => {

@@ -8,7 +8,7 @@ import type { Heard } from "./types.ts";
  *  @param labels - of the engine's cylinders, for `neighbour:4` */
 export const heardIn = (
   row: RowView,
-  column: string,
+  { column, label }: { readonly column: string; readonly label: string },
   labels: readonly string[],
 ): readonly Heard[] | undefined => {
   const text = row.text(column);
@@ -24,6 +24,8 @@ export const heardIn = (
         neighbour: one === undefined ? strangeNeighbour(part, labels) : undefined,
         labels,
       });
+    if (one.neighbour === label)
+      return row.fault(column, "heard-unknown", { text: part, places: heardPlaces, labels, own: label });
     heard.push(one);
   }
   return heard;

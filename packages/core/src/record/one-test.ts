@@ -1,7 +1,7 @@
 // The rows of one test brought together: what they share, what they hold, and where they contradict each other.
 
 import { byText } from "../problem/index.ts";
-import { altimeterSetting } from "../air/index.ts";
+import { beyondWeather } from "../air/index.ts";
 import { type AbsolutePressure, type Length, writeQuantity } from "../quantity/index.ts";
 import { type Stated, agreedConditions, conditionsByGauge, disagree } from "./conditions.ts";
 import type { RowView } from "./row-view.ts";
@@ -119,14 +119,17 @@ export const dayOf = ({ conditions, byGauge }: Test, gauge: string | undefined):
 /** A leak-down pressure needs its supply, and cannot be above it by more than the dials may differ (3 %). */
 export const checkSupply = (test: Test, rows: readonly ReadRow[], engine: Engine): void => {
   const own = test.perCylinder.regulated;
+  const masters = new Set<string>();
   for (const { content, view } of rows) {
     if (content.kind !== "readings" || !content.row.what.startsWith("leak")) continue;
-    const { unit, cells } = content.row;
+    const { unit, cells, gauge } = content.row;
+    if (!masters.has(gauge ?? "")) checkMaster(test, view, { gauge, own, unit });
+    masters.add(gauge ?? "");
     if (unit === "%") continue;
     const supplied = cells.map((cell, i) => ({
       cell,
       column: cylinderColumn(engine.cylinders[i] ?? ""),
-      supply: own?.[i] ?? dayOf(test, content.row.gauge).regulated,
+      supply: own?.[i] ?? dayOf(test, gauge).regulated,
     }));
     if (supplied.some(({ cell, supply }) => cell.kind === "reading" && supply === undefined))
       view.fault("what", "supply-missing", { test: test.id });
@@ -138,15 +141,43 @@ export const checkSupply = (test: Test, rows: readonly ReadRow[], engine: Engine
   }
 };
 
-/** Sea-level pressure of any weather stays within 925 … 1052 hPa but for the rarest extremes; common practice, no source. */
+/** A master orifice lets some air by and holds some: it reads above 0 and below the supply, which a pressure needs. */
+const checkMaster = (
+  test: Test,
+  view: RowView,
+  {
+    gauge,
+    own,
+    unit,
+  }: {
+    readonly gauge: string | undefined;
+    readonly own: PerCylinder["regulated"];
+    readonly unit: PressureRow["unit"];
+  },
+): void => {
+  const { master, masterLost, regulated } = dayOf(test, gauge);
+  const supply = regulated ?? own?.find((one) => one !== undefined);
+  if (master !== undefined && supply === undefined) {
+    if (unit === "%") view.fault("what", "supply-missing", { test: test.id });
+    return;
+  }
+  const lost = master === undefined || supply === undefined ? masterLost : 1 - master / supply;
+  if (lost === undefined || (lost > rounding && lost < 1 - rounding)) return;
+  const reads = lost > rounding ? "nothing" : lost < -rounding ? "more than its supply" : "its whole supply";
+  view.fault("what", "master-impossible", { test: test.id, reads });
+};
+
+const rounding = 1e-9;
+
+/** A barometer shows the air of its place; a report reduced to sea level is no reading of it. */
 const checkBarometer = (
   rows: readonly ReadRow[],
   station: AbsolutePressure | undefined,
   altitude: Length | undefined,
 ): void => {
   if (station === undefined || altitude === undefined) return;
-  const sea = altimeterSetting(station, altitude);
-  if (sea >= 92_500 && sea <= 105_200) return;
+  const sea = beyondWeather(station, altitude);
+  if (sea === undefined) return;
   const stated = rows.flatMap(({ conditions }) => conditions).find(({ key }) => key === "stationPressure");
   const facts = {
     station: writeQuantity(station, "hPa", 0),

@@ -13,8 +13,8 @@ interface Refusal {
 }
 
 const notTaken = /^[xX?-]$/;
-const reading = /^>?[+]?\d{1,5}(?:[.,]\d{1,3})?\??$/;
-const pair = /^>?\d{1,5}(?:[.,]\d{1,3})?\??\/\d{1,5}(?:[.,]\d{1,3})?$/;
+const reading = /^>?[+]?(?:\d{1,5}(?:[.,]\d{1,3})?|\.\d{1,3})\??$/;
+const pair = /^>?(?:\d{1,5}(?:[.,]\d{1,3})?|\.\d{1,3})\??\/(?:\d{1,5}(?:[.,]\d{1,3})?|\.\d{1,3})$/;
 /** `1,234` is 1.234 to one person and 1234 to another; a point is always decimal. */
 const thousands = /^>?[1-9]\d{0,2},\d{3}\??$/;
 
@@ -101,7 +101,9 @@ export const splitLeakReadings = (
     return {
       ok: false,
       found: `"${wrong}" is no pair of readings`,
-      mend: "write cylinder side and supply with a stroke between, and a blank between the pairs: 74/80 72/80",
+      mend: /^[^/]+\/[^/]+\?$/.test(wrong)
+        ? `the mark of doubt goes to the cylinder side: ${wrong.slice(0, -1).replace("/", "?/")}`
+        : "write cylinder side and supply with a stroke between, and a blank between the pairs: 74/80 72/80",
     };
   const open = cells.flatMap((cell) => cell.split("/")).find((side) => thousands.test(side));
   if (open !== undefined) return twoWays(open);

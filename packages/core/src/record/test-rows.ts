@@ -57,7 +57,9 @@ export const rowContent = (
   if (what === "heard")
     return {
       kind: "heard",
-      heard: engine.cylinders.map((label) => heardIn(row, cylinderColumn(label), engine.cylinders)),
+      heard: engine.cylinders.map((label) =>
+        heardIn(row, { column: cylinderColumn(label), label }, engine.cylinders),
+      ),
     };
   const fact = factKinds.find((name) => name === what);
   if (fact !== undefined) return factRow(row, engine, gauges, fact);

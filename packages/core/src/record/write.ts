@@ -38,17 +38,17 @@ export const rowText = (values: Readonly<Record<string, string>>, dialect: Diale
     .join(dialect.delimiter);
 };
 
-/** One cell in a dialect; a plain number gets the file's decimal mark, and a zero behind three decimals where they
- *  could be read as a thousands group. */
+/** One cell in a dialect; a plain number gets the file's decimal mark, a zero before it where none was typed, and a zero
+ *  behind three decimals where they could be read as a thousands group. */
 export const cellText = (value: string, dialect: Dialect): string => {
   const [, sign = "", whole = "", decimals = "", doubt = ""] = plainDecimal.exec(value.trim()) ?? [];
-  if (whole === "") return quotedText(value, dialect);
+  if (decimals === "") return quotedText(value, dialect);
   const isOpen = dialect.delimiter !== "," && decimals.length === 3 && /^[1-9]\d{0,2}$/.test(whole);
-  const written = `${sign}${whole}${dialect.decimalMark}${decimals}${isOpen ? "0" : ""}${doubt}`;
+  const written = `${sign}${whole || "0"}${dialect.decimalMark}${decimals}${isOpen ? "0" : ""}${doubt}`;
   return quotedText(written, dialect);
 };
 
-const plainDecimal = /^([>+-]?)(\d+)\.(\d+)(\??)$/;
+const plainDecimal = /^([>+-]?)(\d*)\.(\d+)(\??)$/;
 
 /** Text on one line, in quotes only where it needs them. */
 const quotedText = (value: string, { delimiter }: Dialect): string => {

@@ -3,7 +3,7 @@
 import { nearest } from "../nearest.ts";
 import { listed, quoted } from "./print.ts";
 
-const number = (text: string): string => /^[+-]?\d+(?:[.,]\d+)?/.exec(text)?.[0] ?? "the number";
+const number = (text: string): string => /^[+-]?(?:\d+(?:[.,]\d+)?|\.\d+)/.exec(text)?.[0] ?? "the number";
 
 const shapes: Readonly<Record<string, (text: string) => { readonly found: string; readonly mend: string }>> =
   {
@@ -21,7 +21,7 @@ const shapes: Readonly<Record<string, (text: string) => { readonly found: string
     }),
     "mark-at-end": (text) => ({
       found: "a digit is missing beside the decimal mark",
-      mend: `write ${text.replace(/^([+-]?)([.,])/, "$10$2").replace(/[.,]$/, "")}, or the digit that is missing`,
+      mend: `write ${text.replace(/^([+-]?),/, "$10,").replace(/[.,]$/, "")}, or the digit that is missing`,
     }),
     "full-width": (text) => ({
       found: "full-width digits",

@@ -57,7 +57,12 @@ export const recordWords = {
   "supply-missing": ({ test }: { test: string }) => ({
     found: `test ${test} has a leak-down pressure without its supply pressure`,
     expected: "the regulated pressure of the day, or the readings in percent",
-    mend: "fill in regulated_psi (or _kPa, _bar) in this row",
+    mend: "enter it as 74/80 or with --regulated 80psi; in the file, fill in regulated_psi (or _kPa, _bar) in this row",
+  }),
+  "master-impossible": ({ test, reads }: { test: string; reads: string }) => ({
+    found: `the master orifice of test ${test} reads ${reads}`,
+    expected: "a reading above 0 and below the supply: a master lets some of the air by",
+    mend: "write what the cylinder side showed with the master fitted (--master 43psi, or 46% lost), or leave it out",
   }),
   "sea-level-barometer": (facts: {
     readonly station: string;
@@ -71,11 +76,19 @@ export const recordWords = {
   "heard-unknown": (facts: {
     readonly text: string;
     readonly places: readonly string[];
+    /** The cylinder is named as its own neighbour. */
+    readonly own?: string | undefined;
     /** The label after `neighbour:`, where the engine has no such cylinder, and those that it has. */
     readonly neighbour?: string | undefined;
     readonly labels: readonly string[];
   }) => {
-    const { text, places, neighbour, labels } = facts;
+    const { text, places, neighbour, labels, own } = facts;
+    if (own !== undefined)
+      return {
+        found: `${quoted(text)}: cylinder ${quoted(own)} is named as its own neighbour`,
+        expected: `neighbour, alone or with one of the cylinders ${listed(labels.filter((label) => label !== own))}`,
+        mend: "write neighbour alone, or the cylinder that is meant behind the colon",
+      };
     return neighbour === undefined
       ? {
           found: `${quoted(text)} is no place where air is heard`,

@@ -117,7 +117,10 @@ export const rulesWords = {
       family === "leak-down"
         ? "lost, leastLost and mostLost in the family leak-down, and no pressures beside them"
         : "pressures of a cranking test; what is lost in a leak-down has the family leak-down",
-    mend: family === "leak-down" ? "write such as lost, with the limit 25 and the unit %" : "write family leak-down",
+    mend:
+      family === "leak-down"
+        ? "write such as lost, with the limit 25 and the unit %"
+        : "write family leak-down",
   }),
   "rule-limit-spare": ({ column, text }: { column: string; text: string }) => ({
     found: `${column} ${quoted(text)} beside a formula that already says yes or no`,
