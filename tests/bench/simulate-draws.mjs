@@ -56,6 +56,8 @@ export const usualDesign = {
   repeats: 1,
   /** What the analysis is told of the repeats. */
   toldRepeats: 1,
+  /** From that test on (from 0) so many repeats instead, and told so. */
+  laterRepeats: [Infinity, 1],
 };
 
 /** One history. @param lossOf - ln units that cylinder i has lost at test k (from 0), given the dates
@@ -67,7 +69,9 @@ export const drawHistory = ({ even, normal }, design, { cylinders, tests, lossOf
   const levels = Array.from({ length: cylinders }, () => design.spread * normal());
   const gauges = [];
   let gauge = design.gauge * normal();
+  const [from, later] = design.laterRepeats;
   const rows = x.map((years, k) => {
+    const repeats = k >= from ? later : design.repeats;
     const isChanged = k > 0 && even() < design.gaugeChanged;
     if (isChanged) gauge = design.gauge * normal();
     gauges.push((gauges.at(-1) ?? 0) + (isChanged ? 1 : 0));
@@ -75,19 +79,24 @@ export const drawHistory = ({ even, normal }, design, { cylinders, tests, lossOf
     return levels.map((level, i) => {
       const cell = shared + level - lossOf(i, k, x) + design.interaction * normal();
       let sum = 0;
-      for (let m = 0; m < design.repeats; m += 1) {
+      for (let m = 0; m < repeats; m += 1) {
         const bad = even() < design.badShare ? Math.abs(design.bad * normal()) : 0;
         const read = Math.exp(cell + design.reading * normal() - bad);
         sum += Math.max(design.division, Math.round(read / design.division) * design.division);
       }
-      return Math.log(sum / design.repeats);
+      return Math.log(sum / repeats);
     });
   });
   return { x, levels, gauges, rows };
 };
 
 /** The first `count` tests of a history as the analysis takes them. */
-export const inputOf = ({ x, gauges, rows }, count, { toldRepeats }, more = {}) => ({
+export const inputOf = (
+  { x, gauges, rows },
+  count,
+  { toldRepeats, laterRepeats: [from, later] },
+  more = {},
+) => ({
   kind: "cranking",
   labels: rows[0].map((_, i) => String(i + 1)),
   axis: { kind: "dates", unit: "year" },
@@ -99,7 +108,7 @@ export const inputOf = ({ x, gauges, rows }, count, { toldRepeats }, more = {}) 
     use: "full",
     gauge: `g${String(gauges[k])}`,
     correctionUncertainty: 0,
-    cells: row.map((ln) => ({ kind: "read", ln, repeats: toldRepeats })),
+    cells: row.map((ln) => ({ kind: "read", ln, repeats: k >= from ? later : toldRepeats })),
   })),
   ...more,
 });

@@ -31,16 +31,20 @@ const coverage = [
   [0.05, 6, 79.2, 0.3, 78.7, 0.4],
 ];
 
-/** The interval of the first cylinder, followed over all those years: what a screen shows ends earlier. */
-const intervalOf = (core, history, { tests, believed }) => {
+/** The line of the first cylinder, its slope believed beforehand to be N(0, believed^2) or, without that, as it falls. */
+const lineOf = (core, history, { tests, believed }) => {
   const layout = core.layOut(inputOf(history, tests, usualDesign));
   const channel = core.relativeChannel(layout.tests, layout.rows, layout.columns);
   const plain = core.plainContrasts(channel.table);
   const series = layout.current.map((column) => core.seriesOf(channel, plain, { column, x: layout.x }));
   const pooled = core.pooledVariance(series, core.cellVariance(layout.noise, usualDesign.toldRepeats));
-  const line = core.lineThrough(series[0]);
+  return core.believing(core.knownLine(core.lineThrough(series[0]), pooled), believed);
+};
+
+/** The interval of the first cylinder, followed over all those years: what a screen shows ends earlier. */
+const intervalOf = (core, history, { tests, believed }) => {
   const last = history.x[tests - 1];
-  const found = core.crossingOn(core.knownLine(line, pooled, believed), {
+  const found = core.crossingOn(lineOf(core, history, { tests, believed }), {
     limit: Math.log(limitRatio),
     x: { first: last - furthest / 2, last },
     decline: "shown",
@@ -97,9 +101,9 @@ export const chances = (core, runs) =>
       const heightAt = (years) => startOf(history) - rate * years - Math.log(limitRatio);
       const last = history.x[tests - 1];
       if (heightAt(last) < 0) continue;
-      const { stays } = core.analyseHistory(inputOf(history, tests, usualDesign, { limitRatio }))
-        .cylinders[0];
-      const { probability } = stays.find((one) => one.ahead === ahead);
+      // a history that is short may not say so much of the years to come: what a screen shows ends earlier
+      const line = lineOf(core, history, { tests, believed: 0.04 });
+      const probability = core.chanceAbove(line, Math.log(limitRatio), last + ahead);
       const score = (probability - (heightAt(last + ahead) >= 0 ? 1 : 0)) ** 2;
       sum += score;
       squares += score * score;

@@ -5,7 +5,7 @@ import { delay } from "./simulate-compare.mjs";
 import { failingAlarms } from "./simulate-alarms.mjs";
 import { usualDesign } from "./simulate-draws.mjs";
 
-/** [cylinders, tests made, years between, repeats, began, loss a year]. */
+/** [cylinders, tests made, years between, repeats, began, loss a year, repeats of further tests if others]. */
 const plans = [
   [4, 4, 0.625, 1, "last-test", 0.03],
   [4, 4, 0.625, 3, "last-test", 0.03],
@@ -20,6 +20,10 @@ const plans = [
   [4, 2, 0.625, 1, "first-test", 0.03],
   [4, 1, 1, 1, "first-test", 0.03],
   [4, 2, 1, 3, "first-test", 0.03],
+  [4, 4, 0.625, 1, "last-test", 0.03, 3],
+  [4, 8, 1, 1, "last-test", 0.03, 3],
+  [2, 3, 1, 1, "first-test", 0.03, 3],
+  [6, 6, 0.5, 2, "last-test", 0.03, 3],
 ];
 
 const chance = 0.8;
@@ -28,13 +32,15 @@ const slack = 0.05;
 
 /** Further tests until 8 in 10 of the losing cylinders have raised an alarm. */
 export const plannedTests = (core, runs) =>
-  plans.map(([cylinders, made, spacing, repeats, began, loss], n) => {
-    const design = { ...usualDesign, gaps: [spacing, spacing], repeats, toldRepeats: repeats };
+  plans.map(([cylinders, made, spacing, repeats, began, loss, planned = repeats], n) => {
+    const gaps = [spacing, spacing];
+    const design = { ...usualDesign, gaps, repeats, toldRepeats: repeats, laterRepeats: [made, planned] };
     const onset = began === "first-test" ? 0 : made - 1;
     const { tests } = core.testsUntilShown({
       kind: "cranking",
       cylinders,
       repeats,
+      planned,
       made: Array.from({ length: made }, (_, k) => k * spacing),
       spacing,
       loss,
@@ -53,6 +59,8 @@ export const plannedTests = (core, runs) =>
     });
     const engine = `${String(cylinders)} cyl., ${String(made)} made, ${String(spacing)} y. apart`;
     const sought = `${String(100 * loss)} % since ${began === "first-test" ? "ever" : "now"}`;
-    const what = `${engine}, ${String(repeats)}x, ${sought}`;
+    const often =
+      planned === repeats ? `${String(repeats)}x` : `${String(repeats)}x, now ${String(planned)}x`;
+    const what = `${engine}, ${often}, ${sought}`;
     return delay(what, chance, { delay: tests, runs: Infinity, slack }, l8);
   });

@@ -32,6 +32,36 @@ test("the published results, worked by averages and ranges, are near by: another
   expect(Math.round(study?.steps ?? 0)).toBe(5);
 });
 
+test("no gauge of the check set reads some parts differently: the interaction is that of its printed table", () => {
+  // published in the same manual's table of the analysis of variance, from memory: F 0.434, 18 degrees of freedom
+  const { interaction } = gaugeStudy(cells) ?? {};
+  expect(interaction?.df).toEqual([18, 60]);
+  expect(interaction?.f).toBeCloseTo(0.434, 3);
+  // from R's sums of squares, .35898222 (18) and 2.75893333 (60); the chance computed with mpmath 1.3.0
+  expect(interaction?.f).toBeCloseTo(0.35898222 / 18 / (2.75893333 / 60), 7);
+  expect(interaction?.p).toBeCloseTo(0.97410672006648823, 5);
+});
+
+test("a gauge that reads low in one cylinder only, by its hose, is told by the interaction", () => {
+  // invented, psi: gauge B reads 1 % over A throughout, and 6 % under it in the last cylinder
+  const takes = (level: number): readonly number[] => [level, level + 1, level - 1].map(Math.log);
+  const even = [150, 148, 152, 149].map((level) => [takes(level), takes(1.01 * level)]);
+  const odd = even.map((part, i) => (i === 3 ? [takes(149), takes(0.94 * 149)] : part));
+  expect(gaugeStudy(even)?.interaction?.p).toBeGreaterThan(0.9);
+  expect(gaugeStudy(odd)?.interaction?.p).toBeLessThan(0.001);
+});
+
+test("takes that all agree leave nothing to measure an interaction against", () => {
+  const same = [150, 148].map((level) => [
+    [level, level],
+    [level + 1, level + 1],
+  ]);
+  expect(gaugeStudy(same)).not.toHaveProperty("interaction");
+  // in ln of the pressures rounding leaves a trace, which is no scatter
+  const logs = [150.1, 148.3].map((psi) => [new Array<number>(3).fill(Math.log(psi)), [4.9, 4.9, 4.9]]);
+  expect(gaugeStudy(logs)).not.toHaveProperty("interaction");
+});
+
 test("a study that is not even has no figures", () => {
   expect(
     gaugeStudy([

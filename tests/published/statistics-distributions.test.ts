@@ -1,8 +1,9 @@
-// Distribution values against other programs. All are computed, none is copied from a printed table.
+// Distribution values against other programs and printed tables: beside each, whether it is computed or published.
 
 import { expect, test } from "vitest";
 import {
   chiSquareQuantile,
+  fisherUpperTail,
   normalCdf,
   normalQuantile,
   rangeUpperTail,
@@ -100,3 +101,60 @@ test.each([
     expect(Math.abs(rangeUpperTail(q99, n) - 0.01)).toBeLessThan(1e-6);
   },
 );
+
+// computed with mpmath 1.3.0 (regularised incomplete beta function, 40 digits); the first F is NIST's one-way example, its
+// chance also computed with R 4.2.2; the last two lie beyond a table, with broken and with many degrees of freedom
+test.each([
+  [9.59110703644284, 2, 12, 0.003248222600859267],
+  [1, 1, 1, 0.5],
+  [3, 5, 2, 0.2686827050476195],
+  [0.2, 7, 3, 0.9633266457818135],
+  [4.5, 1, 30, 0.04226945032577389],
+  [20, 4, 6, 0.00128729341076009],
+  [330.285339234588, 6, 9, 4.984030528724809e-10],
+  [100, 10, 40, 4.592866666148898e-25],
+  [2.5, 1.5, 6.5, 0.1599388703209675],
+  [1.3, 200, 300, 0.01999576573720876],
+])(
+  "F beyond %d with %d and %d degrees of freedom agrees with mpmath to 11 digits",
+  (f, upper, lower, tail) => {
+    expect(relativeError(fisherUpperTail(f, upper, lower), tail)).toBeLessThan(1e-11);
+  },
+);
+
+// published in every F table (NIST/SEMATECH e-Handbook 1.3.6.7.3 among them; here from memory): 5 % and 1 % points
+test.each([
+  [1, 1, 161.448, 4052.19],
+  [2, 12, 3.885, 6.927],
+  [10, 10, 2.978, 4.849],
+  [5, 5, 5.05, 10.967],
+  [3, 20, 3.098, 4.938],
+  [1, 30, 4.171, 7.562],
+])(
+  "F with %d and %d degrees of freedom passes its printed 5 and 1 per cent points, %d and %d, as often as the table says",
+  (upper, lower, five, one) => {
+    expect(fisherUpperTail(five, upper, lower)).toBeCloseTo(0.05, 4);
+    expect(fisherUpperTail(one, upper, lower)).toBeCloseTo(0.01, 4);
+  },
+);
+
+// published: one-sided 5 % critical values of Grubbs' test, as printed tables have them to four digits (2.032 at n = 8 in
+// NIST/SEMATECH e-Handbook 1.3.5.17.1); the others computed with R 4.2.2. The test itself is no part of this tool: its
+// table is a check of Student's t at odd probabilities.
+test.each([
+  [3, 1.153118, 1.154305, 1.154637],
+  [4, 1.4625, 1.48125, 1.4925],
+  [5, 1.671386, 1.715037, 1.748857],
+  [6, 1.82212, 1.887145, 1.944245],
+  [7, 1.938135, 2.019969, 2.097304],
+  [8, 2.031652, 2.126645, 2.220833],
+  [9, 2.109562, 2.215004, 2.323148],
+  [10, 2.176068, 2.289954, 2.409725],
+  [12, 2.284953, 2.41156, 2.549417],
+])("Grubbs' critical values for %d readings follow from Student's t", (n, ...printed) => {
+  [0.05, 0.025, 0.01].forEach((alpha, i) => {
+    const t = studentQuantile(1 - alpha / n, n - 2);
+    const g = ((n - 1) / Math.sqrt(n)) * Math.sqrt((t * t) / (n - 2 + t * t));
+    expect(Math.abs(g - (printed[i] ?? NaN))).toBeLessThan(6e-7);
+  });
+});

@@ -70,6 +70,10 @@ test("the line through NIST's Norris data has the certified slope, intercept, er
   expect(relativeError(line.interceptError, 0.232818234301152)).toBeLessThan(1e-11);
   expect(relativeError(line.sse, 26.6173985294224)).toBeLessThan(1e-11);
   expect(relativeError(line.r2, 0.999993745883712)).toBeLessThan(1e-11);
+  expect(relativeError(Math.sqrt(line.sse / 34), 0.884796396144373)).toBeLessThan(1e-11);
+  expect(relativeError(line.sse / 34, 0.78286466263007)).toBeLessThan(1e-11);
+  expect(relativeError(line.slope ** 2 * line.sxx, 4255954.13232369)).toBeLessThan(1e-11);
+  expect(relativeError((line.slope / (line.slopeError ?? NaN)) ** 2, 5436385.54079785)).toBeLessThan(1e-11);
 });
 
 test.each([
@@ -79,6 +83,8 @@ test.each([
     error: 0.0165289256198347,
     sse: 127.272727272727,
     r2: 0.999365492298663,
+    f: 15750.25,
+    sd: 3.56753034006338,
   },
   {
     name: "nist-noint2",
@@ -86,16 +92,20 @@ test.each([
     error: 0.0420827318078432,
     sse: 0.272727272727273,
     r2: 0.993348115299335,
+    f: 298.666666666667,
+    sd: 0.369274472937998,
   },
 ])(
   "the line through the origin of $name has the certified slope, error and R2",
-  ({ name, slope, error, sse, r2 }) => {
+  ({ name, slope, error, sse, r2, f, sd }) => {
     const { x, y } = referencePoints(name);
     const line = leastSquaresThroughOrigin(x, y);
     expect(relativeError(line.slope, slope)).toBeLessThan(1e-11);
     expect(relativeError(line.slopeError, error)).toBeLessThan(1e-11);
     expect(relativeError(line.sse, sse)).toBeLessThan(1e-11);
     expect(relativeError(line.r2, r2)).toBeLessThan(1e-11);
+    expect(relativeError((line.slope / line.slopeError) ** 2, f)).toBeLessThan(1e-11);
+    expect(relativeError(Math.sqrt(line.sse / (x.length - 1)), sd)).toBeLessThan(1e-11);
   },
 );
 
@@ -106,4 +116,6 @@ test("level and scatter of the eight values of NIST's outlier example", () => {
   expect(relativeError(sampleStandardDeviation(data), 15.8525644049878)).toBeLessThan(1e-13);
   expect(median(data)).toBeCloseTo(201.37, 10);
   expect(scaledMad(data)).toBeCloseTo(1.4826 * 0.995, 10);
+  // (largest - mean)/sd: printed there as 2.4687; the further digits computed in R 4.2.2, which rounds to 2.4688
+  expect((245.57 - mean(data)) / sampleStandardDeviation(data)).toBeCloseTo(2.46876461121245, 12);
 });

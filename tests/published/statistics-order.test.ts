@@ -1,7 +1,7 @@
 // Kendall's S and the Theil-Sen line against published examples and other programs.
 
 import { describe, expect, test } from "vitest";
-import { kendall, leastSquares, theilSen } from "../../packages/core/src/statistics/index.ts";
+import { kendall, leastSquares, normalCdf, theilSen } from "../../packages/core/src/statistics/index.ts";
 import { relativeError } from "./statistics-reference.ts";
 
 const upTo = (n: number): readonly number[] => Array.from({ length: n }, (_, i) => i);
@@ -148,6 +148,7 @@ test("weight on height of R's data set women: S, its variance and the Theil-Sen 
   const order = kendall(height, weight);
   expect(order.s).toBe(105);
   expect(order.variance).toBeCloseTo(408.333333333333, 10);
+  expect((order.s - 1) / Math.sqrt(order.variance)).toBeCloseTo(5.14666525677609, 12);
   const line = theilSen(height, weight, 0.95);
   expect(line.slope).toBe(3.375);
   expect(line.interval?.low).toBe(3.125);
@@ -159,6 +160,11 @@ test("the first ten floods of R's data set Nile: S and its variance with three e
   const order = kendall(upTo(10), [1120, 1160, 963, 1210, 1160, 1160, 813, 1230, 1370, 1140]);
   expect(order.s).toBe(10);
   expect(order.variance).toBeCloseTo(121.333333333333, 10);
+  // the normal score; the tool itself takes the exact chance up to 40 readings
+  const z = (order.s - 1) / Math.sqrt(order.variance);
+  expect(z).toBeCloseTo(0.817057169102883, 12);
+  expect(2 * normalCdf(-z)).toBeCloseTo(0.413895758139569, 12);
+  expect(Math.abs(order.twoSided - 0.413895758139569)).toBeLessThan(0.02);
 });
 
 test("R's data set Nile, 100 years: S, its variance, the normal two-sided chance and the slope", () => {
@@ -174,6 +180,7 @@ test("R's data set Nile, 100 years: S, its variance, the normal two-sided chance
   const order = kendall(upTo(100), nile);
   expect(order.s).toBe(-1387);
   expect(order.variance).toBeCloseTo(112728.333333333, 7);
+  expect((order.s + 1) / Math.sqrt(order.variance)).toBeCloseTo(-4.1280665228441, 12);
   expect(relativeError(order.twoSided, 3.65826292166433e-5)).toBeLessThan(1e-12);
   expect(theilSen(upTo(100), nile, 0.95).slope).toBeCloseTo(-2.6, 12);
 });

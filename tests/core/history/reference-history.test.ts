@@ -2,7 +2,12 @@
 
 import { expect, test } from "vitest";
 import { analyseHistory } from "../../../packages/core/src/history/index.ts";
-import { chanceAbove, crossingOf, knownLine } from "../../../packages/core/src/history/forecast.ts";
+import {
+  believing,
+  chanceAbove,
+  crossingOf,
+  knownLine,
+} from "../../../packages/core/src/history/forecast.ts";
 import { layOut } from "../../../packages/core/src/history/layout.ts";
 import { cellVariance } from "../../../packages/core/src/history/noise.ts";
 import { pooledVariance } from "../../../packages/core/src/history/pooled-variance.ts";
@@ -102,6 +107,17 @@ test("the reference history falls gradually in cylinder 3 and nowhere else", () 
   expect([1, 2, 4].map((n) => cylinder(n).course)).toEqual(["steady", "steady", "steady"]);
 });
 
+test("line and step through the falling cylinder leave what R leaves", () => {
+  const contrasts = cylinder(3).contrasts.flatMap((r) => r ?? []);
+  const line = lineThrough({ tests: layout.rows, x: layout.x, contrasts, others: contrasts.map(() => 3) });
+  const centre = contrasts.reduce((sum, r) => sum + r, 0) / 8;
+  const flat = contrasts.reduce((sum, r) => sum + (r - centre) ** 2, 0);
+  expect(flat).toBeCloseTo(0.0208856217874919, 10);
+  expect(line?.sse).toBeCloseTo(0.000131658299221104, 10);
+  // k (n - k)/n fall^2 = 2 fall^2 at k = 4 of 8
+  expect(flat - 2 * (cylinder(3).shape?.fall ?? NaN) ** 2).toBeCloseTo(0.00406545847504415, 9);
+});
+
 test("a ratio limit is forecast as by Fieller's interval in R", () => {
   const three = plain[2];
   const line = three === undefined ? undefined : lineThrough(three);
@@ -109,6 +125,10 @@ test("a ratio limit is forecast as by Fieller's interval in R", () => {
   expect(three?.contrasts[0]).toBeCloseTo(-0.005830920311, 9);
   expect(three?.contrasts[7]).toBeCloseTo(-0.157061890035, 9);
   expect(line?.slope).toBeCloseTo(-0.034531779413696, 9);
+  expect((line?.meanY ?? NaN) - (line?.slope ?? NaN) * (line?.meanX ?? NaN)).toBeCloseTo(
+    0.00122083308066832,
+    9,
+  );
   expect(pooled.variance).toBeCloseTo(0.00013542281566458804, 12);
   const { limit } = cylinder(3);
   expect(limit?.crossing).toBeCloseTo(6.49733052290641, 7);
@@ -121,7 +141,7 @@ test("chances of staying above a limit agree with R", () => {
   const three = plain[2];
   const line = three === undefined ? undefined : lineThrough(three);
   if (line === undefined) throw new Error("no line");
-  const known = knownLine(line, pooledVariance(plain, cellVariance(layout.noise, 1)), 0.04);
+  const known = believing(knownLine(line, pooledVariance(plain, cellVariance(layout.noise, 1))), 0.04);
   expect(known.slope).toBeCloseTo(-0.03437762330298253, 9);
   expect(Math.sqrt(known.slopeVariance)).toBeCloseTo(0.0026725810499119242, 9);
   expect(chanceAbove(known, Math.log(0.8), 5.5)).toBeCloseTo(0.9991369058148675, 8);

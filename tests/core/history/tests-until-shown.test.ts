@@ -33,6 +33,10 @@ test.each([
   [{ made: evenly(2, 0.625), began: "first-test" }, 6],
   [{ made: [0], spacing: 1, began: "first-test" }, 5],
   [{ made: evenly(2, 1), spacing: 1, repeats: 3, began: "first-test" }, 3],
+  // one reading so far, three from now on
+  [{ made: evenly(8, 1), spacing: 1, planned: 3 }, 4],
+  [{ cylinders: 2, made: evenly(3, 1), spacing: 1, planned: 3, began: "first-test" }, 3],
+  [{ cylinders: 6, made: evenly(6, 0.5), spacing: 0.5, repeats: 2, planned: 3 }, 6],
 ] as const)("the plan %j needs as many further tests as in simulated histories", (plan, simulated) => {
   expect(testsOf(plan)).toBe(simulated);
 });
@@ -41,6 +45,20 @@ test("with a test every three months the plan is one test from the twelve of sim
   // by test 11 78 in 100 had been found, by test 12 90 (3,000 histories)
   const tests = testsOf({ made: evenly(4, 0.25), spacing: 0.25 });
   expect(Math.abs(tests - 12)).toBeLessThanOrEqual(1);
+});
+
+test("three readings from now on, after four tests of one, are one test from the six of simulated histories", () => {
+  // by test 5 between 75 and 80 in 100 had been found (1,500 histories)
+  expect(Math.abs(testsOf({ planned: 3 }) - 6)).toBeLessThanOrEqual(1);
+});
+
+test("to plan as many readings as before is to plan nothing new", () => {
+  expect(testsUntilShown({ ...usual, repeats: 2, planned: 2 })).toEqual(
+    testsUntilShown({ ...usual, repeats: 2 }),
+  );
+  expect(testsOf({ made: [], planned: 3, began: "first-test" })).toBe(
+    testsOf({ made: [], repeats: 3, began: "first-test" }),
+  );
 });
 
 test.each([
@@ -98,7 +116,14 @@ test("a loss too slow for 60 tests, and a single cylinder, have no answer", () =
 });
 
 test("what cannot be a plan is refused", () => {
-  for (const wrong of [{ spacing: 0 }, { loss: -0.01 }, { repeats: 0 }, { scatter: NaN }, { cylinders: 2.5 }])
+  for (const wrong of [
+    { spacing: 0 },
+    { loss: -0.01 },
+    { repeats: 0 },
+    { planned: 0.5 },
+    { scatter: NaN },
+    { cylinders: 2.5 },
+  ])
     expect(() => testsUntilShown({ ...usual, ...wrong })).toThrow(RangeError);
 });
 

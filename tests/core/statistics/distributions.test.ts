@@ -1,6 +1,7 @@
 import { expect, test } from "vitest";
 import {
   chiSquareQuantile,
+  fisherUpperTail,
   normalCdf,
   normalQuantile,
   rangeUpperTail,
@@ -34,6 +35,30 @@ test("chi-square with two degrees of freedom has its closed form, -2 ln(1 - p)",
 test("chi-square with one degree of freedom is the square of a normal value", () => {
   for (const p of [0.01, 0.5, 0.9, 0.99])
     expect(Math.abs(chiSquareQuantile(p, 1) / normalQuantile((1 + p) / 2) ** 2 - 1)).toBeLessThan(1e-12);
+});
+
+test("F with one upper degree of freedom is the square of Student's t", () => {
+  for (const t of [0.01, 0.7, 2, 12])
+    for (const df of [1, 4, 8.5, 60])
+      expect(Math.abs(fisherUpperTail(t * t, 1, df) / (2 * studentCdf(-t, df)) - 1)).toBeLessThan(1e-11);
+});
+
+test("F with two upper degrees of freedom has its closed form, (1 + 2 f/df)^(-df/2)", () => {
+  for (const f of [1e-6, 0.3, 1, 5, 400])
+    for (const df of [1, 3, 12, 50])
+      expect(Math.abs(fisherUpperTail(f, 2, df) / (1 + (2 * f) / df) ** (-df / 2) - 1)).toBeLessThan(1e-11);
+});
+
+test("F has no lower end but 0, and what is no F is refused", () => {
+  expect(fisherUpperTail(0, 3, 4)).toBe(1);
+  expect(fisherUpperTail(Infinity, 3, 4)).toBe(0);
+  for (const [f, upper, lower] of [
+    [-1, 3, 4],
+    [NaN, 3, 4],
+    [1, 0, 4],
+    [1, 3, Infinity],
+  ] as const)
+    expect(() => fisherUpperTail(f, upper, lower)).toThrow(RangeError);
 });
 
 test("the middle of each distribution is 0", () => {

@@ -1,5 +1,5 @@
 import { expect, test } from "vitest";
-import { kendall, theilSen } from "../../../packages/core/src/statistics/index.ts";
+import { kendall, normalCdf, theilSen } from "../../../packages/core/src/statistics/index.ts";
 
 /** Every ordering of a list, equal values told apart. */
 const orderings = (list: readonly number[]): readonly (readonly number[])[] =>
@@ -40,6 +40,9 @@ test("eight invented readings with equal values: exact chance, variance and slop
   const order = kendall(x, y);
   expect(order.s).toBe(-20);
   expect(order.variance).toBeCloseTo(60.6666667, 7);
+  const z = (order.s + 1) / Math.sqrt(order.variance);
+  expect(z).toBeCloseTo(-2.4393748073122, 12);
+  expect(2 * normalCdf(z)).toBeCloseTo(0.0147126995850388, 13);
   expect(order.lowerTail).toBeCloseTo(0.00476190476190476, 14);
   expect(order.twoSided).toBeCloseTo(0.00952380952380952, 14);
   expect(theilSen(x, y, 0.95).slope).toBeCloseTo(-0.708333333333333, 12);

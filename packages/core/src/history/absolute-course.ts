@@ -1,5 +1,6 @@
 // What is said of a cylinder against a minimum of pressure.
 
+import type { Stay } from "./chances.ts";
 import type { Crossing } from "./forecast.ts";
 
 export interface AbsoluteCourse {
@@ -17,4 +18,6 @@ export interface AbsoluteCourse {
     /** One-sided, small when it loses. */
     readonly p: number;
   };
+  /** Chance of still being above the minimum; absent where the trend is. */
+  readonly stays?: readonly Stay[];
 }

@@ -20,6 +20,7 @@ import { placesOf, type Series } from "./series.ts";
 import { serviceResults } from "./service-results.ts";
 import { shownContrasts } from "./shown-contrasts.ts";
 import { stepScale } from "./two-below-baseline.ts";
+import { weakestCylinder } from "./weakest-cylinder.ts";
 
 /** Tests in, courses out; the same input gives the same result.
  *  @throws RangeError on input that no caller should make (check-input.ts)
@@ -73,6 +74,7 @@ export const analyseHistory = (input: HistoryInput): HistoryResult => {
     common,
     epochs: listEpochs(layout.columns, layout.works, labels),
     services: serviceResults(layout),
+    weakest: weakestCylinder(cylinders),
     scatter: { s: Math.sqrt(pooled.variance), df: pooled.df },
     manyLooks: rows.length >= 20 ? "yes" : "no",
   };
@@ -152,6 +154,9 @@ const outlooksOf = (
   if (kind === "leak-down" || limitRatio === undefined) return [];
   const series = currentSeries(layout, channel, plainContrasts(channel.table));
   const pooled = pooledVariance(series, cell);
-  const { perYear, slopePer } = layout;
-  return series.map((one) => limitOfCylinder({ series: one, pooled, limitRatio, perYear, slopePer }));
+  const { perYear, slopePer, rows, x } = layout;
+  const last = rows.at(-1);
+  if (last === undefined) return [];
+  const now = at(x, last);
+  return series.map((one) => limitOfCylinder({ series: one, pooled, limitRatio, perYear, now, slopePer }));
 };

@@ -9,6 +9,7 @@ import {
   studentQuantile,
   varianceOfMedian,
 } from "../statistics/index.ts";
+import { alarmChance, sharedDegrees, varianceOfLarger } from "./alarm-rule.ts";
 import { at } from "./at.ts";
 import { priorDegrees } from "./noise.ts";
 
@@ -59,10 +60,10 @@ const chanceBySlope = ({ x, lost, cylinders, assumed, variance }: Design): numbe
   const nu = priorDegrees + (cylinders - 1) * rest;
   const pooled =
     (priorDegrees * assumed + (nu - priorDegrees) * variance + ((cylinders - 1) / cylinders) * bend) / nu;
-  const weight = Math.min(nu, 24);
+  const weight = Math.min(nu, sharedDegrees);
   const df = weight + rest;
   const own = (weight * pooled + rest * variance + bend) / df;
-  return chanceBeyond(-studentQuantile(0.001 / cylinders, df), {
+  return chanceBeyond(-studentQuantile(alarmChance.slope / cylinders, df), {
     size: (slope * Math.sqrt(sxx)) / Math.sqrt(variance),
     width: 1,
     inflation: Math.sqrt(own / variance),
@@ -81,10 +82,10 @@ const chanceByLastTwo = ({ lost, cylinders, assumed, variance }: Design): number
   const higher = -first * share - second * other + ridge;
   const spread =
     (first ** 2 + 1) * share + (second ** 2 + 1) * other - (first + second) * ridge - higher ** 2;
-  const unit = Math.sqrt(0.68 + varianceOfMedian(3));
+  const unit = Math.sqrt(varianceOfLarger + varianceOfMedian(3));
   const weight = (cylinders * (lost.length - 1)) / 2;
   const df = priorDegrees + weight;
-  return chanceBeyond(-studentQuantile(0.01 / cylinders, df), {
+  return chanceBeyond(-studentQuantile(alarmChance.lastTwo / cylinders, df), {
     size: (-median(lost.slice(0, 3)) / s - higher) / unit,
     width: Math.sqrt(spread + varianceOfMedian(3)) / unit,
     inflation: Math.sqrt((priorDegrees * assumed + weight * variance) / (df * variance)),

@@ -1,5 +1,6 @@
 // The word for what a cylinder did over the years. `steady` has to be shown; it is never what is left over.
 
+import { alarmChance } from "./alarm-rule.ts";
 import type { EngineWide } from "./engine-wide.ts";
 import type { Direction } from "./change-test.ts";
 import type { Shape } from "./step-or-line.ts";
@@ -45,7 +46,8 @@ export const courseOf = (evidence: CourseEvidence): CourseWord => {
     return { course: evidence.heldBefore ? "stepped-down" : "too-short-to-tell" };
   if (early === "down") return { course: "stepped-down" };
   if (alarms.length > 0) return { course: evidence.shape === "sudden" ? "stepped-down" : "falling" };
-  if (slope?.atFourPlaces === true && slope.pRise < 0.001 / evidence.compared) return { course: "rising" };
+  if (slope?.atFourPlaces === true && slope.pRise < alarmChance.slope / evidence.compared)
+    return { course: "rising" };
   if (early === "up") return { course: "stepped-up" };
   if (boundShare !== undefined && boundShare < 1) return { course: "steady" };
   const leaning = slope !== undefined && slope.p < 0.05;

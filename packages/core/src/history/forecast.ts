@@ -16,21 +16,19 @@ export interface KnownLine {
   readonly df: number;
 }
 
-/** The line with a slope believed beforehand to be N(0, believed^2); infinite = nothing believed.
- *  prec = 1/believed^2 + Sxx/s^2,  b* = (Sxx b/s^2)/prec,  V = 1/prec.
+/** The line of least squares, with nothing believed beforehand: var(level) = s^2/T, var(slope) = s^2/Sxx. */
+export const knownLine = (line: Line, { variance, df }: PooledVariance): KnownLine => {
+  const { meanX, meanY, slope, count, sxx } = line;
+  return { meanX, meanY, slope, levelVariance: variance / count, slopeVariance: variance / sxx, df };
+};
+
+/** The same with a slope believed beforehand to be N(0, believed^2): prec = 1/believed^2 + 1/V,  b* = (b/V)/prec,
+ *  V* = 1/prec.
  *  @param believed - per unit of the axis that slopes count in  @source handbook/statistics.md E, C.5 */
-export const knownLine = (line: Line, { variance, df }: PooledVariance, believed: number): KnownLine => {
-  const weight = line.sxx / variance;
+export const believing = (line: KnownLine, believed: number): KnownLine => {
+  const weight = 1 / line.slopeVariance;
   const slopeVariance = 1 / (1 / believed ** 2 + weight);
-  const { meanX, meanY, count } = line;
-  return {
-    meanX,
-    meanY,
-    slope: weight * line.slope * slopeVariance,
-    levelVariance: variance / count,
-    slopeVariance,
-    df,
-  };
+  return { ...line, slope: weight * line.slope * slopeVariance, slopeVariance };
 };
 
 const levelAt = (line: KnownLine, x: number): number => line.meanY + line.slope * (x - line.meanX);
@@ -58,13 +56,14 @@ export interface Crossing {
 }
 
 /** Crossing of a limit by the pooled line, by bisection from the last test outward (the same numbers as Fieller's).
- *  @param believed - see knownLine; counts below 7 tests only  @source handbook/statistics.md C.7 */
+ *  @param believed - see `believing`; counts below 7 tests only  @source handbook/statistics.md C.7 */
 export const crossingOf = (
   line: Line,
   pooled: PooledVariance,
   { limit, believed, x }: { readonly limit: number; readonly believed: number; readonly x: Span },
 ): Crossing => {
-  const known = knownLine(line, pooled, line.count < 7 ? believed : Infinity);
+  const plain = knownLine(line, pooled);
+  const known = line.count < 7 ? believing(plain, believed) : plain;
   const decline = pooledSlope(line, pooled).p < 0.05 ? "shown" : "not-shown";
   return crossingOn(known, { limit, x, decline, leastLossShown: leastLossShown(line, pooled) });
 };

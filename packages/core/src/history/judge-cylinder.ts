@@ -1,6 +1,7 @@
 // All that is said of one cylinder from its contrasts in the current epoch.
 
 import { studentCdf } from "../statistics/index.ts";
+import { alarmChance } from "./alarm-rule.ts";
 import { at } from "./at.ts";
 import type { Change } from "./change-test.ts";
 import { courseOf, courseOfSingle, shareOfSteady, type AlarmRule } from "./course.ts";
@@ -131,8 +132,8 @@ const alarmsOf = (
   const raised: readonly (readonly [AlarmRule, boolean])[] = [
     ["no-compression", lastTaken === "no-compression"],
     ["early-change", early?.direction === "down"],
-    ["two-below-baseline", p.twoBelow !== undefined && p.twoBelow < 0.01 / p.compared],
-    ["slope", p.slope !== undefined && p.slope < 0.001 / p.compared],
+    ["two-below-baseline", p.twoBelow !== undefined && p.twoBelow < alarmChance.lastTwo / p.compared],
+    ["slope", p.slope !== undefined && p.slope < alarmChance.slope / p.compared],
     ["engine-wide", cylinders === 1 && common.word === "falling"],
   ];
   return raised.flatMap(([rule, isRaised]) => (isRaised ? [rule] : []));

@@ -4,6 +4,7 @@
 import { studentCdf, studentQuantile } from "../statistics/index.ts";
 import type { AbsoluteCourse } from "./absolute-course.ts";
 import { at } from "./at.ts";
+import { chancesOf } from "./chances.ts";
 import { covarianceOf } from "./engine-wide.ts";
 import { crossingOn } from "./forecast.ts";
 import { generalisedLine } from "./generalised-line.ts";
@@ -16,7 +17,7 @@ import { distinctPlaces } from "./series.ts";
  *  for any limit. The doubt about the gauge is part of it.
  *  @returns undefined where it was not read in the epoch  @source handbook/statistics.md L.7, C.7 */
 export const levelOfCylinder = (
-  { tests, rows, columns, current, x, noise, slopePer }: Layout,
+  { tests, rows, columns, current, x, noise, slopePer, perYear }: Layout,
   cylinder: number,
   minimum: number,
 ): AbsoluteCourse | undefined => {
@@ -47,21 +48,25 @@ export const levelOfCylinder = (
   const phi = (8 + line.misfit) / df;
   const standardError = line.standardError * Math.sqrt(phi);
   const p = studentCdf(line.slope / standardError, df);
-  const crossing = crossingOn(
-    {
-      meanX: line.meanX,
-      meanY: line.level,
-      slope: line.slope,
-      levelVariance: line.levelError ** 2 * phi,
-      slopeVariance: standardError ** 2,
-      df,
-    },
-    {
-      limit: minimum,
-      x: { first: at(places, 0), last: last.x },
-      decline: p < 0.05 ? "shown" : "not-shown",
-      leastLossShown: studentQuantile(0.95, df) * standardError,
-    },
-  );
-  return { ...known, trend: { slope: line.slope, standardError, df, p, ...onAxis(crossing, slopePer) } };
+  const own = {
+    meanX: line.meanX,
+    meanY: line.level,
+    slope: line.slope,
+    levelVariance: line.levelError ** 2 * phi,
+    slopeVariance: standardError ** 2,
+    df,
+  };
+  const span = { first: at(places, 0), last: last.x };
+  const crossing = crossingOn(own, {
+    limit: minimum,
+    x: span,
+    decline: p < 0.05 ? "shown" : "not-shown",
+    leastLossShown: studentQuantile(0.95, df) * standardError,
+  });
+  const now = at(x, at(rows, rows.length - 1));
+  return {
+    ...known,
+    trend: { slope: line.slope, standardError, df, p, ...onAxis(crossing, slopePer) },
+    stays: chancesOf(own, { limit: minimum, x: { ...span, now }, perYear }),
+  };
 };

@@ -6,6 +6,7 @@ import type { AlarmRule, Course } from "./course.ts";
 import type { EngineWide } from "./engine-wide.ts";
 import type { Epoch } from "./epochs.ts";
 import type { Crossing } from "./forecast.ts";
+import type { EngineStay, Stay } from "./chances.ts";
 import type { AbsoluteCourse } from "./absolute-course.ts";
 import type { HistoryAxis, TestUse } from "./input.ts";
 import type { ServiceStep } from "./service-step.ts";
@@ -30,6 +31,9 @@ export interface HistoryResult {
   };
   readonly epochs: readonly Epoch[];
   readonly services: readonly ServiceResult[];
+  /** The weakest cylinder by its chances of staying above its limits; empty where a cylinder has none, or where one moved
+   *  in a step or its last reading alone speaks against it, so that no line can be drawn on. */
+  readonly weakest: readonly EngineStay[];
   /** The scatter of one contrast about its line (C.3), and its degrees of freedom. */
   readonly scatter: { readonly s: number; readonly df: number };
   /** From 20 tests: about 1 healthy engine in 20 shows such an alarm by chance. */
@@ -112,6 +116,6 @@ export interface CylinderHistory {
   };
   /** Cranking only, where the minimum was given and the cylinder was read in its current epoch. */
   readonly absolute?: AbsoluteCourse;
-  /** Chance of still being above the limit some years after the last test. */
-  readonly stays: readonly { readonly ahead: number; readonly probability: number }[];
+  /** Chance of still being above the limit some years after the last test, within three times the observed span. */
+  readonly stays: readonly Stay[];
 }

@@ -1,6 +1,7 @@
 // Does a cylinder lose against the others, steadily? Slopes are in ln units a year (or a 1000 units of the meter).
 
 import { studentCdf, studentQuantile, theilSen } from "../statistics/index.ts";
+import { sharedDegrees } from "./alarm-rule.ts";
 import { roundForTies } from "./contrasts.ts";
 import type { PooledVariance } from "./pooled-variance.ts";
 import type { Line, Series } from "./series.ts";
@@ -20,7 +21,7 @@ export const pooledSlope = (line: Line, { variance, df }: PooledVariance): Slope
 /** The same with s_i^2 = (n0 s^2 + SSE_i) / (n0 + T_i - 2), n0 = min(nu, 24): one bad reading that tilts this line also
  *  widens its own scatter. For the alarm only.  @source handbook/statistics.md L.8 */
 export const ownScatterSlope = (line: Line, { variance, df }: PooledVariance): SlopeTest => {
-  const weight = Math.min(df, 24);
+  const weight = Math.min(df, sharedDegrees);
   const degrees = weight + line.count - 2;
   return tested(line, (weight * variance + line.sse) / degrees, degrees);
 };

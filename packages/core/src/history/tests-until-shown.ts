@@ -12,6 +12,8 @@ export interface LossPlan {
   readonly cylinders: number;
   /** Readings of each cylinder in a test, 1 or more. */
   readonly repeats: number;
+  /** The same in each further test; absent = as before. */
+  readonly planned?: number;
   /** When the tests of the epoch were made [years, from any fixed day], in order; may be empty. */
   readonly made: readonly number[];
   /** From one further test to the next [years], above 0. */
@@ -62,8 +64,9 @@ export const testsUntilShown = (plan: LossPlan): LossShown | undefined => {
   return undefined;
 };
 
-const check = ({ cylinders, repeats, spacing, loss, scatter = 1 }: LossPlan): void => {
-  const isRight = [spacing, loss, scatter].every((value) => value > 0 && value < Infinity) && repeats >= 1;
+const check = ({ cylinders, repeats, planned = repeats, spacing, loss, scatter = 1 }: LossPlan): void => {
+  const isRight =
+    [spacing, loss, scatter].every((value) => value > 0 && value < Infinity) && repeats >= 1 && planned >= 1;
   if (!isRight || !Number.isInteger(cylinders))
     throw new RangeError(
       "testsUntilShown: spacing, loss and scatter above 0, repeats from 1, whole cylinders",
@@ -71,15 +74,16 @@ const check = ({ cylinders, repeats, spacing, loss, scatter = 1 }: LossPlan): vo
 };
 
 const designOf = (plan: LossPlan, x: readonly number[]): Design => {
-  const { kind, cylinders, repeats, loss, made } = plan;
+  const { kind, cylinders, repeats, planned = repeats, loss, made } = plan;
   const onset = plan.began === "first-test" ? at(x, 0) : (made.at(-1) ?? at(x, 0));
   const lost = x.map((place) => loss * Math.max(0, place - onset));
-  const assumed = cellVariance(noiseOf[kind], repeats) * (1 + varianceOfMedian(cylinders - 1));
-  return {
-    x,
-    lost,
-    cylinders,
-    assumed,
-    variance: plan.scatter === undefined ? assumed : plan.scatter ** 2,
-  };
+  const further = 1 - made.length / x.length;
+  const noise = noiseOf[kind];
+  const contrast = 1 + varianceOfMedian(cylinders - 1);
+  const assumed = cellVariance(noise, repeats + further * (planned - repeats)) * contrast;
+  // other repeats change the share of the reading in the scatter, as usually assumed; tests of both kinds are averaged
+  const before = cellVariance(noise, repeats);
+  const share = 1 + further * (cellVariance(noise, planned) / before - 1);
+  const variance = share * (plan.scatter === undefined ? before * contrast : plan.scatter ** 2);
+  return { x, lost, cylinders, assumed, variance };
 };

@@ -1,6 +1,7 @@
 // Are both last readings of a cylinder below where its epoch began? One low reading alone never answers yes.
 
 import { median, studentCdf, varianceOfMedian } from "../statistics/index.ts";
+import { varianceOfLarger } from "./alarm-rule.ts";
 import { at } from "./at.ts";
 import { priorDegrees } from "./noise.ts";
 import type { PooledVariance } from "./pooled-variance.ts";
@@ -39,6 +40,6 @@ export interface BaselineTest {
 export const twoBelowBaseline = ({ contrasts }: Series, { variance, df }: StepScale): BaselineTest => {
   const baseline = median(contrasts.slice(0, 3));
   const drop = baseline - Math.max(...contrasts.slice(-2));
-  const t = drop / Math.sqrt(variance * (0.68 + varianceOfMedian(3)));
+  const t = drop / Math.sqrt(variance * (varianceOfLarger + varianceOfMedian(3)));
   return { drop, t, df, p: studentCdf(-t, df) };
 };

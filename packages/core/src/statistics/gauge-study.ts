@@ -1,6 +1,7 @@
 // Several gauges, each reading every part more than once: how much of the scatter is repeats, how much the gauges.
 
 import { mean } from "./describe.ts";
+import { fisherUpperTail } from "./fisher.ts";
 
 /** Standard deviations. */
 export interface GaugeStudy {
@@ -14,11 +15,19 @@ export interface GaugeStudy {
   readonly parts: number;
   /** 1.41 parts/measuring: how many steps between the parts the measuring can tell apart. */
   readonly steps: number;
+  /** Whether a gauge reads some parts differently from the others, as a hose or a zero error would make it: F with its
+   *  degrees of freedom and the chance of one so large where none does. Absent where no take differs from its cell's. */
+  readonly interaction?: {
+    readonly f: number;
+    readonly df: readonly [upper: number, lower: number];
+    readonly p: number;
+  };
 }
 
 /** Two-way random analysis of variance, the interaction pooled with the repeats:
  *  EV² = (SS_error + SS_interaction)/df, AV² = (MS_gauges − EV²)/(parts·takes), PV² = (MS_parts − EV²)/(gauges·takes);
- *  what comes out negative is 0.
+ *  what comes out negative is 0. Whether there is an interaction at all: F = MS_interaction/MS_error, MS_error of the
+ *  repeats alone.
  *  @param cells - for each part, for each gauge, its takes: the same number everywhere
  *  @returns undefined unless there are two parts, two gauges and two takes at least, and as many everywhere
  *  @source the usual gauge study of AIAG MSA, 4th edition, as open test suites carry it @checked tests/published/gauge-study.test.ts */
@@ -44,5 +53,26 @@ export const gaugeStudy = (cells: readonly (readonly (readonly number[])[])[]): 
   const fromGauges = between(ofGauges, gauges, parts * takes);
   const fromParts = between(ofParts, parts, gauges * takes);
   const measuring = Math.hypot(repeats, fromGauges);
-  return { repeats, gauges: fromGauges, measuring, parts: fromParts, steps: (1.41 * fromParts) / measuring };
+  const within = cells.flat().reduce((sum, cell) => sum + squares(cell, mean(cell)), 0);
+  // less than rounding leaves is nothing
+  const isNothing = within <= 1e-24 * squares(all, 0);
+  const degrees = [(parts - 1) * (gauges - 1), parts * gauges * (takes - 1)] as const;
+  return {
+    repeats,
+    gauges: fromGauges,
+    measuring,
+    parts: fromParts,
+    steps: (1.41 * fromParts) / measuring,
+    ...(isNothing ? {} : { interaction: interactionOf(Math.max(0, rest - within), within, degrees) }),
+  };
+};
+
+/** F = MS_interaction/MS_error against the repeats alone. */
+const interactionOf = (
+  sum: number,
+  within: number,
+  df: readonly [upper: number, lower: number],
+): NonNullable<GaugeStudy["interaction"]> => {
+  const f = sum / df[0] / (within / df[1]);
+  return { f, df, p: fisherUpperTail(f, ...df) };
 };

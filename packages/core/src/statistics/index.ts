@@ -2,6 +2,7 @@ export { mean, median, sampleStandardDeviation, scaledMad } from "./describe.ts"
 export { normalCdf, normalDensity, normalQuantile } from "./normal.ts";
 export { studentCdf, studentQuantile } from "./student.ts";
 export { chiSquareQuantile } from "./chi-square.ts";
+export { fisherUpperTail } from "./fisher.ts";
 export { gaugeStudy, type GaugeStudy } from "./gauge-study.ts";
 export { rangeUpperTail } from "./studentised-range.ts";
 export { varianceOfMedian } from "./variance-of-median.ts";

@@ -1,6 +1,7 @@
 // Student's t distribution, with full relative accuracy in the lower tail.
 
 import { checkDegrees, checkProbability } from "./guard.ts";
+import { betaFraction } from "./incomplete-beta.ts";
 import { normalCdf, normalQuantile } from "./normal.ts";
 
 const tiny = 1e-300;
@@ -69,24 +70,4 @@ const gammaRatio = (a: number): number => {
   const r = 1 / (b * b);
   const log = (-1 / 8 + r * (1 / 192 + r * (-1 / 640 + r * (17 / 14336 - (r * 31) / 18432)))) / b;
   return factor * Math.sqrt(b) * Math.exp(log);
-};
-
-/** The continued fraction of the incomplete beta function, evaluated by the modified Lentz method. */
-const betaFraction = (a: number, b: number, x: number): number => {
-  const away = (value: number): number => (Math.abs(value) < tiny ? tiny : value);
-  let c = 1;
-  let d = 1 / away(1 - ((a + b) * x) / (a + 1));
-  let value = d;
-  for (let m = 1; m < 100_000; m += 1) {
-    const even = (m * (b - m) * x) / ((a + 2 * m - 1) * (a + 2 * m));
-    d = 1 / away(1 + even * d);
-    c = away(1 + even / c);
-    value *= d * c;
-    const odd = (-(a + m) * (a + b + m) * x) / ((a + 2 * m) * (a + 2 * m + 1));
-    d = 1 / away(1 + odd * d);
-    c = away(1 + odd / c);
-    value *= d * c;
-    if (Math.abs(d * c - 1) < 1e-16) break;
-  }
-  return value;
 };
