@@ -6,6 +6,8 @@ import {
   area,
   expectedFault,
   expectedPressure,
+  statedFault,
+  unlikelyOf,
   length,
   speed,
   temperature,
@@ -107,6 +109,69 @@ test.each([
     expect(() => expectedPressure(known)).toThrow(`expectedPressure: ${field} must`);
   },
 );
+
+test("a rod is held against the longest stroke that the assumption is moved to", () => {
+  // 0.5 L times 1.5, bore = stroke: (4 x 0.75e-3 / pi)^(1/3) = 98.5 mm, half of it 49.2 mm
+  for (const rod of [0.044, 0.045, 0.049])
+    expect(expectedFault({ ...little, rod: length(rod) })).toMatchObject({
+      field: "rod",
+      must: "be-above",
+      limit: expect.closeTo(0.04924, 4) as number,
+      assumed: "stroke",
+    });
+  expect(expectedFault({ ...little, rod: length(0.05) })).toBeUndefined();
+  expect(expectedPressure({ ...little, rod: length(0.05) }).standing).toBe("usable");
+});
+
+test("a size that is assumed from an odd one stays among those that can be", () => {
+  for (const known of [
+    { bore: length(0.005) },
+    { bore: length(2) },
+    { stroke: length(0.005) },
+    { stroke: length(5) },
+  ])
+    for (const kind of ["spark", "motorcycle", "compression"] as const)
+      expect(expectedFault({ ...little, kind, ...known })).toBeUndefined();
+});
+
+test("plain numbers can be asked about before they are made quantities", () => {
+  expect(statedFault({ hose: -1e-6 })).toMatchObject({ field: "hose", must: "be-at-least", limit: 0 });
+  expect(statedFault({ wall: 0 })).toMatchObject({ field: "wall", limit: 200 });
+  expect(statedFault({ leak: -1e-6, compressionRatio: 10 })).toMatchObject({ field: "leak", limit: 0 });
+  expect(statedFault({ compressionRatio: 10, speed: 250 })).toBeUndefined();
+});
+
+test("a leak that no compression keeps up with leaves nothing to read", () => {
+  const answer = expectedPressure({
+    ...little,
+    compressionRatio: 40,
+    bore: length(0.005),
+    stroke: length(0.005),
+    leak: area(100e-6),
+    speed: speed(30),
+  });
+  expect([answer.expected, answer.standing]).toEqual([0, "no-pressure"]);
+});
+
+test("a band whose upper end is more than four times its lower says nothing", () => {
+  const wide = expectedPressure({ ...little, leak: area(18e-6) });
+  expect(wide.high / wide.low).toBeGreaterThan(4);
+  expect(wide.standing).toBe("too-wide");
+});
+
+test("what hardly any engine has is named with what nearly all have; what is assumed is not", () => {
+  expect(unlikelyOf({ ...little, bore: length(0.086), stroke: length(0.86) })).toEqual([
+    { name: "shape", found: expect.closeTo(0.1, 9) as number, least: 0.4, most: 2 },
+  ]);
+  expect(unlikelyOf({ ...little, compressionRatio: 30 }).map(({ name }) => name)).toEqual([
+    "compressionRatio",
+  ]);
+  expect(unlikelyOf({ ...little, kind: "compression", compressionRatio: 20 })).toEqual([]);
+  expect(
+    unlikelyOf({ ...little, intakeCloses: angle(170), speed: speed(40) }).map(({ name }) => name),
+  ).toEqual(["intakeCloses", "speed"]);
+  expect(unlikelyOf(sized)).toEqual([]);
+});
 
 test("a rod is held against the throw of the stroke that is assumed", () => {
   expect(expectedFault({ ...little, rod: length(0.03) })).toMatchObject({ field: "rod", must: "be-above" });

@@ -137,6 +137,22 @@ describe("what the dials cannot carry", () => {
   });
 });
 
+describe("next to no drop", () => {
+  // handbook H.2 (f): only an upper limit; 0.639 mm is what the limit of 80/80 comes to, 3.366 psi below the supply
+  test.each([80, 79.999999, 79.9])(
+    "%s/80 has a doubt of the size of its limit, not of its slope",
+    (cylinder) => {
+      const { uAlpha, size } = leakFigures(read(cylinder), usual);
+      const judged = judgeLeak(read(cylinder), usual);
+      const most = judged.kind === "tight" ? judged.limit : { alpha: 0, equalHole: 0 };
+      expect(uAlpha).toBeGreaterThan(0.2 * most.alpha);
+      expect(uAlpha).toBeLessThan(most.alpha);
+      expect(size?.uEqualHole).toBeLessThan(most.equalHole ?? 0);
+      expect(inMm(most.equalHole ?? 0)).toBeCloseTo(0.64, 1);
+    },
+  );
+});
+
 describe("years apart on two testers", () => {
   // handbook example 7: 70/80 on 1.016 mm, later 77/80 on 1.524 mm
   test("0.854 ± 0.040 mm against 0.931 ± 0.133 mm is no change: ln ratio 0.086 ± 0.150, ± 0.235 from day to day", () => {

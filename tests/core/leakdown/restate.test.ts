@@ -80,6 +80,29 @@ describe("at sea level on one restrictor", () => {
   });
 });
 
+describe("two testers that were compared on the same leaks", () => {
+  // example 6 again: a restrictor of 1.5 mm has (1.5/1.016)² = 2.1797 times the area of one of 1.016 mm
+  test("the factor between them takes the place of both bores", () => {
+    const compared = { areaRatio: 2.1797, uncertainty: 0.03 };
+    const { restated, refused } = restate(
+      { reading: read(64), restrictor: {} },
+      { supply: gaugePressure(600_000), restrictor: {}, compared },
+    );
+    expect(refused).toBeUndefined();
+    expect(100 * (restated?.reading.lost ?? 0)).toBeCloseTo(4.74, 2);
+    expect(100 * (restated?.laminarLost ?? 0)).toBeCloseTo(7.03, 2);
+  });
+
+  test("its doubt adds to that of the dials", () => {
+    const u = (uncertainty: number): number =>
+      restate(
+        { reading: read(64), restrictor: {} },
+        { restrictor: {}, compared: { areaRatio: 2, uncertainty } },
+      ).restated?.uLost ?? 0;
+    expect(u(0.1)).toBeGreaterThan(1.5 * u(0));
+  });
+});
+
 describe("refused for what is not known", () => {
   const other = { restrictor: bored(1.524) };
 

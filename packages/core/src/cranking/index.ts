@@ -12,8 +12,20 @@ export { crankingCycle, type Cycle } from "./cycle/cycle.ts";
 export type { CycleInput } from "./cycle/cycle-rates.ts";
 export type { EngineKind } from "./expected/expected-assumptions.ts";
 export type { InputName, KnownOfCylinder } from "./expected/model-input.ts";
-export { expectedFault, type ExpectedFault } from "./expected/expected-limits.ts";
-export { expectedPressure, type ExpectedInput, type ExpectedPressure } from "./expected/expected.ts";
+export {
+  expectedFault,
+  statedFault,
+  type ExpectedFault,
+  type StatedNumbers,
+} from "./expected/expected-limits.ts";
+export { unlikelyOf, type Unlikely } from "./expected/unlikely.ts";
+export {
+  expectedPressure,
+  leastOnADial,
+  type BandStanding,
+  type ExpectedInput,
+  type ExpectedPressure,
+} from "./expected/expected.ts";
 export { conductivityOfAir, gammaOfAir, viscosityOfAir } from "./cycle/gas.ts";
 export { apparentExponent, polytropicPressure } from "./cycle/polytropic.ts";
 export { heatTransfer, type WallHeat } from "./cycle/wall-heat.ts";
@@ -36,7 +48,7 @@ export {
 export { hoseShare, type HosedCylinder } from "./gauge/hose.ts";
 export { oilAmount, oilRise, suggestedOil, type OilAmount } from "./gauge/oil-volume.ts";
 export { throttledReading } from "./gauge/throttle.ts";
-export { speedDoubt } from "./speed/speed-doubt.ts";
+export { speedDoubt, usualSpeedEffect } from "./speed/speed-doubt.ts";
 export { lossSpeed, usualLossSpeed, type UsualLossSpeed } from "./speed/loss-speed.ts";
 export {
   combineLossFree,

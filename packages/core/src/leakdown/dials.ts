@@ -16,6 +16,9 @@ export const usualLimit: GaugePressure = gaugePressure(toSi(2, "psi"));
 /** Its graduation: 1 psi. */
 export const usualDivision: GaugePressure = gaugePressure(toSi(1, "psi"));
 
+/** A supply that testers are often set to, for what hardly depends on it: 80 psi. */
+export const usualSupply: GaugePressure = gaugePressure(toSi(80, "psi"));
+
 /** Standard uncertainty of one reading [Pa]. u² = a²/3 + s²/12; with the offset removed a quarter of a is left. */
 export const dialUncertainty = ({ limit = usualLimit, division = usualDivision, matched }: Dial): number => {
   const a = matched === true ? limit / 4 : limit;

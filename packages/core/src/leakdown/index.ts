@@ -1,4 +1,11 @@
-export { answerLeak, type LeakAnswer, type LeakQuestion, type Typed } from "./answer.ts";
+export { answerLeak } from "./answer.ts";
+export {
+  type HolesRefusal,
+  type KnownHoles,
+  type LeakAnswer,
+  type LeakQuestion,
+  type Typed,
+} from "./leak-question.ts";
 export {
   alphaOf,
   alphaUncertainty,
@@ -13,6 +20,7 @@ export {
   usualDivision,
   usualFullScale,
   usualLimit,
+  usualSupply,
   type Dial,
 } from "./dials.ts";
 export {
@@ -23,6 +31,7 @@ export {
 } from "./explains-cranking.ts";
 export { isentropicFlow, isoFlow, type FlowModel } from "./flow-model.ts";
 export { judgeLeak, type LeakJudgement, type LeakLimit } from "./judge.ts";
+export { holeByHoles } from "./hole-by-holes.ts";
 export { holeFromKnownHoles, type HoleOfReading, type HoleReading } from "./known-holes.ts";
 export { inParallel, leakFigures, partClosed, type LeakFigures, type LeakSize } from "./leak.ts";
 export { masterMargin, type MasterMargin, type MasterReading } from "./master.ts";
@@ -37,12 +46,12 @@ export {
   type RestrictorProfile,
 } from "./restrictor.ts";
 export { testerFactor, type TesterFactor } from "./same-day.ts";
-export { alphaOverSupplies, marginOverSupplies, type Span } from "./unknown-supply.ts";
+export { alphaOverSupplies, marginOverSupplies, usualSupplies, type Span } from "./unknown-supply.ts";
 export { usualSupplyTemperature, usualTemperatureHalfWidth, warmthOf, type Warmth } from "./warmth.ts";
 export {
   restate,
+  type ComparedTesters,
   type OtherTester,
-  type Restated,
   type RestateRefusal,
   type Restatement,
 } from "./restate.ts";

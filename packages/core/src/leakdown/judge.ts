@@ -2,6 +2,7 @@
 
 import { type Area, type Length, area, gaugePressure, length } from "../quantity/index.ts";
 import { type LeakReading, alphaOf } from "./alpha.ts";
+import { dropUncertainty, isWithinDials } from "./drop.ts";
 import { type FlowModel, isentropicFlow } from "./flow-model.ts";
 import { type LeakFigures, leakFigures } from "./leak.ts";
 import { type Restrictor, boreArea, dischargeOf } from "./restrictor.ts";
@@ -23,10 +24,6 @@ export type LeakJudgement =
   /** The cylinder side shows nothing: the leak takes all that the restrictor gives. */
   | { readonly kind: "no-seal" };
 
-/** Standard uncertainty of the drop [Pa]. */
-export const dropUncertainty = ({ uSupply = 0, uCylinder = 0 }: LeakReading): number =>
-  Math.hypot(uSupply, uCylinder);
-
 /** What a reading allows to be said, before any size is taken from it. */
 export const readingKind = (reading: LeakReading): LeakJudgement["kind"] => {
   const { supply, cylinder, uCylinder = 0 } = reading;
@@ -34,7 +31,7 @@ export const readingKind = (reading: LeakReading): LeakJudgement["kind"] => {
   const drop = supply - cylinder;
   if (cylinder <= 0 || (cylinder < 2 * uCylinder && cylinder < supply / 2)) return "no-seal";
   if (drop < -open) return "disagree";
-  return drop < open || drop <= 0 ? "tight" : "measured";
+  return isWithinDials(reading) ? "tight" : "measured";
 };
 
 /** @param reading - with the uncertainties of its dials @throws RangeError where the supply is not above 0 */

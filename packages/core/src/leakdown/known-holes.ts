@@ -18,7 +18,7 @@ export type HoleOfReading =
   | { readonly kind: "contradictory" };
 
 /** Half-width of a drilled hole where nothing is said: 0.02 mm, judgement. */
-const usualHalfWidth = 0.00002;
+export const usualHalfWidth = 0.00002;
 
 interface Doubt {
   /** Standard uncertainty of the reading, in its own kind. */

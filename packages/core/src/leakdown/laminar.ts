@@ -1,26 +1,30 @@
 // The other law a leak may follow: through a long thin gap the flow goes with the difference of squared pressures.
 
-import type { LeakReading } from "./alpha.ts";
-import type { FlowModel } from "./flow-model.ts";
-import { type Tester, balancedDrop, inflowOf } from "./reading.ts";
+import type { AbsolutePressure, GaugePressure } from "../quantity/index.ts";
+import { balancedDrop } from "./reading.ts";
 
-/** Where the same leak stands on another tester if it is viscous: flow = k·(p2² − pa²).
- *  @param from - the tester that gave the reading @param throats - bore areas of the two, in one unit
- *  @returns the drop on the other tester [Pa] @source viscous flow of a gas through a gap, any textbook */
+/** What a leak passed, and at which pressure. */
+export interface LeakFlow {
+  /** In the unit of the inflow below. */
+  readonly flow: number;
+  readonly cylinder: GaugePressure;
+  readonly ambient: AbsolutePressure;
+}
+
+/** Where the same leak stands on another tester if it is viscous: flow = k·(p2² − pa²), k by what it passed.
+ *  @param to - the other tester: its supply, its air, and what it passes by the drop [Pa]
+ *  @returns the drop on it [Pa] @source viscous flow of a gas through a gap, any textbook */
 export const laminarDrop = (
-  { reading, from, to }: { readonly reading: LeakReading; readonly from: Tester; readonly to: Tester },
-  throats: { readonly from: number; readonly to: number },
-  model: FlowModel,
+  { flow, cylinder, ambient }: LeakFlow,
+  to: {
+    readonly supply: GaugePressure;
+    readonly ambient: AbsolutePressure;
+    readonly inflow: (drop: number) => number;
+  },
 ): number => {
-  const { supply, cylinder, ambient } = reading;
-  const perSquare = inflowOf(from, throats.from, model)(supply - cylinder) / squares(cylinder, ambient);
-  return balancedDrop(
-    {
-      inflow: inflowOf(to, throats.to, model),
-      outflow: (pressure) => perSquare * squares(pressure, to.ambient),
-    },
-    to.supply,
-  );
+  const perSquare = flow / squares(cylinder, ambient);
+  const outflow = (pressure: number): number => perSquare * squares(pressure, to.ambient);
+  return balancedDrop({ inflow: to.inflow, outflow }, to.supply);
 };
 
 /** p2² − pa² from the gauge pressure. */

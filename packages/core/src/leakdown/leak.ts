@@ -3,6 +3,7 @@
 import { gasConstant } from "../air/index.ts";
 import { type Area, type Length, area, gaugePressure, length } from "../quantity/index.ts";
 import { type LeakReading, alphaOf, alphaUncertainty, dropsOf, lostUncertainty } from "./alpha.ts";
+import { dropUncertainty } from "./drop.ts";
 import { type FlowModel, isentropicFlow } from "./flow-model.ts";
 import {
   type Restrictor,
@@ -45,7 +46,7 @@ export interface LeakFigures {
   readonly size?: LeakSize;
 }
 
-/** @throws RangeError unless 0 < P2 ≤ P1 */
+/** Where the drop is below its own uncertainty the doubts are one-sided, upward. @throws RangeError unless 0 < P2 ≤ P1 */
 export const leakFigures = (
   reading: LeakReading,
   restrictor: Restrictor,
@@ -53,7 +54,9 @@ export const leakFigures = (
 ): LeakFigures => {
   const drops = dropsOf(reading);
   const alpha = alphaOf(reading, model);
-  const uAlpha = alpha === 0 ? leastShown(reading, model) : alpha * alphaUncertainty(reading, model);
+  const uAlpha = isOneSided(reading)
+    ? Math.hypot(stepUp(reading, model) - alpha, alpha * (reading.warmth?.uncertainty ?? 0))
+    : alpha * alphaUncertainty(reading, model);
   const { bore } = restrictor;
   return {
     alpha,
@@ -68,11 +71,18 @@ export const leakFigures = (
   };
 };
 
-/** Where nothing is lost the doubt is one-sided: the leak whose drop is the uncertainty of the two dials. */
-const leastShown = (reading: LeakReading, model: FlowModel): number => {
-  const drop = Math.hypot(reading.uSupply ?? 0, reading.uCylinder ?? 0);
+/** A drop below its own uncertainty. */
+const isOneSided = (reading: LeakReading): boolean => {
+  const drop = reading.supply - reading.cylinder;
+  return drop <= 0 || drop < dropUncertainty(reading);
+};
+
+/** The leak whose drop is larger by the uncertainty of the two dials. Where the drop is below that the slope
+ *  at the reading, infinite where nothing is lost, says nothing: the doubt is this step, upward. */
+const stepUp = (reading: LeakReading, model: FlowModel): number => {
+  const drop = reading.supply - reading.cylinder + dropUncertainty(reading);
   return alphaOf(
-    { ...reading, cylinder: gaugePressure(reading.supply - Math.min(drop, reading.supply / 2)) },
+    { ...reading, cylinder: gaugePressure(reading.supply - Math.min(drop, 0.99 * reading.supply)) },
     model,
   );
 };
@@ -100,8 +110,9 @@ const sizeOf = (
     shift * Math.hypot((reading.uCylinder ?? 0) / cylinder, (reading.uSupply ?? 0) / supply) * alpha;
   return {
     equalHole,
-    uEqualHole:
-      alpha === 0 ? restrictor.bore * Math.sqrt(uAlpha) : 0.5 * equalHole * Math.hypot(uAlpha / alpha, uBore),
+    uEqualHole: isOneSided(reading)
+      ? Math.hypot(restrictor.bore * Math.sqrt(alpha + uAlpha) - equalHole, 0.5 * equalHole * uBore)
+      : 0.5 * equalHole * Math.hypot(uAlpha / alpha, uBore),
     area: leakArea,
     uArea: Math.hypot(own * (uAlpha + uShift), leakArea * uBore, leakArea * dischargeUncertainty(discharge)),
     cd: discharge.cd,

@@ -1,16 +1,14 @@
 // A reading on one tester told as it would be on another: a band, from a leak that is a hole to one that is a thin gap.
 
-import type { AbsolutePressure, GaugePressure } from "../quantity/index.ts";
+import type { AbsolutePressure, GaugePressure, Length } from "../quantity/index.ts";
 import { type LeakReading, alphaOf, alphaUncertainty, dropsOf } from "./alpha.ts";
+import { type Restated, carryLeak } from "./carry-leak.ts";
 import { type FlowModel, isentropicFlow } from "./flow-model.ts";
 import { readingKind } from "./judge.ts";
-import { laminarDrop } from "./laminar.ts";
-import { type Tester, type TesterReading, balancedDrop, inflowOf, outflowOf, readingAt } from "./reading.ts";
 import {
   type Restrictor,
   boreArea,
   boreUncertainty,
-  cdSteepness,
   dischargeOf,
   dischargeUncertainty,
 } from "./restrictor.ts";
@@ -22,6 +20,15 @@ export interface OtherTester {
   /** Left out: the same restrictor. */
   readonly restrictor?: Restrictor;
   readonly ambient?: AbsolutePressure;
+  /** Takes the place of bores and coefficients: the two were compared on the same leaks. */
+  readonly compared?: ComparedTesters;
+}
+
+export interface ComparedTesters {
+  /** Effective area of the other restrictor / of the first. */
+  readonly areaRatio: number;
+  /** Standard uncertainty of its logarithm. */
+  readonly uncertainty: number;
 }
 
 export type RestateRefusal =
@@ -37,15 +44,6 @@ export type RestateRefusal =
   | "band-wide"
   /** The dials leave the leak too uncertain. */
   | "dials-coarse";
-
-export interface Restated {
-  /** By the orifice model. */
-  readonly reading: TesterReading;
-  /** Fraction lost if the leak is viscous. */
-  readonly laminarLost: number;
-  /** Standard uncertainty of the part lost, by dials and bores. */
-  readonly uLost: number;
-}
 
 export interface Restatement {
   /** Absent where no number can be computed. */
@@ -64,104 +62,160 @@ export const restate = (
   other: OtherTester,
   model: FlowModel = isentropicFlow,
 ): Restatement => {
-  const from: Tester = { supply: reading.supply, ambient: reading.ambient, restrictor };
-  const to: Tester = { ...from, ...other };
-  if (!(from.supply > 0 && to.supply > 0)) throw new RangeError("restate: both supplies must be above 0");
-  const throats = throatsOf(restrictor, other.restrictor);
-  const open = reading.cylinder > 0 && reading.cylinder <= reading.supply;
+  const { supply = reading.supply, ambient = reading.ambient } = other;
+  if (!(reading.supply > 0 && supply > 0)) throw new RangeError("restate: both supplies must be above 0");
+  const pair = pairOf(restrictor, other);
+  const isOpen = reading.cylinder > 0 && reading.cylinder <= reading.supply;
+  // Warmth is left out on both sides: it is the same cylinder, equally warm.
+  const cool = { ...reading, warmth: noWarmth };
+  const doubt = isOpen ? alphaUncertainty(cool, model) : 0;
   const restated =
-    throats === undefined || !open ? undefined : restatedOf({ reading, from, to }, throats, model);
-  const refused = refusalOf({ reading, restrictor, other, restated, model });
+    pair === undefined || !isOpen ? undefined : restatedOf(cool, { pair, supply, ambient, doubt, model });
+  const unfit = refusalOfReading(reading);
+  const refused = unfit ?? (isUnchanged(reading, other) ? undefined : refusalOf({ pair, restated, doubt }));
   return { ...(restated === undefined ? {} : { restated }), ...(refused === undefined ? {} : { refused }) };
 };
 
-interface Throats {
-  readonly from: number;
-  readonly to: number;
-}
+/** Whether the other tester is the first one again, at the same supply and height: then it reads the same. */
+export const isUnchanged = (
+  reading: Pick<LeakReading, "supply" | "ambient">,
+  { supply = reading.supply, ambient = reading.ambient, restrictor, compared }: OtherTester,
+): boolean =>
+  restrictor === undefined &&
+  compared === undefined &&
+  Math.abs(supply / reading.supply - 1) < alike &&
+  Math.abs(ambient / reading.ambient - 1) < alike;
 
-/** Areas of the two bores, or 1 and 1 where it is one restrictor of unknown bore. */
-const throatsOf = (from: Restrictor, to: Restrictor | undefined): Throats | undefined => {
-  if (from.bore !== undefined && to?.bore !== undefined)
-    return { from: boreArea(from.bore), to: boreArea(to.bore) };
-  if (to !== undefined) return undefined;
-  return from.bore === undefined
-    ? { from: 1, to: 1 }
-    : { from: boreArea(from.bore), to: boreArea(from.bore) };
+/** Rounding of a unit. */
+const alike = 1e-9;
+
+/** What can be carried over to another tester whose restrictor is known: an equal hole, made like that restrictor.
+ *  @param hole - with its standard uncertainty [m], read at this pressure @source handbook/leakdown.md H.2 (d) */
+export const restateHole = (
+  {
+    hole,
+    uHole,
+    cylinder,
+    ambient,
+  }: Pick<LeakReading, "cylinder" | "ambient"> & { readonly hole: Length; readonly uHole: number },
+  { supply, restrictor, ambient: air = ambient }: OtherTester,
+  model: FlowModel = isentropicFlow,
+): Restatement => {
+  if (restrictor?.bore === undefined) return { refused: "restrictor-unknown" };
+  if (supply === undefined) return { refused: "supply-unknown" };
+  const asHole: Restrictor = {};
+  const doubt = (2 * uHole) / hole;
+  const restated = carryLeak(
+    {
+      leak: dischargeOf(asHole, 1).cd * boreArea(hole),
+      uncertainty: Math.hypot(doubt, boreUncertainty(restrictor)),
+      cylinder,
+      ambient,
+    },
+    { supply, ambient: air, restrictor },
+    { throat: boreArea(restrictor.bore), model },
+  );
+  const refused = refusalOf({ pair: { makes: makesOf(asHole, restrictor) }, restated, doubt });
+  return { restated, ...(refused === undefined ? {} : { refused }) };
 };
 
-interface Case {
-  readonly reading: LeakReading;
-  readonly from: Tester;
-  readonly to: Tester;
+/** Two restrictors side by side. */
+interface Pair {
+  readonly from: Restrictor;
+  readonly to: Restrictor;
+  /** Areas of the two bores, in one unit. */
+  readonly throats: { readonly from: number; readonly to: number };
+  /** Standard uncertainty of ln of their ratio. */
+  readonly doubt: number;
+  readonly makes: Makes;
 }
 
-const restatedOf = (one: Case, throats: Throats, model: FlowModel): Restated => {
-  const { reading, from, to } = one;
-  const { restrictor: drop } = dropsOf(reading);
-  // Warmth is left out on both sides: it is the same cylinder, equally warm.
-  const seen = alphaOf({ ...reading, warmth: noWarmth }, model);
-  const leak = seen * dischargeOf(from.restrictor, 1 - drop).cd * throats.from;
-  const inflow = inflowOf(to, throats.to, model);
-  const outflow = outflowOf(leak, to.ambient, model);
-  const restated = readingAt(to, leak === 0 ? 0 : balancedDrop({ inflow, outflow }, to.supply), model);
+type Makes = "alike" | "differ";
+
+/** Undefined where a bore that is needed is not known; on one restrictor none is. */
+const pairOf = (from: Restrictor, { restrictor: to, compared }: OtherTester): Pair | undefined => {
+  if (compared !== undefined) {
+    const whole: Restrictor = { cd: 1 };
+    const throats = { from: 1, to: compared.areaRatio };
+    return { from: whole, to: whole, throats, doubt: compared.uncertainty, makes: "alike" };
+  }
+  if (to === undefined) {
+    const throat = from.bore === undefined ? 1 : boreArea(from.bore);
+    return { from, to: from, throats: { from: throat, to: throat }, doubt: 0, makes: "alike" };
+  }
+  if (from.bore === undefined || to.bore === undefined) return undefined;
+  const coefficients = [from, to].map((one) =>
+    one.cd === undefined || from.cd === to.cd ? 0 : dischargeUncertainty(dischargeOf(one, 1)),
+  );
   return {
-    reading: restated,
-    laminarLost: leak === 0 ? 0 : laminarDrop(one, throats, model) / to.supply,
-    uLost: leak === 0 ? 0 : restatedUncertainty(one, restated.cylinder, model),
+    from,
+    to,
+    throats: { from: boreArea(from.bore), to: boreArea(to.bore) },
+    doubt: Math.hypot(boreUncertainty(from), boreUncertainty(to), ...coefficients),
+    makes: makesOf(from, to),
   };
 };
 
-/** u(lost) = p2/(S·P1)·u(ln leak) on the other tester; the bores count where there are two restrictors. */
-const restatedUncertainty = (
-  { reading, from, to }: Case,
-  cylinder: GaugePressure,
-  model: FlowModel,
-): number => {
-  const { restrictor, leak, cylinder: between } = dropsOf({ ...to, cylinder });
-  const s =
-    1 + model.steepness(restrictor) + model.steepness(leak) + cdSteepness(to.restrictor, 1 - restrictor);
-  const dials = alphaUncertainty({ ...reading, warmth: noWarmth }, model);
-  const given = [from, to].map((tester) =>
-    tester.restrictor.cd === undefined ? 0 : dischargeUncertainty(dischargeOf(tester.restrictor, 1)),
-  );
-  const makes =
-    from.restrictor === to.restrictor
-      ? []
-      : [
-          boreUncertainty(from.restrictor),
-          boreUncertainty(to.restrictor),
-          ...(from.restrictor.cd === to.restrictor.cd ? [] : given),
-        ];
-  return (between / (s * to.supply)) * Math.hypot(dials, ...makes);
-};
-
-interface Facts {
-  readonly reading: LeakReading;
-  readonly restrictor: Restrictor;
-  readonly other: OtherTester;
-  readonly restated: Restated | undefined;
+interface Way {
+  readonly pair: Pair;
+  readonly supply: GaugePressure;
+  readonly ambient: AbsolutePressure;
+  /** u(ln alpha) by the dials. */
+  readonly doubt: number;
   readonly model: FlowModel;
 }
 
+const restatedOf = (reading: LeakReading, { pair, supply, ambient, doubt, model }: Way): Restated => {
+  const { from, to, throats } = pair;
+  const { cd } = dischargeOf(from, 1 - dropsOf(reading).restrictor);
+  return carryLeak(
+    {
+      leak: alphaOf(reading, model) * cd * throats.from,
+      uncertainty: Math.hypot(doubt, pair.doubt),
+      cylinder: reading.cylinder,
+      ambient: reading.ambient,
+    },
+    { supply, ambient, restrictor: to },
+    { throat: throats.to, model },
+  );
+};
+
+/** What the reading alone forbids. */
+const refusalOfReading = (reading: LeakReading): RestateRefusal | undefined => {
+  switch (readingKind(reading)) {
+    case "disagree":
+      return "gauges-disagree";
+    case "tight":
+      return "too-tight";
+    case "no-seal":
+      return "no-seal";
+    case "measured":
+      return undefined;
+  }
+};
+
+interface Facts {
+  readonly pair: Pick<Pair, "makes"> | undefined;
+  readonly restated: Restated | undefined;
+  /** u(ln alpha) by the dials. */
+  readonly doubt: number;
+}
+
 /** The first reason that stands in the way. */
-const refusalOf = ({ reading, restrictor, other, restated, model }: Facts): RestateRefusal | undefined => {
-  const kind = readingKind(reading);
-  if (kind === "disagree") return "gauges-disagree";
-  if (kind === "tight") return "too-tight";
-  if (kind === "no-seal") return "no-seal";
-  if (restated === undefined) return "restrictor-unknown";
-  if (other.restrictor !== undefined && !oneFamily(restrictor, other.restrictor)) return "makes-differ";
+const refusalOf = ({ pair, restated, doubt }: Facts): RestateRefusal | undefined => {
+  if (pair === undefined || restated === undefined) return "restrictor-unknown";
+  if (pair.makes === "differ") return "makes-differ";
   if (bandTooWide(restated)) return "band-wide";
-  if (alphaUncertainty({ ...reading, warmth: noWarmth }, model) > coarsest) return "dials-coarse";
-  return undefined;
+  return doubt > coarsest ? "dials-coarse" : undefined;
 };
 
 /** Made alike, or both coefficients are known. */
-const oneFamily = (a: Restrictor, b: Restrictor): boolean =>
-  a.cd !== undefined && b.cd !== undefined
-    ? true
-    : a.cd === undefined && b.cd === undefined && (a.profile ?? "unknown") === (b.profile ?? "unknown");
+const makesOf = (a: Restrictor, b: Restrictor): Makes => {
+  if (a.cd !== undefined && b.cd !== undefined) return "alike";
+  const isOne =
+    a.cd === undefined && b.cd === undefined && (a.profile ?? "unknown") === (b.profile ?? "unknown");
+  return isOne ? "alike" : "differ";
+};
 
 const bandTooWide = ({ reading: { lost }, laminarLost }: Restated): boolean => {
   const low = Math.min(lost, laminarLost);

@@ -4,13 +4,14 @@ import { type AbsolutePressure, gaugePressure, toSi } from "../quantity/index.ts
 import { alphaOf, cylinderOfLost } from "./alpha.ts";
 import { type FlowModel, isentropicFlow } from "./flow-model.ts";
 
-/** Supplies that testers are set to: 30 to 100 psi. */
-const supplies = [30, 100].map((psi) => gaugePressure(toSi(psi, "psi")));
-
 export interface Span {
   readonly low: number;
   readonly high: number;
 }
+
+/** Supplies that testers are set to [Pa]: 30 to 100 psi. */
+export const usualSupplies: Span = { low: toSi(30, "psi"), high: toSi(100, "psi") };
+const supplies = [usualSupplies.low, usualSupplies.high].map(gaugePressure);
 
 const spanOf = (values: readonly number[]): Span => ({
   low: Math.min(...values),

@@ -27,15 +27,18 @@ export interface CylinderFault {
   readonly limit: number;
 }
 
+/** Least and most of the sizes that one may be assumed from the other [m]. */
+export const sizeRange = { bore: [0.005, 2], stroke: [0.005, 5] } as const;
+
 type Limits = readonly (readonly [CylinderFault["must"], number])[];
 const sizeLimits = {
   bore: [
-    ["be-at-least", 0.005],
-    ["be-at-most", 2],
+    ["be-at-least", sizeRange.bore[0]],
+    ["be-at-most", sizeRange.bore[1]],
   ],
   stroke: [
-    ["be-at-least", 0.005],
-    ["be-at-most", 5],
+    ["be-at-least", sizeRange.stroke[0]],
+    ["be-at-most", sizeRange.stroke[1]],
   ],
   rod: [
     ["be-above", 0],
@@ -66,8 +69,11 @@ const holds = (found: number, must: CylinderFault["must"], limit: number): boole
 };
 
 /** What is impossible about these sizes; undefined where nothing is. The intake must close before top dead centre
- *  (180 deg after bottom), and the rod must be longer than the crank throw, half the stroke. */
-export const cylinderFault = (sizes: CylinderSizes): CylinderFault | undefined => {
+ *  (180 deg after bottom), and the rod must be longer than the crank throw, half the stroke.
+ *  @param sizes - plain numbers in SI, so that they can be asked about before they are made quantities */
+export const cylinderFault = (
+  sizes: Readonly<Partial<Record<CylinderFault["field"], number>>>,
+): CylinderFault | undefined => {
   for (const field of fields) {
     const found = sizes[field];
     if (found === undefined) continue;

@@ -1,14 +1,19 @@
 // What cannot be, among the inputs of the expected pressure: one list, so that a shell refuses exactly what the model would.
 
 import { type CylinderFault, cylinderFault } from "../cycle/cylinder.ts";
-import { type KnownOfCylinder, modelInput } from "./model-input.ts";
+import { type KnownOfCylinder, type Moved, cylinderOf } from "./model-input.ts";
 
 type Condition = "speed" | "leak" | "wall" | "start" | "airTemperature" | "airPressure" | "gamma" | "hose";
 
 /** An input that cannot be, and the limit that it breaks, in SI (degrees, rpm). */
 export interface ExpectedFault extends Omit<CylinderFault, "field"> {
   readonly field: CylinderFault["field"] | Condition;
+  /** Where the limit follows from a size that nobody stated. */
+  readonly assumed?: "stroke";
 }
+
+/** Plain numbers in SI, as they were typed: what cannot be is found before it is made a quantity. */
+export type StatedNumbers = Readonly<Partial<Record<ExpectedFault["field"], number>>>;
 
 /** What the model can be asked; wider than any engine that a person cranks. */
 const limits: Readonly<Record<Condition, readonly [least: number, most: number]>> = {
@@ -32,19 +37,37 @@ const conditions = [
   "hose",
 ] as const;
 
-/** The first input that cannot be; undefined where all can. A size that was left out is checked as it is assumed, so that a
- *  rod is held against the crank throw even where only one of the two was given. */
-export const expectedFault = (known: KnownOfCylinder): ExpectedFault | undefined => {
-  const stated = cylinderFault(known);
-  if (stated !== undefined) return stated;
+/** The first stated number that cannot be; undefined where all can. */
+export const statedFault = (stated: StatedNumbers): ExpectedFault | undefined => {
+  const sizes = cylinderFault(stated);
+  if (sizes !== undefined) return sizes;
   for (const field of conditions) {
-    const found = known[field];
-    if (found === undefined || found === "variable") continue;
+    const found = stated[field];
+    if (found === undefined) continue;
     const [least, most] = limits[field];
     if (!(found >= least)) return { field, found, must: "be-at-least", limit: least };
     if (!(found <= most)) return { field, found, must: "be-at-most", limit: most };
   }
-  return cylinderFault(modelInput(known).cylinder);
+  return undefined;
+};
+
+/** The first input that cannot be; undefined where all can. A rod is held against the crank throw even where the stroke was
+ *  left out, and then against the longest stroke that the assumption is moved to. */
+export const expectedFault = (known: KnownOfCylinder): ExpectedFault | undefined => {
+  const { gamma, ...others } = known;
+  return (
+    statedFault(gamma === undefined || gamma === "variable" ? others : { ...others, gamma }) ??
+    rodFault(known)
+  );
+};
+
+const moves: readonly Moved[] = [{}, { size: 1 }, { size: -1 }, { shape: 1 }, { shape: -1 }];
+
+const rodFault = (known: KnownOfCylinder): ExpectedFault | undefined => {
+  const { rod, stroke } = known;
+  if (rod === undefined || stroke !== undefined) return undefined;
+  const limit = Math.max(...moves.map((moved) => cylinderOf(known, moved).stroke)) / 2;
+  return rod > limit ? undefined : { field: "rod", found: rod, must: "be-above", limit, assumed: "stroke" };
 };
 
 /** @throws RangeError naming the input and its limit */

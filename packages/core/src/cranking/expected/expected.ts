@@ -32,7 +32,22 @@ export interface ExpectedPressure {
   readonly inputs: readonly ExpectedInput[];
   /** Standard uncertainty of ln P that the model itself adds. */
   readonly modelUncertainty: number;
+  readonly standing: BandStanding;
 }
+
+/** `no-pressure`: what is left of it stands below the first marks of any compression gauge. `too-wide`: the upper end of the
+ *  band is more than four times the lower, so that no reading could be told from another. */
+export type BandStanding = "usable" | "too-wide" | "no-pressure";
+
+/** Gauge pressure below which there is nothing to read [Pa]. Judgement: 50 kPa is half a division of usual dials. */
+export const leastOnADial = gaugePressure(50e3);
+/** Upper end of the band over the lower. Judgement. */
+const widestBand = 4;
+
+const standingOf = (reading: number, uncertainty: number): BandStanding => {
+  if (reading < leastOnADial) return "no-pressure";
+  return Math.exp(4 * uncertainty) > widestBand ? "too-wide" : "usable";
+};
 
 /** The reading to expect of a healthy cylinder, with a band that holds about 19 in 20 of them.
  *  Each unknown goes one standard deviation up and one down: u² = Σ(½ ln(P₊/P₋))² + u_model².
@@ -59,6 +74,7 @@ export const expectedPressure = (known: KnownOfCylinder): ExpectedPressure => {
     cycle,
     inputs,
     modelUncertainty,
+    standing: standingOf(cycle.reading, uncertainty),
   };
 };
 

@@ -17,7 +17,7 @@ import {
   volume,
 } from "../../quantity/index.ts";
 import type { CycleInput } from "../cycle/cycle-rates.ts";
-import type { Cylinder } from "../cycle/cylinder.ts";
+import { type Cylinder, sizeRange } from "../cycle/cylinder.ts";
 import {
   type EngineKind,
   assumptions,
@@ -82,16 +82,21 @@ export const deviationOfRatio = (ratio: number): number =>
 const least = (value: number, limit: number): number => Math.max(value, limit);
 const most = (value: number, limit: number): number => Math.min(value, limit);
 
+/** What is assumed of one size stays among those that can be, however odd the other. */
+const within = ([smallest, largest]: readonly [number, number], metres: number): Length =>
+  length(most(least(metres, smallest), largest));
+
 const boreAndStrokeOf = (known: KnownOfCylinder, moved: Moved): Pick<Cylinder, "bore" | "stroke"> => {
   const { size, shape } = assumptions[known.kind];
   const k = shape[0] + (moved.shape ?? 0) * shape[1];
   const { bore, stroke } = known;
-  if (bore !== undefined) return { bore, stroke: stroke ?? length(bore / k) };
-  if (stroke !== undefined) return { bore: length(stroke * k), stroke };
+  if (bore !== undefined) return { bore, stroke: stroke ?? within(sizeRange.stroke, bore / k) };
+  if (stroke !== undefined) return { bore: within(sizeRange.bore, stroke * k), stroke };
   return boreAndStroke(size[0] * size[1] ** (moved.size ?? 0), k);
 };
 
-const cylinderOf = (known: KnownOfCylinder, moved: Moved): Cylinder => {
+/** The sizes alone, with some moved by standard deviations. */
+export const cylinderOf = (known: KnownOfCylinder, moved: Moved = {}): Cylinder => {
   const { bore, stroke } = boreAndStrokeOf(known, moved);
   const { rod } = assumptions[known.kind];
   const ratio = known.compressionRatio;

@@ -18,3 +18,16 @@ export const speedDoubt = (
   if (known === undefined || !(known.from > 0) || !(known.to > 0)) return blank;
   return Math.max(blank, (value / (known.from + value / 2)) * Math.abs(Math.log(known.from / known.to)));
 };
+
+/** ln of what the usual loss makes of a reading taken at one speed in place of another:
+ *  2 ln((1 + N_s/2N_to)/(1 + N_s/2N_from)), below 0 where it was taken slower.
+ *  @param step - both speeds above 0 [rpm]
+ *  @source cycle model of the handbook (computed, no published figure) */
+export const usualSpeedEffect = (
+  ignition: IgnitionKind,
+  swept: Volume | undefined,
+  { from, to }: { readonly from: number; readonly to: number },
+): number => {
+  const { value } = usualLossSpeed(ignition, swept);
+  return 2 * Math.log((1 + value / (2 * to)) / (1 + value / (2 * from)));
+};

@@ -32,12 +32,15 @@ const words = {
   "speeds-too-far-apart": ({ slow, fast }: Facts) =>
     `${rpm(slow)} and ${rpm(fast)} rpm lie too far apart for the rule (more than 5 to 3)`,
   "loss-free-too-low": () =>
-    "the middle cylinder reads no less than this engine is held to read without any loss",
+    "the pressure kept as this engine's reading without any loss cannot be right: the middle cylinder reads more",
   "too-uncertain": ({ doubt = 0 }: Facts) =>
     `the step itself would be ${(100 * doubt).toFixed(0)} % in doubt, more than ${String(100 * mostDoubt)} %`,
   "throttle-closed": () => "the throttle was closed",
-  cold: () => "the engine was cold, and what it is held against was warm",
+  cold: () => "the engine was cold, other tests of it were warm",
+  "cold-for-maker": () =>
+    "the engine was cold, and the maker's figures are for a warm one unless the manual says cold",
   release: () => "the compression release was working, and how that goes with the speed is not known",
+  "release-unknown": () => "whether the compression release was at work is not known",
   "two-stroke": () => "how a two-stroke's reading goes with the speed was not examined",
   "speeds-too-close": ({ slow, fast }: Facts) =>
     `${rpm(slow)} and ${rpm(fast)} rpm lie too close: the second should be 1.25 times the first`,
