@@ -53,3 +53,25 @@ test.each([
 test("how far the needle got is not told where the strokes were not counted", () => {
   expect(builds("150 150 150 150", "90 90 90 90")?.reached).toBeUndefined();
 });
+
+// 50/145 = .34 of the last against .6 for the others: .57 of the middle, far beyond the scatter of 2.1 % of a share
+test("a first stroke far from the others is for reading again where the cylinder is not low", () => {
+  const odd = (first: string) =>
+    builds("150 150 150 145", `90 90 90 ${first}`)?.cylinders.map((one) => one.odd);
+  expect(odd("50")).toEqual([undefined, undefined, undefined, "late"]);
+  expect(odd("130")).toEqual([undefined, undefined, undefined, "early"]);
+  expect(odd("84")).toEqual([undefined, undefined, undefined, undefined]);
+});
+
+// Strokes add to what the gauge holds. 2 % lie within the scatter of two readings (4.2 %: statistics.md F)
+test("a first stroke above the last makes the test doubtful, within the scatter it does not", () => {
+  const codes = (first: string) =>
+    assessed({
+      tests: [
+        { test: "2026-05-02a", cells: "150 150 150 145" },
+        { test: "2026-05-02a", cells: `${first} 90 90 90`, what: "first-stroke" },
+      ],
+    }).trust.reasons.map(({ code }) => code);
+  expect(codes("160")).toEqual(["first-above-last"]);
+  expect(codes("153")).toEqual([]);
+});

@@ -1,13 +1,11 @@
-// What known holes and two cranking speeds say of a gauge. Numbers by the handbook are computed there.
+// What two cranking speeds say of a gauge, and what a known offset does to its readings. Numbers by the handbook are
+// computed there.
 
 import {
   type Engine,
   type Gauge,
-  absolutePressure,
   assessTest,
   gaugePressure,
-  holeCalibration,
-  holeFromKnownHoles,
   length,
   pressureCorrection,
   readGauges,
@@ -27,54 +25,7 @@ const gaugeOf = (cells: Readonly<Record<string, string>>): Gauge => {
   if (gauge === undefined || problems.length > 0) throw new Error(JSON.stringify(problems));
   return gauge;
 };
-const tester = { gauge: "cheapo", kind: "leak-down", unit: "psi" };
-const seaLevel = absolutePressure(101_325);
 const psi = (value: number) => gaugePressure(toSi(value, "psi"));
-
-test("three open holes in gauges.csv give the equal hole of a reading between them", () => {
-  // handbook, leak-down H.3 number 8 (computed): holes 0.80, 1.00, 1.25 mm (± 0.02) read 74, 66, 52 psi; a cylinder that
-  // reads 61 psi (u 0.577 psi) leaks like a hole of 1.083 ± 0.013 mm
-  const { knownHoles = [] } = gaugeOf({ ...tester, known_holes: "0.80mm:74psi 1.00mm:66psi 1.25mm:52psi" });
-  const found = holeFromKnownHoles(knownHoles, psi(61), { uReading: psi(0.577) });
-  if (found.kind !== "measured") throw new Error(found.kind);
-  expect(found.hole * 1000).toBeCloseTo(1.083, 3);
-  expect(found.uHole * 1000).toBeCloseTo(0.013, 3);
-});
-
-test("a hole on a tester whose supply is known tells the bore that its restrictor acts as", () => {
-  // a hole that equals the restrictor reads 61.767 of 80 psi at sea level (computed: alpha 1)
-  const found = holeCalibration(
-    gaugeOf({ ...tester, regulated: "80", restrictor_mm: "1.016", known_holes: "1.016mm:61.767psi" }),
-    seaLevel,
-  );
-  if (found?.kind !== "restrictor") throw new Error(found?.kind);
-  expect(found.actsAs * 1000).toBeCloseTo(1.016, 3);
-  expect(found.used).toEqual({
-    share: expect.closeTo(1, 3) as number,
-    cd: expect.closeTo(0.82, 3) as number,
-    ofHoles: 0.82,
-  });
-  // u(d)/d = half u(alpha)/alpha with the hole's own 0.02/(d sqrt 3): by H.1, S 2.22 at 61.8/80, dials 1.19 psi each
-  expect(found.uActsAs * 1000).toBeGreaterThan(0.02);
-  expect(found.uActsAs * 1000).toBeLessThan(0.04);
-});
-
-test.each([
-  ["1.0mm:55psi", "one-hole"],
-  ["0.8mm:74psi 1.0mm:66psi", "span"],
-  ["0.8mm:66psi 1.0mm:74psi", "contradictory"],
-  ["0.8mm:74psi 1.0mm:40%", "contradictory"],
-])("without the supply %s is %s", (holes, kind) => {
-  expect(holeCalibration(gaugeOf({ ...tester, known_holes: holes }), seaLevel)?.kind).toBe(kind);
-});
-
-test("a hole that loses all, or nothing, tells nothing of the restrictor", () => {
-  for (const holes of ["1.0mm:0psi", "1.0mm:80psi"])
-    expect(holeCalibration(gaugeOf({ ...tester, regulated: "80", known_holes: holes }), seaLevel)?.kind).toBe(
-      "contradictory",
-    );
-  expect(holeCalibration(gaugeOf(tester), seaLevel)).toBeUndefined();
-});
 
 const { engine } = recordOf({ tests: [] });
 const twoStroke: Engine = { ...engine, cycle: "two-stroke" };
@@ -91,7 +42,7 @@ const calibrated = (of: Engine, slow: ReturnType<typeof at>, fast: ReturnType<ty
 test("one cylinder at two speeds gives the reading without losses", () => {
   // handbook, cranking I.5 number 5 (computed): 1185 kPa at 180 rpm, 1312 at 260: P0 1684.6 kPa
   const found = calibrated(engine, at(180, 1185, 1185, 1185), at(260, 1312, 1312, 1312));
-  if ("refused" in found) throw new Error(found.refused.text);
+  if ("refused" in found) throw new Error(found.refused.code);
   expect(found.P0 / 1000).toBeCloseTo(1684.6, 1);
   // g 2.6827 and 3.6827, h -0.8655: with 1 % each u is 0.0472 there. Here repeats that agree blend to
   // sqrt(6 x 0.015^2 / 10) = 0.01162, of three 0.00671: 4.5562 x 0.00671 = 0.03056; speeds 1.5 % each: 0.01836; and the air
@@ -102,6 +53,31 @@ test("what the gauge reads too high is taken out of both", () => {
   const high = gaugeOf({ gauge: "red", kind: "compression", unit: "kPa", reads_high: "20" });
   const found = calibrated(engine, at(180, 1205, 1205), at(260, 1332, 1332), high);
   expect("P0" in found && found.P0 / 1000).toBeCloseTo(1684.6, 1);
+});
+
+test("what the cylinder loses is told as a loss speed, and the means as they were taken", () => {
+  const found = calibrated(engine, at(180, 1185), at(260, 1312));
+  if ("refused" in found) throw new Error(found.refused.code);
+  // N_s = 2 x 180 x (sqrt(1684.6/1185) - 1) = 69.2 rpm
+  expect(found.lossSpeed).toBeCloseTo(69.2, 1);
+  expect(found.slow.pressure / 1000).toBeCloseTo(1185, 6);
+  // a single reading has the whole 1.5 %, three of them 1.162 %/sqrt 3 as above
+  expect(found.slow.uPressure).toBeCloseTo(0.015, 6);
+});
+
+test("repeats that lie apart are refused before anything is worked out, with how far", () => {
+  const found = calibrated(engine, at(180, 100, 171, 172), at(260, 190, 191, 190));
+  expect(found).toEqual({ refused: { code: "repeats-differ", at: "slow", by: 72_000 } });
+  expect(calibrated(engine, at(180, 1185, 1186), at(260, 1312, 1400))).toMatchObject({
+    refused: { code: "repeats-differ", at: "fast" },
+  });
+});
+
+test("speeds that lift the reading almost as their square leave too much doubt", () => {
+  // s = 180/sqrt(1000) = 5.692 and 230/sqrt(1550) = 5.842: the difference, 0.15, is smaller than what repeats leave of either
+  expect(calibrated(engine, at(180, 1000), at(230, 1550))).toMatchObject({
+    refused: { code: "tells-too-little" },
+  });
 });
 
 test.each([

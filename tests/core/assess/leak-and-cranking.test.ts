@@ -97,8 +97,18 @@ describe("leaks side by side add as areas, not as percents", () => {
         closedAlpha: close(0.3886),
         leftAlpha: close(0.5359, 4),
         shown: "yes",
+        isLessThanHalf: false,
       },
     ]);
+  });
+
+  test("half of a leak is denied only where one half lies outside the share and its doubt", () => {
+    const parts = (dry: string, oiled: string) =>
+      assessed({ gauges, tests: [leak(dry), leak(oiled, { what: "leak-down-oiled" })] }).leak?.parts;
+    // C.5: 60/80 is alpha 1.0586 ± 0.05, 61/80 about 1.02: 4 % closed, no half of it
+    expect(parts("60 74 74 74", "61 x x x")).toMatchObject([{ shown: "no", isLessThanHalf: true }]);
+    // 74/80 and 76/80: 18 % of the area, give or take 30 %: a half may have gone
+    expect(parts("74 74 74 74", "76 x x x")).toMatchObject([{ shown: "no", isLessThanHalf: false }]);
   });
 
   test("a change within the dials is not shown, and a tight cylinder cannot tell", () => {

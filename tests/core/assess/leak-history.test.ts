@@ -114,6 +114,24 @@ describe("a tester that was compared with the other on one day", () => {
     ]);
   });
 
+  test("of what the step leaves open only what lies beyond counts as a change", () => {
+    // leaks far apart: the law of the leak and the link leave more open than sound cylinders scatter (0.02)
+    const fine = [small, linked("0.734")].map((row) => row.replace("pressure,,", "pressure,yes,"));
+    const changeOfFourth = (reads: string): number => {
+      const found = historyOf(
+        fine,
+        day("2015-05-02a", "68 66 67 60"),
+        day("2016-05-02a", `73 72 72.5 ${reads}`, { gauge: "linked" }),
+      );
+      expect(works(found)).toEqual([]);
+      const moved = found.result.cylinders.map(({ levels: [a = 0, b = 0] }) => b - a);
+      return (moved[3] ?? 0) - (moved[2] ?? 0);
+    };
+    // alpha 1.0586 x 0.734 = 0.777 reads about 68.1 psi: a little less is within what is open, and no change
+    expect(changeOfFourth("67.6")).toBeCloseTo(0, 6);
+    expect(changeOfFourth("62")).toBeLessThan(-0.05);
+  });
+
   test("is restated by the factor: alpha 0.5293 there is 1.0586 here, 60/80", () => {
     // alpha 0.5293 reads 74.13 psi (C.8: 74/80 is 0.5359, 75/80 0.4867; by interpolation 74.13)
     const found = historyOf(
@@ -136,6 +154,46 @@ describe("the same tester at another supply", () => {
     expect(Math.exp(up.result.cylinders[0]?.levels[1] ?? 0) * 80).toBeCloseTo(63.487, 2);
     expect(works(historyOf([small], first, at("22 22 22 22", "30")))).toEqual([
       ["another supply pressure", "nothing"],
+    ]);
+  });
+
+  test("tests that follow at the new supply stay together, and a fall among them alarms", () => {
+    const at = (year: string, cells: string): Row => day(`${year}-01-01a`, cells, { regulated_psi: "100" });
+    const found = historyOf(
+      [small],
+      day("2016-01-01a", "74 75 74 75"),
+      at("2018", "93 94 93 94"),
+      at("2020", "93 94 94 94"),
+      at("2022", "92 94 93 93"),
+      at("2024", "93 93 93 86"),
+      at("2025", "93 94 93 78"),
+    );
+    expect(works(found)).toEqual([]);
+    expect(found.testerChanges).toMatchObject([
+      { what: "supply", toTest: "2018-01-01a", carried: "restated" },
+    ]);
+    expect(found.result.cylinders.map(({ alarms }) => alarms.length > 0)).toEqual([
+      false,
+      false,
+      false,
+      true,
+    ]);
+  });
+
+  test("what may not be restated begins anew once, where the supply changed, and goes on there", () => {
+    const at = (year: string, cells: string): Row => day(`${year}-01-01a`, cells, { regulated_psi: "30" });
+    const found = historyOf(
+      [small],
+      day("2016-01-01a", "64 65 66 65"),
+      at("2018", "22 22 22 22"),
+      at("2020", "22 22 22 22"),
+      at("2022", "22 22 22 15"),
+    );
+    expect(works(found)).toEqual([["another supply pressure", "nothing"]]);
+    expect(found.result.services.map(({ before }) => before)).toEqual([1]);
+    // H.2: down to 30 psi hole and thin gap lie further apart than a factor of 2
+    expect(found.testerChanges).toMatchObject([
+      { what: "supply", carried: "new-history", refused: { reason: "band-wide", label: "1" } },
     ]);
   });
 

@@ -110,7 +110,9 @@ test("the only cylinder is held against the room of its oil", () => {
 test("oil above a quarter of the chamber is cautioned; above a half the test is doubtful and the oil tells nothing", () => {
   const much = result({ wet: "170 x 150 x", oil: "20 x 20 x" }, { engine: half });
   expect(ofOil(much)).toEqual([
-    "oil: 20 ml in 1 (32 % of its chamber), 20 ml in 3 (32 % of its chamber) is much: it raises a sound cylinder too, and more would lock it",
+    expect.stringMatching(
+      /^oil: 20 ml in 1 \(32 % of its chamber\), 20 ml in 3 \(32 % of its chamber\) is much: it alone may raise a sound cylinder by \d+ %, and more would lock it$/,
+    ),
   ]);
   expect(much.trust.code).toBe("trusted");
   expect(third(much)).toMatchObject({ amount: "much", evidence: "rings" });
@@ -128,4 +130,44 @@ test("oil above a quarter of the chamber is cautioned; above a half the test is 
 test("oil that fits, and oil in a chamber that is not known, is no reason to warn", () => {
   expect(ofOil(result({ wet: "153 x 144 x", oil: "5 x 5 x" }, { engine: half }))).toEqual([]);
   expect(ofOil(result({ wet: "153 x 144 x", oil: "50 x 50 x" }))).toEqual([]);
+});
+
+// Oil takes up room and seals rings: it lowers no reading.
+test("where oil lowered both, or the control, the readings are for taking again and no cause is named", () => {
+  for (const wet of ["120 x 96 x", "120 x 140 x", "150 x 96 x"]) {
+    const found = result({ wet });
+    expect(third(found)?.doubts).toEqual(["fell"]);
+    expect(third(found)?.evidence).toBeUndefined();
+    expect(found.nextTests[0]?.text).toContain("charge the battery");
+  }
+  expect(third(result({ wet: "149 x 119 x" }))).toMatchObject({ evidence: "none", doubts: [] });
+});
+
+// GM Duramax: "do not"; other makers allow a small amount (handbook/trade.md A5), so the engine's own must say so.
+test("in a diesel whose maker does not allow oil a rise is a weak sign at most, and it is cautioned", () => {
+  const diesel = (wetTest?: object) =>
+    result(
+      { dry: "400 398 300 402", wet: "404 x 400 x", oil: "2 x 2 x" },
+      { engine: { ignition: "compression", ...(wetTest === undefined ? {} : { wetTest }) } },
+    );
+  expect(third(diesel())).toMatchObject({ evidence: "weak", doubts: ["diesel"] });
+  expect(ofOil(diesel())).toEqual([expect.stringContaining("a diesel gets none unless its maker allows it")]);
+  expect(third(diesel({ allowed: true, oil_ml: 2 }))).toMatchObject({ evidence: "strong", doubts: [] });
+  expect(ofOil(diesel({ allowed: true, oil_ml: 2 }))).toEqual([]);
+  expect(ofOil(diesel({ allowed: false }))).toEqual([expect.stringContaining("this engine is to get none")]);
+});
+
+test("more oil than the maker says, and oil in an engine that may be a diesel, are cautioned", () => {
+  const oiled = (engine: object) => ofOil(result({ wet: "153 x 144 x", oil: "15 x 15 x" }, { engine }));
+  expect(oiled({ wetTest: { allowed: true, oil_ml: 5 } })).toEqual([
+    expect.stringMatching(/^oil: 15 ml in 1, 15 ml in 3 is more than the maker's 5 ml: /),
+  ]);
+  expect(oiled({ ignition: "unknown" })).toEqual([expect.stringContaining("a diesel gets none")]);
+});
+
+test("how much oil went in is asked for where it was not recorded", () => {
+  const gaps = (oil?: string) =>
+    result({ wet: "153 x 144 x", ...(oil === undefined ? {} : { oil }) }).missing.join(" ");
+  expect(gaps()).toContain("how much oil went in");
+  expect(gaps("2 x 2 x")).not.toContain("how much oil went in");
 });

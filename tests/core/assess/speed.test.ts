@@ -104,7 +104,12 @@ test.each([
   ],
   ["more than 6 % doubt", { crank_rpm: "160" }, { geometry: {} }, "too-uncertain"],
   ["a closed throttle", { crank_rpm: "180", throttle: "closed" }, {}, "throttle-closed"],
-  ["a release that works by itself", { crank_rpm: "180" }, { compressionRelease: "automatic" }, "release"],
+  [
+    "a release that works by itself and may have been defeated",
+    { crank_rpm: "180" },
+    { compressionRelease: "automatic" },
+    "release-unknown",
+  ],
   ["a release that was active", { crank_rpm: "180", release: "active" }, {}, "release"],
   ["a two-stroke", { crank_rpm: "180" }, { cycle: "two-stroke" }, "two-stroke"],
 ] as const)("with %s the reading stands as it is, and that is said", (_, conditions, more, code) => {

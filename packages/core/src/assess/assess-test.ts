@@ -1,15 +1,17 @@
 // One test of one engine, assessed: trust, correction, spread, standing of each cylinder, rules, what to test next.
 
 import type { EngineRecord, Test } from "../record/index.ts";
-import { type Rule, judgeRules, shippedRules } from "../rules/index.ts";
+import { type Rule, type RuleFinding, judgeRules, shippedRules } from "../rules/index.ts";
 import { type ForwardTest, type Spread, spreadOf, standing, worse } from "../spread/index.ts";
 import { median, rangeUpperTail } from "../statistics/index.ts";
+import { isAtLimit, isLeakAtLimit } from "./at-limit.ts";
 import type { LeakValue } from "./leak/assess-leak-down.ts";
-import type { CylinderAssessment, TestAssessment } from "./assessment.ts";
+import type { CylinderAssessment, LimitMissed, PressureValue, TestAssessment } from "./assessment.ts";
 import { type EngineFigures, figuresOf } from "./figures.ts";
 import { correctionOf } from "./values/correction.ts";
 import { earlierFlags, forwardOf, isFlagged } from "./flags.ts";
-import { withSpeed } from "./speed/full-values.ts";
+import { type Uneven, unevenOf } from "./speed/even-speed.ts";
+import { withEven, withSpeed } from "./speed/full-values.ts";
 import { buildUp } from "./oil/build-up.ts";
 import { gaugeHose } from "./gauges/gauge-hose.ts";
 import { comparedGauges } from "./gauges/gauge-comparison.ts";
@@ -17,11 +19,20 @@ import { highOrRestLow } from "./high-or-rest-low.ts";
 import { levelSince } from "./years/level-since.ts";
 import { leakCautions } from "./leak/leak-caution.ts";
 import { assessLeakTest } from "./leak/leak-test.ts";
+import type { LeakAndCranking } from "./leak/leak-and-cranking.ts";
+import { isLowWithoutLeak } from "./low-without-leak.ts";
 import { limitsMissed, ruleReadings } from "./limits.ts";
 import { nextTests } from "./next-tests.ts";
 import { oilCautions } from "./oil/oil-caution.ts";
 import { oilTest } from "./oil/oil-test.ts";
-import { type CylinderPressures, gaugeDoubt, isCompared, pressureValues } from "./values/pressure-values.ts";
+import {
+  type CylinderPressures,
+  comparedPressure,
+  gaugeDoubt,
+  isCompared,
+  pressureValues,
+} from "./values/pressure-values.ts";
+import { highestOf, repeatsOf } from "./repeats.ts";
 import { sinceFirst } from "./years/since-first.ts";
 import { speedOf } from "./speed/speed.ts";
 import { judgeTrust } from "./trust/trust.ts";
@@ -43,29 +54,45 @@ export const assessTest = (
   const dry = valuesOf(test, "dry");
   const doubt = dry === undefined ? undefined : gaugeDoubt(record, dry, figures);
   const speed = speedOf(record, test, { correction, figures });
-  const inAir = pressureValues(record, test, { correction, figures });
+  const uneven = unevenOf(record, test);
+  const inAir = withEven(pressureValues(record, test, { correction, figures }), uneven);
   const pressures = doubt === undefined ? inAir : withSpeed(inAir, speed, { correction, doubt });
-  const comparable = pressures.map(({ dry }) => (isCompared(dry) ? dry.corrected : undefined));
+  const comparable = pressures.map(({ dry }) => (isCompared(dry) ? comparedPressure(dry) : undefined));
   const spread = spreadOf(comparable);
-  const forward = trust.code === "void" ? undefined : forwardOf(record, test, "dry", figures);
+  const forward = trust.voids === "all" ? undefined : forwardOf(record, test, "dry", figures);
   const leak = assessLeakTest(record, test, { figures, trust: trust.code, sheet });
-  const cylinders = cylindersSeen(record, test, { pressures, figures, spread, forward, leak: leak.values });
   const rules =
     doubt === undefined
       ? []
       : judgeRules(
           sheet,
-          ruleReadings(record, pressures, { doubt, correction, speed, trust: trust.code }),
+          ruleReadings(record, pressures, { doubt, correction, speed, voids: trust.voids }),
           record.engine,
         );
-  const apart = apartOf(forward, spread);
+  const seen = {
+    pressures,
+    uneven,
+    figures,
+    spread,
+    forward,
+    leak: leak.values,
+    cranking: leak.test?.cranking,
+    rules: [...rules, ...leak.rules],
+  };
+  const cylinders = cylindersSeen(record, test, seen);
+  const apart = uneven?.refused === undefined ? apartOf(forward, spread) : {};
   const high = apart.apart === "wider" ? highOrRestLow(record, test, { cylinders, figures }) : [];
   const oil = oilTest(record, test, { cylinders, figures });
   const builds = buildUp(record, test, { cylinders, figures });
   const hose = dry === undefined ? undefined : gaugeHose(record, dry.gauge);
   const level = levelSince(record, test, figures);
   const compared = { ...apart, ...(high.length === 0 ? {} : { high }) };
-  const next = nextTests(record, test, { trust, cylinders, ...compared });
+  const next = nextTests(record, test, {
+    trust,
+    cylinders,
+    ...compared,
+    ...(oil === undefined ? {} : { oil }),
+  });
   return {
     record,
     test,
@@ -83,7 +110,7 @@ export const assessTest = (
     ...(leak.test === undefined ? {} : { leak: leak.test }),
     cautions: [...oilCautions(record, test), ...leakCautions(record, test, next)],
     ...(level === undefined ? {} : { levelSince: level }),
-    rules: [...rules, ...leak.rules],
+    rules: seen.rules,
     nextTests: next,
     missing: trust.missing,
   };
@@ -91,28 +118,44 @@ export const assessTest = (
 
 interface Seen {
   readonly pressures: readonly CylinderPressures[];
+  readonly uneven: Uneven | undefined;
   readonly figures: EngineFigures;
   readonly spread: Spread | undefined;
   readonly forward: ForwardTest | undefined;
   readonly leak: readonly (LeakValue | undefined)[];
+  readonly cranking: LeakAndCranking | undefined;
+  readonly rules: readonly RuleFinding[];
 }
 
 const cylindersSeen = (
   record: EngineRecord,
   test: Test,
-  { pressures, figures, spread, forward, leak }: Seen,
+  { pressures, uneven, figures, spread, forward, leak, cranking, rules }: Seen,
 ): CylinderAssessment[] => {
   const earlier = earlierFlags(record, test, "dry", figures);
   const moved = sinceFirst(record, test, figures);
+  const repeated = repeatsOf(record, test, figures);
   return record.engine.cylinders.map((label, i): CylinderAssessment => {
     const own = pressures[i] ?? {};
     const verdict = forward?.cylinders[i];
     const { flaggedBefore = false, sameDayRepeats = 0 } = earlier[i] ?? {};
-    const missed = limitsMissed(record, own.dry, { spread, pressures });
+    // a share of the highest says nothing of a cylinder whose cranking speed may explain it
+    const excused = uneven?.refused !== undefined && !isFlagged(verdict);
+    const missedBy = (value: PressureValue | undefined): readonly LimitMissed[] =>
+      limitsMissed(record, value, { spread, pressures }).filter(
+        (limit) => !excused || limit === "maker-minimum",
+      );
+    const missed = missedBy(own.dry);
     const belowLimit = missed.length > 0;
-    const read = (own.dry?.readings.length ?? 0) + sameDayRepeats;
-    const dryStanding =
-      verdict === undefined ? undefined : standing({ verdict, repeats: read, flaggedBefore, belowLimit });
+    const repeats = (own.dry?.readings.length ?? 0) + sameDayRepeats;
+    const isLowAnyway = own.dry !== undefined && missedBy(highestOf(own.dry)).length > 0;
+    const contradicted = repeated[i] === "contradict" && !isLowAnyway;
+    const evidence = { repeats, flaggedBefore, belowLimit, contradicted };
+    const dryStanding = verdict === undefined ? undefined : standing({ verdict, ...evidence });
+    const beside = {
+      ...(leak[i] === undefined ? {} : { leakDown: leak[i] }),
+      ...(cranking === undefined ? {} : { cranking }),
+    };
     const both = worse([dryStanding, leak[i]?.standing]);
     const [heard, belowMedian] = [test.heard?.[i], spread?.belowMedian[i]];
     const others = belowOthers(pressures, i);
@@ -123,10 +166,15 @@ const cylindersSeen = (
       flaggedBefore,
       belowLimit,
       limitsMissed: missed,
-      ...(leak[i] === undefined ? {} : { leakDown: leak[i] }),
+      ...(verdict?.kind === "read" && isLowWithoutLeak(label, dryStanding, beside)
+        ? { lowWithoutLeak: true }
+        : {}),
+      ...(isAtLimit(label, missed, rules) ? { atLimit: true } : {}),
+      ...(leak[i] === undefined ? {} : { leakDown: leakDownOf(label, leak[i], rules) }),
       ...(heard === undefined ? {} : { heard }),
       ...(both === undefined ? {} : { standing: both }),
       ...(dryStanding === undefined ? {} : { dryStanding }),
+      ...(repeated[i] === undefined ? {} : { repeats: repeated[i] }),
       ...(verdict?.kind === "read" && verdict.t !== undefined ? { t: verdict.t } : {}),
       ...(belowMedian === undefined ? {} : { belowMedian }),
       ...(others === undefined ? {} : { belowOthers: others }),
@@ -134,6 +182,9 @@ const cylindersSeen = (
     };
   });
 };
+
+const leakDownOf = (label: string, leak: LeakValue, rules: readonly RuleFinding[]): LeakValue =>
+  isLeakAtLimit(label, leak, rules) ? { ...leak, atLimit: true } : leak;
 
 /** The range of n healthy readings against their scatter. @source handbook/statistics.md A.1, G */
 const apartOf = (
@@ -149,7 +200,7 @@ const apartOf = (
 const belowOthers = (pressures: readonly CylinderPressures[], cylinder: number): number | undefined => {
   const own = pressures[cylinder]?.dry;
   const others = pressures.flatMap(({ dry }, i) =>
-    i !== cylinder && isCompared(dry) && dry.value > 0 ? [dry.corrected] : [],
+    i !== cylinder && isCompared(dry) && dry.value > 0 ? [comparedPressure(dry)] : [],
   );
-  return isCompared(own) && others.length > 0 ? 1 - own.corrected / median(others) : undefined;
+  return isCompared(own) && others.length > 0 ? 1 - comparedPressure(own) / median(others) : undefined;
 };

@@ -11,6 +11,7 @@ import type { GaugeHose } from "./gauges/gauge-hose.ts";
 import type { LeakTest } from "./leak/leak-test.ts";
 import type { LevelSince, SinceFirst } from "./years/changes.ts";
 import type { OilTest } from "./oil/oil-finding.ts";
+import type { RepeatsWord } from "./values/repeats-apart.ts";
 import type { DigitSlip } from "./values/slips.ts";
 import type { SpeedAssessment } from "./speed/speed-assessment.ts";
 import type { Trust } from "./trust/trust-reason.ts";
@@ -34,8 +35,11 @@ export interface PressureValue {
   readonly read: number;
   /** The same without what the gauge is known to read too high. */
   readonly value: number;
-  /** In reference air: what the readings of one test are compared by. */
+  /** In reference air: what the readings of one test are compared by, unless `even` stands. */
   readonly corrected: number;
+  /** Dry readings only, where the cylinders were cranked at differing speeds: in reference air and at the middle one of
+   *  them; absent where that was refused. */
+  readonly even?: number;
   /** Standard uncertainty of corrected; absent for a reading of 0. */
   readonly uncertainty?: number;
   /** Dry readings only: in reference air and at the reference speed; absent where that was refused. */
@@ -59,6 +63,8 @@ export interface CylinderAssessment {
   readonly standing?: Standing;
   /** Of the dry readings alone. */
   readonly dryStanding?: Standing;
+  /** Dry, where it was read more than once. */
+  readonly repeats?: RepeatsWord;
   /** Distance below the fellows in standard deviations, dry; absent for the core. */
   readonly t?: number;
   /** 1 - value / median of all. */
@@ -73,6 +79,10 @@ export interface CylinderAssessment {
   readonly flaggedBefore: boolean;
   /** Below the maker's own limit, or below three quarters of the highest where the maker states none. */
   readonly belowLimit: boolean;
+  /** Low in its dry reading, which does not look like a leak: its leak-down is no worse than its fellows'. */
+  readonly lowWithoutLeak?: true;
+  /** Below these limits by less than the doubt of its reading: too close to call. */
+  readonly atLimit?: true;
   /** Which of these limits it is below. */
   readonly limitsMissed: readonly LimitMissed[];
 }

@@ -4,6 +4,7 @@
 import type { EngineRecord, Test } from "../record/index.ts";
 import { type CylinderVerdict, type ForwardReading, type ForwardTest, forwardTest } from "../spread/index.ts";
 import type { EngineFigures } from "./figures.ts";
+import { unevenOf } from "./speed/even-speed.ts";
 import { isVoid } from "./trust/trust.ts";
 import { isSellers } from "./trust/trust-rules.ts";
 import {
@@ -37,18 +38,49 @@ export const forwardOf = (
   record: EngineRecord,
   test: Test,
   what: Compared,
-  { repeatability: own }: EngineFigures,
+  figures: EngineFigures,
 ): ForwardTest | undefined => {
   const values = valuesOf(test, what);
-  if (values === undefined) return undefined;
+  return values === undefined ? undefined : forwardOn(record, test, { what, values, figures });
+};
+
+interface On {
+  readonly what: Compared;
+  readonly values: KindValues;
+  readonly figures: EngineFigures;
+}
+
+/** The same with other values in the place of those of the test. */
+export const forwardOn = (
+  record: EngineRecord,
+  test: Test,
+  { what, values, figures: { repeatability: own } }: On,
+): ForwardTest => {
   const readings = readingsOf(test, what, values);
   const division = divisionOf(record, test, values, what);
-  return forwardTest(readings, {
-    prior: what === "dry" ? "cranking" : "leak-down",
-    ...(division === undefined ? {} : { division }),
-    ...(what === "leak-down" || own.s === undefined ? {} : { own: { s: own.s, df: own.df } }),
-  });
+  const judged = (lnFactors: readonly number[]): ForwardTest =>
+    forwardTest(
+      readings.map((one, i) => (one.kind === "read" ? { ...one, ln: one.ln + (lnFactors[i] ?? 0) } : one)),
+      {
+        prior: what === "dry" ? "cranking" : "leak-down",
+        ...(division === undefined ? {} : { division }),
+        ...(what === "leak-down" || own.s === undefined ? {} : { own: { s: own.s, df: own.df } }),
+      },
+    );
+  const uneven = what === "dry" ? unevenOf(record, test) : undefined;
+  if (uneven?.refused === undefined) return judged(uneven?.lnFactors ?? []);
+  return excused(judged([]), judged(uneven.lnForgiven));
 };
+
+/** Flagged only where it is so both as read and with what a lower cranking speed may have taken. */
+const excused = (asRead: ForwardTest, forgiven: ForwardTest): ForwardTest => ({
+  ...asRead,
+  cylinders: asRead.cylinders.map((one, i): CylinderVerdict => {
+    const other = forgiven.cylinders[i];
+    if (one.kind !== "read" || other?.kind !== "read" || !one.flagged) return one;
+    return other.flagged ? { ...other, flaggedAt1: one.flaggedAt1 && other.flaggedAt1 } : other;
+  }),
+});
 
 /** The readings of one kind as the forward test takes them. */
 const readingsOf = (test: Test, what: Compared, values: KindValues): readonly ForwardReading[] =>
@@ -87,7 +119,7 @@ export const earlierFlags = (
   figures: EngineFigures,
 ): readonly Earlier[] => {
   const isUsable = (other: Test): boolean =>
-    other !== test && counts(other, what) && !isSellers(other) && !isVoid(record, other, figures);
+    other !== test && counts(other, what) && !isSellers(other) && !isVoid(record, other, { what, figures });
   const before = record.tests.findLast((other) => other.date < test.date && isUsable(other));
   const flagsBefore = before === undefined ? undefined : forwardOf(record, before, what, figures);
   const sameDay = record.tests.filter((other) => other.date === test.date && isUsable(other));

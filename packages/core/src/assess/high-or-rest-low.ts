@@ -6,6 +6,7 @@ import type { EngineRecord, Test } from "../record/index.ts";
 import type { CylinderAssessment } from "./assessment.ts";
 import type { EngineFigures } from "./figures.ts";
 import { forwardOf } from "./flags.ts";
+import { comparedPressure } from "./values/pressure-values.ts";
 
 /** Labels of the cylinders that stand out high at 5 %, where they are less than half and none stands out low. The test is
  *  one-sided and its scatter symmetrical, so the same critical values hold for readings with their sign turned. */
@@ -22,7 +23,7 @@ export const highOrRestLow = (
   const turned = cylinders.map(({ dryStanding, pressures: { dry } }) =>
     dryStanding === undefined || dry === undefined
       ? ({ kind: "not-read" } as const)
-      : ({ kind: "read", ln: -Math.log(dry.corrected), repeats: dry.readings.length } as const),
+      : ({ kind: "read", ln: -Math.log(comparedPressure(dry)), repeats: dry.readings.length } as const),
   );
   const { cylinders: verdicts, compared } = forwardTest(turned, { prior });
   const high = cylinders.filter((_, i) => {

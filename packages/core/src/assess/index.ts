@@ -8,26 +8,32 @@ export {
   type TestAssessment,
 } from "./assessment.ts";
 export { type LeakValue } from "./leak/assess-leak-down.ts";
-export { restrictorOf } from "./leak/leak-instrument.ts";
+export { openHolesOf, restrictorOf } from "./leak/leak-instrument.ts";
 export { type LeakTest } from "./leak/leak-test.ts";
 export { type LeakAndCranking, type ExplainedCylinder } from "./leak/leak-and-cranking.ts";
 export { type LeakPart } from "./leak/leak-parts.ts";
 export { type MasterUse } from "./leak/leak-master.ts";
 export { type LevelSince, type SinceFirst } from "./years/changes.ts";
 export { type ComparedCell, type GaugeComparison } from "./gauges/gauge-comparison.ts";
+export { comparedReadings } from "./gauges/compared-readings.ts";
 export {
   compareGauges,
-  comparedReadings,
   type GaugePair,
   type GaugeRepeats,
   type MeasuredStanding,
   type StandingRefused,
 } from "./gauges/compare-gauges.ts";
 export { type DayDifference } from "./gauges/day-difference.ts";
-export { linkedGauges, type LinkedGauges } from "./gauges/linked-gauge.ts";
+export { linkBetween, linkedGauges, type LinkedGauges } from "./gauges/linked-gauge.ts";
 export { gaugeLink, type NewLink } from "./gauges/gauge-link.ts";
 export { holeCalibration, type HoleCalibration, type HoleFinding } from "./gauges/hole-calibration.ts";
-export { speedCalibration, type SpeedReadings } from "./gauges/speed-calibration.ts";
+export {
+  speedCalibration,
+  type SpeedCalibration,
+  type SpeedCalibrationRefused,
+  type SpeedReadings,
+} from "./gauges/speed-calibration.ts";
+export { type RepeatsWord } from "./values/repeats-apart.ts";
 export { type DigitSlip } from "./values/slips.ts";
 export { judgeTrust } from "./trust/trust.ts";
 export { type Trust, type TrustCode, type TrustReason } from "./trust/trust-reason.ts";

@@ -6,8 +6,13 @@ import type { Engine, EngineRecord } from "../record/index.ts";
 import type { RuleReading } from "../rules/index.ts";
 import { type Spread, readingUncertainty } from "../spread/index.ts";
 import type { LimitMissed, PressureValue } from "./assessment.ts";
-import type { TrustCode } from "./trust/trust-reason.ts";
-import { type CylinderPressures, type GaugeDoubt, isCompared } from "./values/pressure-values.ts";
+import type { Trust } from "./trust/trust-reason.ts";
+import {
+  type CylinderPressures,
+  type GaugeDoubt,
+  comparedPressure,
+  isCompared,
+} from "./values/pressure-values.ts";
 import type { SpeedAssessment } from "./speed/speed-assessment.ts";
 import { sweptOf } from "./speed/speed-estimates.ts";
 
@@ -31,7 +36,7 @@ export const limitsMissed = (
 ): readonly LimitMissed[] => {
   if (!isCompared(value) || spread === undefined) return [];
   const { minimum, difference, lowestToHighest } = engine.compressionLimits;
-  const share = value.corrected / spread.highest;
+  const share = comparedPressure(value) / spread.highest;
   if (minimum === undefined && difference === undefined && lowestToHighest === undefined)
     return share < usualShare * atMost ? ["usual-ratio"] : [];
   const own = fullOf(value);
@@ -47,7 +52,7 @@ export const limitsMissed = (
 };
 
 /** The dry readings as the rules take them. Where the speed is not corrected its doubt stands in the common part.
- *  @param facts - a test that is void carries no rule either */
+ *  @param facts - a test that is void for them carries no rule either */
 export const ruleReadings = (
   { engine }: EngineRecord,
   pressures: readonly CylinderPressures[],
@@ -55,12 +60,12 @@ export const ruleReadings = (
     doubt,
     correction,
     speed,
-    trust,
+    voids,
   }: {
     readonly doubt: GaugeDoubt;
     readonly correction: PressureCorrection;
     readonly speed: SpeedAssessment | undefined;
-    readonly trust: TrustCode;
+    readonly voids: Trust["voids"];
   },
 ): RuleReading[] =>
   engine.cylinders.map((label, i): RuleReading => {
@@ -74,10 +79,10 @@ export const ruleReadings = (
       label,
       state: value.pegged
         ? "pegged"
-        : value.doubtful || !isCompared(value) || trust === "void"
+        : value.doubtful || !isCompared(value) || voids === "all"
           ? "doubtful"
           : "taken",
-      pressureCorrected: gaugePressure(value.corrected),
+      pressureCorrected: gaugePressure(comparedPressure(value)),
       fullyCorrected: gaugePressure(fullOf(value)),
       ownUncertainty: read ? parts.reading : 0,
       ...(full === undefined ? {} : { fullOwnUncertainty: full.own }),

@@ -8,17 +8,20 @@ const listed = (items: readonly string[]): string =>
   items.length < 2 ? items.join("") : `${items.slice(0, -1).join(", ")} and ${items.at(-1) ?? ""}`;
 const labelsOf = (some: readonly CylinderAssessment[]): string => listed(some.map(({ label }) => label));
 
-type Found = Pick<TestAssessment, "trust" | "cylinders" | "apart" | "high">;
+type Found = Pick<TestAssessment, "trust" | "cylinders" | "apart" | "high" | "oil">;
 
 /** Minutes and texts are common practice, no source. */
 export const nextTests = (record: EngineRecord, test: Test, found: Found): readonly NextTest[] => {
   if (test.setAside !== undefined) return afterSetAside(record, test);
   const first = forTheDay(found);
-  if (found.trust.code === "void")
-    return first.length > 0 ? first : [{ code: "repeat", text: "make the whole test again", minutes: 20 }];
+  const [stroke] = found.trust.reasons.filter(({ code }) => code === "wrong-stroke");
+  const again = stroke === undefined ? [] : [repeat(stroke.mend, 10)];
+  if (found.trust.voids === "all")
+    return first.length + again.length > 0 ? [...first, ...again] : [repeat("make the whole test again", 20)];
   const low = found.cylinders.filter(({ standing }) => isLow(standing));
   return [
     ...first,
+    ...again,
     ...toCheck(found, low),
     ...toListen(record, low),
     ...toReadAgain(found, low),
@@ -32,7 +35,7 @@ const isLow = (word: CylinderAssessment["standing"]): boolean => word === "laggi
 const afterSetAside = ({ tests }: EngineRecord, test: Test): readonly NextTest[] =>
   tests.some((other) => other !== test && other.date >= test.date && other.setAside === undefined)
     ? []
-    : [{ code: "repeat", text: "make the whole test again", minutes: 20 }];
+    : [repeat("make the whole test again", 20)];
 
 /** What spoilt the test. */
 const forTheDay = ({ trust }: Found): NextTest[] => {
@@ -55,16 +58,23 @@ const forTheDay = ({ trust }: Found): NextTest[] => {
 const repeat = (text: string, minutes: number): NextTest => ({ code: "repeat", text, minutes });
 
 /** What is more often the gauge or the hand than the engine. */
-const toCheck = ({ trust }: Found, low: readonly CylinderAssessment[]): readonly NextTest[] => {
+const toCheck = ({ trust, oil }: Found, low: readonly CylinderAssessment[]): readonly NextTest[] => {
   const mistyped = trust.reasons.some(({ code }) => code === "slip" || code === "beyond-engine");
   const noPressure = low.filter(
     ({ pressures, leakDown }) => pressures.dry?.value === 0 || isAllLost(leakDown),
   );
   return [
     ...(mistyped ? [repeat("see whether the reading was mistyped: amend it, or read it again", 5)] : []),
+    ...(oil?.cylinders.some(({ doubts }) => doubts.includes("fell")) === true
+      ? [repeat("charge the battery, look at the gauge, then the dry and the oil readings again", 20)]
+      : []),
     ...(noPressure.length > 0 ? [repeat(checkText(noPressure), 10)] : []),
   ];
 };
+
+/** Where the air of the crankcase is heard: a two-stroke with ports has no oil filler. */
+const breather = ({ porting }: EngineRecord["engine"]): string =>
+  porting === "ports" ? "crankcase" : "oil filler";
 
 /** A leak-down that found a leak, and nobody wrote down where the air goes. */
 const toListen = ({ engine }: EngineRecord, low: readonly CylinderAssessment[]): readonly NextTest[] => {
@@ -72,7 +82,7 @@ const toListen = ({ engine }: EngineRecord, low: readonly CylinderAssessment[]):
     ({ heard = [], leakDown }) => heard.length === 0 && isLow(leakDown?.standing) && !isAllLost(leakDown),
   );
   if (unheard.length === 0) return [];
-  const places = `intake, exhaust, oil filler${engine.cooling === "air" ? "" : ", coolant"}`;
+  const places = `intake, exhaust, ${breather(engine)}${engine.cooling === "air" ? "" : ", coolant"}`;
   const text = `listen where the air goes on ${labelsOf(unheard)}, at top dead centre on compression: ${places}`;
   return [{ code: "leak-down-and-listen", text, minutes: 10 }];
 };
@@ -85,10 +95,16 @@ const toReadAgain = (
   const twice = (which: string): NextTest => repeat(`read ${which} again, twice, before you believe it`, 5);
   if (high !== undefined) return [twice(listed(high))];
   const suspects = low.filter(({ standing }) => standing === "suspect");
-  if (suspects.length > 0) return [twice(labelsOf(suspects))];
-  if (codes.has("repeats-apart") || codes.has("doubtful-cell")) return [twice("the doubtful ones")];
+  const close = low.every((one) => one.standing === "suspect" || isTooClose(one)) ? low : suspects;
+  if (close.length > 0) return [twice(labelsOf(close))];
+  if (codes.has("repeats-apart") || codes.has("leak-repeats-apart") || codes.has("doubtful-cell"))
+    return [twice("the doubtful ones")];
   return low.length === 0 && apart === "wider" ? [repeat("read every cylinder again, twice", 12)] : [];
 };
+
+/** Its word comes from a limit that lies within its doubt, and no repeats confirm it. */
+const isTooClose = ({ atLimit, repeats, leakDown }: CylinderAssessment): boolean =>
+  (atLimit === true && repeats === undefined) || leakDown?.atLimit === true;
 
 const isAllLost = (leakDown: CylinderAssessment["leakDown"]): boolean =>
   leakDown !== undefined && (leakDown.lost === 1 || leakDown.sizing.judgement?.kind === "no-seal");
@@ -118,16 +134,22 @@ const forLow = (
   const control = (sound ?? (standOut.length > 0 ? low.find((one) => !standOut.includes(one)) : undefined))
     ?.label;
   const list: NextTest[] = [];
-  if (wetAllowed && !done.has("wet") && done.has("dry") && high === undefined)
+  const tight = low.filter(({ lowWithoutLeak }) => lowWithoutLeak === true);
+  if (tight.length > 0)
+    list.push(
+      repeat(`look at valve lift, timing, intake and hose of ${labelsOf(tight)}, then read again`, 30),
+    );
+  const leaking = (standOut.length > 0 ? standOut : low).filter((one) => !tight.includes(one));
+  if (leaking.length > 0 && wetAllowed && !done.has("wet") && done.has("dry") && high === undefined)
     list.push({
       code: "wet",
-      text: `oil test on ${labels}${control === undefined ? "" : `, with ${control} as control`}`,
+      text: `oil test on ${labelsOf(leaking)}${control === undefined ? "" : `, with ${control} as control`}`,
       minutes: 10,
     });
   if (!done.has("leak-down"))
     list.push({
       code: "leak-down-and-listen",
-      text: `leak-down on ${high === undefined ? labels : "every cylinder"}: listen at intake, exhaust and oil filler`,
+      text: `leak-down on ${high === undefined ? labels : "every cylinder"}: listen at intake, exhaust and ${breather(engine)}`,
       minutes: 25,
     });
   if (!done.has("dry")) list.push({ code: "cranking", text: "cranking test of every cylinder", minutes: 12 });

@@ -39,6 +39,11 @@ export const wet: Sheet = {
       when: (situation) => situation.chamber !== undefined,
     },
     {
+      text: "Chamber not known: in a small one 5 ml is a lot. Bore, stroke and ratio would tell.",
+      source: "5 ml fill 20 % of the chamber of a 225 ml cylinder at 10:1; computed by this project",
+      when: ({ chamber, engine }) => chamber === undefined && engine.wetTest?.oil === undefined,
+    },
+    {
       text: "Plugs out, ignition and fuel off, throttle open, as for dry.",
       source: "all petrol manuals read",
       only: "spark",

@@ -49,8 +49,12 @@ export const judgeLeakRules = (
         source,
         status,
         tester: match,
+        ...askedOf(rule),
       };
     });
+
+const askedOf = ({ applies }: Rule): Pick<RuleFinding, "testerAsked"> =>
+  applies.kind === "engines" && applies.tester !== undefined ? { testerAsked: applies.tester } : {};
 
 const testerMatch = ({ applies }: Rule, tester: TesterFacts): TesterMatch => {
   const asked = applies.kind === "engines" ? applies.tester : undefined;

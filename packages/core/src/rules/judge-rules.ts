@@ -1,6 +1,6 @@
 // Rules on the readings of one test: a verdict each, with the cylinder that is worst.
 
-import type { EngineFacts } from "./applies.ts";
+import type { EngineFacts, RuleTester } from "./applies.ts";
 import { type Formula, variablesOf } from "./formula.ts";
 import { type Bench, judgeFormula, uncertaintyOfFormula, valueOf } from "./judge-formula.ts";
 import type { ReadingGap, RuleReading } from "./reading.ts";
@@ -37,6 +37,8 @@ export interface RuleFinding {
   readonly gaps?: readonly Gap[];
   /** Leak-down: what is to be said of the tester the limit is for. */
   readonly tester?: TesterMatch;
+  /** The tester it is for, where that kept it from being judged. */
+  readonly testerAsked?: RuleTester;
 }
 
 /** `as-read`: the limit names no tester; `matches`; `another`: it is for another one, so not applied; `unknown`: restrictor

@@ -12,9 +12,12 @@ export interface StandingEvidence {
   readonly flaggedBefore: boolean;
   /** It reads below a published limit: the maker's, else three quarters of the highest. */
   readonly belowLimit: boolean;
+  /** Its repeats lie further apart than repeats do, and not each of them would be flagged by itself. */
+  readonly contradicted?: boolean;
 }
 
-/** One flag is only `suspect`: healthy engines show one in 3 to 6 of 100 tests (simulated), so repeat it. `lagging`
+/** Where repeats contradict each other their mean is no reading: it is `suspect`, whatever else speaks against it.
+ *  One flag is only `suspect`: healthy engines show one in 3 to 6 of 100 tests (simulated), so repeat it. `lagging`
  *  needs more: flagged at 1 % on two repeats, flagged in two tests running, below a published limit, or no compression.
  *  @returns undefined for a cylinder that was not read */
 export const standing = ({
@@ -22,10 +25,12 @@ export const standing = ({
   repeats,
   flaggedBefore,
   belowLimit,
+  contradicted = false,
 }: StandingEvidence): Standing | undefined => {
   if (verdict.kind === "not-read") return undefined;
-  if (verdict.kind === "no-compression" || belowLimit) return "lagging";
+  if (verdict.kind === "no-compression" || belowLimit) return contradicted ? "suspect" : "lagging";
   if (!verdict.flagged) return "even";
+  if (contradicted) return "suspect";
   return flaggedBefore || (verdict.flaggedAt1 && repeats >= 2) ? "lagging" : "suspect";
 };
 

@@ -1,6 +1,7 @@
 // Two gauges on the same warm engine: how the one stands to the other, where the readings can carry it.
 
 import { pressureCorrection } from "../../cranking/index.ts";
+import { dialUncertainty } from "../../leakdown/index.ts";
 import type { EngineRecord, Test } from "../../record/index.ts";
 import {
   type GaugeStudy,
@@ -14,15 +15,10 @@ import {
 import { type DayDifference, dayDifference } from "./day-difference.ts";
 import { figuresOf } from "../figures.ts";
 import type { GaugeComparison } from "./gauge-comparison.ts";
+import { disagreeing } from "./disagreeing.ts";
 import { type GaugeRatio, leakRatios, pressureRatios } from "./gauge-ratios.ts";
-import {
-  type KindValues,
-  comparisonsOf,
-  crankingKinds,
-  fractionLost,
-  supplyOf,
-  valuesOf,
-} from "../values/values.ts";
+import { testerDial } from "./tester-dial.ts";
+import { type KindValues, comparisonsOf, crankingKinds, supplyOf, valuesOf } from "../values/values.ts";
 
 /** Why two gauges cannot be linked by these readings. */
 export type StandingRefused =
@@ -30,7 +26,9 @@ export type StandingRefused =
   | { readonly code: "gauge-not-named" }
   | { readonly code: "day-differs"; readonly by: DayDifference }
   | { readonly code: "supply-unknown" }
-  | { readonly code: "too-few"; readonly needed: number };
+  | { readonly code: "too-few"; readonly needed: number }
+  /** The cylinders that do not stand as the others do; in the engine's order. */
+  | { readonly code: "cylinders-disagree"; readonly labels: readonly string[] };
 
 /** reading of the gauge / reading of the other; of leak-down testers alpha / alpha. */
 export interface MeasuredStanding {
@@ -96,6 +94,7 @@ const pairOf = (record: EngineRecord, test: Test, pair: Pair): GaugePair => {
       ? leakRatios(labels, pair, (i, gauge) => ({
           supply: supplyOf(test, i, gauge),
           ambient: pressureCorrection(test.conditions).station,
+          uDial: dialUncertainty(testerDial(record.gauges.find(({ id }) => id === gauge))),
         }))
       : pressureRatios(labels, pair, figuresOf(record).repeatability.blended);
   const both = [counts, other];
@@ -127,7 +126,8 @@ const standingOf = (
   if (what === "leak-down" && !isSupplied) return { kind: "refused", code: "supply-unknown" };
   if (cylinders.length < fewestCylinders)
     return { kind: "refused", code: "too-few", needed: fewestCylinders };
-  return measured(cylinders);
+  const labels = disagreeing(cylinders);
+  return labels.length > 0 ? { kind: "refused", code: "cylinders-disagree", labels } : measured(cylinders);
 };
 
 /** The scatter that the readings are known to have counts as six degrees of freedom beside that of the ratios. */
@@ -161,32 +161,4 @@ const repeatsOf = (values: KindValues): GaugeRepeats | undefined => {
   return s === undefined
     ? undefined
     : { ...(values.gauge === undefined ? {} : { gauge: values.gauge }), s, df };
-};
-
-export interface ComparedReadings {
-  readonly name: string;
-  /** As read: gauge pressures [Pa], of a leak-down the fraction lost; in the engine's order. */
-  readonly values: readonly (number | undefined)[];
-  /** What the gauge is known to read too high [Pa]: taken out before they are compared. */
-  readonly readsHigh?: number;
-}
-
-/** What the two gauges of a pair read, that which counts first. */
-export const comparedReadings = (
-  { engine }: EngineRecord,
-  test: Test,
-  { what, gauge, to }: GaugePair,
-): readonly ComparedReadings[] => {
-  const counts = valuesOf(test, what);
-  const other = comparisonsOf(test, what).find((values) => values.gauge === gauge);
-  const readings = (values: KindValues, name = "no name"): ComparedReadings => ({
-    name,
-    ...(values.readsHigh === undefined ? {} : { readsHigh: values.readsHigh }),
-    values: engine.cylinders.map((_, i) => {
-      const read = values.cells[i]?.read;
-      if (read === undefined || what !== "leak-down") return read;
-      return fractionLost(values.holds, read, supplyOf(test, i, values.gauge));
-    }),
-  });
-  return counts === undefined || other === undefined ? [] : [readings(counts, to), readings(other, gauge)];
 };

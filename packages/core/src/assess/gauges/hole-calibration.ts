@@ -5,7 +5,6 @@ import {
   type Restrictor,
   alphaOf,
   alphaUncertainty,
-  classLimit,
   dialUncertainty,
   dischargeOf,
 } from "../../leakdown/index.ts";
@@ -16,9 +15,10 @@ import {
   gaugePressure,
   length,
 } from "../../quantity/index.ts";
-import type { Gauge, KnownHole } from "../../record/index.ts";
-import { mean, sampleStandardDeviation } from "../../statistics/index.ts";
+import { type Gauge, type KnownHole, holesFault } from "../../record/index.ts";
 import { trueReading } from "../values/values.ts";
+import { type HoleDoubt, combineHoles } from "./combine-holes.ts";
+import { testerDial } from "./tester-dial.ts";
 
 /** One hole, and the bore that the restrictor acts as: it passes what a hole of that bore, made like this one, would. */
 export interface HoleFinding {
@@ -28,6 +28,8 @@ export interface HoleFinding {
   readonly actsAs: Length;
   /** Standard uncertainty. */
   readonly uActsAs: number;
+  /** How much it counts beside the others, 0 to 1; together 1. */
+  readonly weight: number;
 }
 
 export type HoleCalibration =
@@ -37,43 +39,41 @@ export type HoleCalibration =
       readonly holes: readonly HoleFinding[];
       readonly actsAs: Length;
       readonly uActsAs: number;
+      /** `apart`: the holes lie further apart than dials and drills explain; the doubt is widened by it. */
+      readonly holesAre: "one" | "together" | "apart";
       /** Where the bore is known: its area used, beside that of the holes, and the discharge coefficient that follows if
        *  the holes have that of their make. */
       readonly used?: { readonly share: number; readonly cd: number; readonly ofHoles: number };
     }
   /** The supply is not known: a reading between these has an equal hole. */
   | { readonly kind: "span"; readonly least: KnownHole; readonly most: KnownHole }
-  | { readonly kind: "one-hole" }
-  /** A larger hole did not move the needle further than a smaller one; or all of it, or none, was lost. */
-  | { readonly kind: "contradictory" };
+  | { readonly kind: "one-hole" };
 
 /** Half-width of a drilled hole of which nothing is said [m]; judgement. */
 const holeHalfWidth = 0.00002;
 
-/** d = d_hole/√α for each hole; together the mean of ln d, with the doubt of the dials, which all holes share, or that of
- *  their scatter where it is larger.
- *  @param ambient - air of the place  @returns undefined for a gauge without known holes  @source handbook/leakdown.md C.4, H.1 */
+/** d = d_hole/√α for each hole, and all of them together as combineHoles has it.
+ *  @param ambient - air of the place  @returns undefined for a gauge without known holes
+ *  @throws RangeError for holes that holesFault refuses, which no file brings  @source handbook/leakdown.md C.4, H.1 */
 export const holeCalibration = (gauge: Gauge, ambient: AbsolutePressure): HoleCalibration | undefined => {
   const { knownHoles = [], regulated, restrictor } = gauge;
+  const fault = holesFault(knownHoles, gauge);
+  if (fault !== undefined) throw new RangeError(`holeCalibration: ${fault.hole}: ${fault.why}`);
   const bySize = knownHoles.toSorted((a, b) => a.hole - b.hole);
   const [least] = bySize;
   const most = bySize.at(-1);
   if (least === undefined || most === undefined) return undefined;
-  if (!risesWithSize(bySize)) return { kind: "contradictory" };
   if (regulated === undefined)
     return bySize.length === 1 ? { kind: "one-hole" } : { kind: "span", least, most };
-  const holes = bySize.flatMap((hole) => findingOf(hole, gauge, { regulated, ambient }) ?? []);
-  if (holes.length < bySize.length) return { kind: "contradictory" };
-  const logs = holes.map((one) => Math.log(one.actsAs));
-  const actsAs = Math.exp(mean(logs));
-  const dials = mean(holes.map((one) => one.uActsAs / one.actsAs));
-  const scatter = logs.length < 2 ? 0 : sampleStandardDeviation(logs) / Math.sqrt(logs.length);
-  const relative = Math.max(dials, scatter);
+  const each = bySize.map((hole) => findingOf(hole, gauge, { regulated, ambient }));
+  const { ln, uncertainty, weights, chance } = combineHoles(each.map(({ doubt }) => doubt));
+  const actsAs = Math.exp(ln);
   return {
     kind: "restrictor",
-    holes,
+    holes: each.map(({ found }, i) => ({ ...found, weight: weights[i] ?? 0 })),
     actsAs: length(actsAs),
-    uActsAs: actsAs * relative,
+    uActsAs: actsAs * uncertainty,
+    holesAre: each.length === 1 ? "one" : chance,
     ...(restrictor === undefined ? {} : { used: usedOf(actsAs / restrictor) }),
   };
 };
@@ -84,42 +84,33 @@ const usedOf = (ratio: number): { readonly share: number; readonly cd: number; r
   return { share: ratio ** 2, cd: cd * ratio ** 2, ofHoles: cd };
 };
 
-const risesWithSize = (bySize: readonly KnownHole[]): boolean =>
-  bySize.every((hole, i) => {
-    const before = bySize[i - 1];
-    if (before === undefined) return true;
-    if (before.holds !== hole.holds || !(hole.hole > before.hole)) return false;
-    return hole.holds === "lost" ? hole.reads > before.reads : hole.reads < before.reads;
-  });
-
 interface Fed {
   readonly regulated: GaugePressure;
   readonly ambient: AbsolutePressure;
 }
 
-const findingOf = (hole: KnownHole, gauge: Gauge, { regulated, ambient }: Fed): HoleFinding | undefined => {
+interface Finding {
+  readonly found: Omit<HoleFinding, "weight">;
+  readonly doubt: HoleDoubt;
+}
+
+/** The class error of the dials is one for all holes; the step of the dial and the drill are each hole's own. */
+const findingOf = (hole: KnownHole, gauge: Gauge, { regulated, ambient }: Fed): Finding => {
   const cylinder =
     hole.holds === "lost" ? regulated * (1 - hole.reads) : trueReading(hole.reads, gauge.readsHigh ?? 0);
-  if (!(cylinder > 0 && cylinder < regulated)) return undefined;
-  const dial = dialUncertainty(dialOf(gauge));
-  const reading: LeakReading = {
-    supply: regulated,
-    cylinder: gaugePressure(cylinder),
-    ambient,
-    uSupply: dial,
-    uCylinder: dial,
-  };
+  const reading: LeakReading = { supply: regulated, cylinder: gaugePressure(cylinder), ambient };
   const alpha = alphaOf(reading);
   const actsAs = hole.hole / Math.sqrt(alpha);
-  const drilled = holeHalfWidth / (hole.hole * Math.sqrt(3));
-  const uActsAs = actsAs * Math.hypot(alphaUncertainty(reading) / 2, drilled);
-  return { hole, alpha, actsAs: length(actsAs), uActsAs };
+  const byDials = (dial: number): number =>
+    alphaUncertainty({ ...reading, uSupply: dial, uCylinder: dial }) / 2;
+  const none = gaugePressure(0);
+  const shared = byDials(dialUncertainty({ ...testerDial(gauge), division: none }));
+  const own = Math.hypot(
+    byDials(dialUncertainty({ ...testerDial(gauge), limit: none })),
+    holeHalfWidth / (hole.hole * Math.sqrt(3)),
+  );
+  return {
+    found: { hole, alpha, actsAs: length(actsAs), uActsAs: actsAs * Math.hypot(shared, own) },
+    doubt: { ln: Math.log(actsAs), shared, own },
+  };
 };
-
-const dialOf = ({ classPercent, fullScale, division, matched }: Gauge) => ({
-  ...(classPercent === undefined || fullScale === undefined
-    ? {}
-    : { limit: classLimit(classPercent, fullScale) }),
-  ...(division === undefined ? {} : { division }),
-  ...(matched === undefined ? {} : { matched }),
-});

@@ -3,11 +3,14 @@
 import { lostUncertainty } from "../../leakdown/index.ts";
 import type { EngineRecord, Test } from "../../record/index.ts";
 import { type Standing, standing } from "../../spread/index.ts";
-import { earlierFlags, forwardOf } from "../flags.ts";
+import { earlierFlags, forwardOf, isFlagged } from "../flags.ts";
+import type { RepeatsWord } from "../values/repeats-apart.ts";
 import type { EngineFigures } from "../figures.ts";
 import type { TrustCode } from "../trust/trust-reason.ts";
 import { type LeakInstrument, pressuresOf, tellsSize } from "./leak-instrument.ts";
 import { type MasterUse, isBeyondMaster, masterUse } from "./leak-master.ts";
+import { leakRepeats } from "./leak-repeats.ts";
+import { takesLost } from "./leak-takes.ts";
 import { type LeakSizing, leakSizing } from "./leak-size.ts";
 import { fractionLost, supplyOf, valuesOf } from "../values/values.ts";
 
@@ -20,6 +23,10 @@ export interface LeakValue {
   readonly value?: number;
   /** Fraction lost, 0 … 1. */
   readonly lost: number;
+  /** Of each take. */
+  readonly takesLost: readonly number[];
+  /** Where it was read more than once. */
+  readonly repeats?: RepeatsWord;
   /** Standard uncertainty of it by the dials; absent on a tester that tells a percent only. */
   readonly uLost?: number;
   /** How large the leak is, as far as its tester tells; empty in a test that is void. */
@@ -28,6 +35,12 @@ export interface LeakValue {
   readonly master?: MasterUse;
   /** More is lost than the maker, or the master of that day, allows. */
   readonly belowLimit: boolean;
+  /** Leaks more than the master orifice of that day: one of the limits. */
+  readonly beyondMaster: boolean;
+  /** Past its limits by less than its own doubt. */
+  readonly atLimit?: true;
+  /** Further below its fellows than chance brings once in 20 tests. */
+  readonly flagged: boolean;
   readonly flaggedBefore: boolean;
   /** Absent in a test that is void. */
   readonly standing?: Standing;
@@ -53,6 +66,7 @@ export const assessLeakDown = (
   if (values === undefined || instrument === undefined) return record.engine.cylinders.map(() => undefined);
   const forward = trust === "void" ? undefined : forwardOf(record, test, "leak-down", figures);
   const earlier = earlierFlags(record, test, "leak-down", figures);
+  const repeated = leakRepeats(record, test, figures);
   const limit = record.engine.leakDownLimits.lost;
   return record.engine.cylinders.map((_, i): LeakValue | undefined => {
     const cell = values.cells[i];
@@ -64,24 +78,51 @@ export const assessLeakDown = (
     const sizing = trust === "void" ? {} : leakSizing(instrument, i, cell.value);
     const { judgement } = sizing;
     const reading = tellsSize(instrument) ? pressuresOf(instrument, i, cell.value) : undefined;
-    const master =
+    const masterFor = (value: number): MasterUse | undefined =>
       trust === "void"
         ? undefined
-        : masterUse(test, instrument, { cylinder: i, value: cell.value, judgement });
-    const belowLimit = (limit !== undefined && lost > limit) || isBeyondMaster(master);
-    const word =
+        : masterUse(test, instrument, {
+            cylinder: i,
+            value,
+            judgement: leakSizing(instrument, i, value).judgement,
+          });
+    const master = masterFor(cell.value);
+    const beyondMaster = isBeyondMaster(master);
+    const isOver = (part: number | undefined): boolean =>
+      limit !== undefined && part !== undefined && part > limit;
+    const belowLimit = isOver(lost) || beyondMaster;
+    const repeats = repeated[i];
+    const isOverAnyway =
+      repeats !== undefined &&
+      (isOver(fractionLost(values.holds, repeats.best, regulated)) ||
+        isBeyondMaster(masterFor(repeats.best)));
+    const contradicted = repeats?.word === "contradict" && !isOverAnyway;
+    const found =
       verdict === undefined
         ? undefined
         : judgement?.kind === "tight" && !belowLimit
           ? "even"
-          : standing({ verdict, repeats: cell.readings.length + sameDayRepeats, flaggedBefore, belowLimit });
+          : judgement?.kind === "no-seal" && !contradicted
+            ? "lagging"
+            : standing({
+                verdict,
+                repeats: cell.readings.length + sameDayRepeats,
+                flaggedBefore,
+                belowLimit,
+                contradicted,
+              });
+    const word = found === "even" && repeats?.isHidden === true ? "suspect" : found;
     return {
       ...(regulated === undefined ? {} : { regulated, readings: cell.readings, value: cell.value }),
       lost,
+      takesLost: takesLost(record, test, { values, cylinder: i }),
+      ...(repeats === undefined ? {} : { repeats: repeats.word }),
       ...(reading === undefined ? {} : { uLost: lostUncertainty(reading) }),
       sizing,
       ...(master === undefined ? {} : { master }),
       belowLimit,
+      beyondMaster,
+      flagged: isFlagged(verdict),
       flaggedBefore,
       ...(word === undefined ? {} : { standing: word }),
       ...(verdict?.kind === "read" && verdict.t !== undefined ? { t: verdict.t } : {}),

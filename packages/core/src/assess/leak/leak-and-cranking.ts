@@ -52,7 +52,8 @@ export const leakAndCranking = (
 ): LeakAndCranking | undefined => {
   const { bore, stroke, compressionRatio } = record.engine.geometry;
   if (bore === undefined || stroke === undefined || compressionRatio === undefined) return undefined;
-  if (record.engine.cycle !== "four-stroke" || isVoid(record, test, figures)) return undefined;
+  if (record.engine.cycle !== "four-stroke" || isVoid(record, test, { what: "leak-down", figures }))
+    return undefined;
   const cranking = counts(test, "dry") ? test : neighbour(record, test, { what: "dry", figures });
   const leak = counts(test, "leak-down") ? test : neighbour(record, test, { what: "leak-down", figures });
   if (cranking === undefined || leak === undefined || (cranking !== test && leak !== test)) return undefined;
@@ -102,7 +103,7 @@ const neighbour = (
         apart(other) <= near &&
         counts(other, what) &&
         !isSellers(other) &&
-        !isVoid(record, other, figures) &&
+        !isVoid(record, other, { what, figures }) &&
         !record.services.some(({ date, newBaseline }) => newBaseline.length > 0 && isBetween(date, other)),
     )
     .toSorted((a, b) => apart(a) - apart(b))[0];

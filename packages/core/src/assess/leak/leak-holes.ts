@@ -5,6 +5,7 @@ import { type Length, toSi } from "../../quantity/index.ts";
 import type { EngineRecord } from "../../record/index.ts";
 import type { CountedTest } from "../years/counted-test.ts";
 import { type LeakInstrument, pressuresOf } from "./leak-instrument.ts";
+import type { NotCarried } from "./leak-restated.ts";
 import type { LeakSeriesTest } from "./leak-series.ts";
 
 export interface Hole {
@@ -22,18 +23,23 @@ export interface HoleChange {
   readonly lnRatio: number;
   /** By dials and bores. */
   readonly uLnRatio: number;
+  /** The same with what readings differ by from day to day: what `shown` goes by. */
+  readonly uLnRatioBetweenDays: number;
   /** Whether more than twice its uncertainty, day to day included. */
   readonly shown: "yes" | "no";
 }
 
-/** Where the tester changed between two tests that count. */
+/** Where the tester, or its supply pressure, changed between two tests that count. */
 export interface TesterChange {
+  readonly what: "tester" | "supply";
   readonly fromTest: string;
   readonly toTest: string;
   readonly fromGauge?: string;
   readonly toGauge?: string;
   /** Whether the series goes on, its readings restated, or a new one begins. */
   readonly carried: "restated" | "new-history";
+  /** Why a new one begins, and the first cylinder that forbids to go on. */
+  readonly refused?: { readonly reason: NotCarried["reason"]; readonly label?: string };
   /** Cylinders whose hole is known on both sides, in the engine's order. */
   readonly holes: readonly HoleChange[];
 }
@@ -76,22 +82,39 @@ export const testerChanges = (
   });
   return full.slice(1).flatMap(({ one, own }, k): TesterChange[] => {
     const before = full[k];
-    if (before === undefined || before.own.instrument.gauge === own.instrument.gauge) return [];
+    if (before === undefined) return [];
+    const isOther = before.own.instrument.gauge !== own.instrument.gauge;
+    const isMoved = own.begins !== undefined || isRestated(own) !== isRestated(before.own);
+    if (!isOther && !isMoved) return [];
     const [first, then] = [holesOf(before.one, before.own), holesOf(one, own)];
     const [fromGauge, toGauge] = [before.own.instrument.gauge, own.instrument.gauge];
     return [
       {
+        what: isOther ? "tester" : "supply",
         fromTest: before.one.test.id,
         toTest: one.test.id,
         ...(fromGauge === undefined ? {} : { fromGauge }),
         ...(toGauge === undefined ? {} : { toGauge }),
         carried: own.begins === undefined ? "restated" : "new-history",
+        ...refusedOf(own, engine.cylinders),
         holes: oneMake(before.own.instrument.restrictor, own.instrument.restrictor)
           ? engine.cylinders.flatMap((label, i) => changeOf(label, first[i], then[i]))
           : [],
       },
     ];
   });
+};
+
+const isRestated = ({ restated }: LeakSeriesTest): boolean => restated !== undefined;
+
+const refusedOf = (
+  { notCarried }: LeakSeriesTest,
+  labels: readonly string[],
+): Pick<TesterChange, "refused"> => {
+  if (notCarried === undefined) return {};
+  const { reason, cylinder = -1 } = notCarried;
+  const label = labels[cylinder];
+  return { refused: { reason, ...(label === undefined ? {} : { label }) } };
 };
 
 /** Holes made like two restrictors of one make compare; of two makes only where both coefficients were measured. */
@@ -103,5 +126,6 @@ const changeOf = (label: string, before: Hole | undefined, after: Hole | undefin
   const lnRatio = Math.log(after.hole / before.hole);
   const uLnRatio = Math.hypot(before.uHole / before.hole, after.uHole / after.hole);
   const uDays = Math.hypot(before.uBetweenDays, after.uBetweenDays);
-  return [{ label, before, after, lnRatio, uLnRatio, shown: Math.abs(lnRatio) > 2 * uDays ? "yes" : "no" }];
+  const shown = Math.abs(lnRatio) > 2 * uDays ? "yes" : "no";
+  return [{ label, before, after, lnRatio, uLnRatio, uLnRatioBetweenDays: uDays, shown }];
 };

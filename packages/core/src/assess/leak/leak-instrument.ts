@@ -2,15 +2,17 @@
 
 import { pressureCorrection } from "../../cranking/index.ts";
 import {
+  type HoleReading,
   type LeakReading,
   type Restrictor,
   classLimit,
   cylinderOfLost,
   dialUncertainty,
+  usualSupply,
 } from "../../leakdown/index.ts";
-import { type AbsolutePressure, type GaugePressure, gaugePressure, toSi } from "../../quantity/index.ts";
+import { type AbsolutePressure, type GaugePressure, gaugePressure } from "../../quantity/index.ts";
 import { type EngineRecord, type Gauge, type Test, dayOf } from "../../record/index.ts";
-import { type KindValues, supplyOf } from "../values/values.ts";
+import { type KindValues, supplyOf, trueReading } from "../values/values.ts";
 
 export interface LeakInstrument {
   /** Its row of gauges.csv; absent where it is not described. */
@@ -64,6 +66,20 @@ export const restrictorOf = (tester: Gauge | undefined): Restrictor => {
   };
 };
 
+/** Its open holes in the kind of a reading, without what its dial reads too high.
+ *  @param supply - where it is known, holes read in the other kind count too */
+export const openHolesOf = (
+  tester: Gauge | undefined,
+  holds: "pressure" | "lost",
+  supply?: GaugePressure,
+): readonly HoleReading[] =>
+  (tester?.knownHoles ?? []).flatMap(({ hole, reads: read, holds: own }) => {
+    const reads = own === "pressure" ? trueReading(read, tester?.readsHigh ?? 0) : read;
+    if (own === holds) return [{ hole, reads }];
+    if (supply === undefined) return [];
+    return [{ hole, reads: own === "lost" ? supply * (1 - reads) : 1 - reads / supply }];
+  });
+
 /** One cylinder's reading as pressures; undefined where its supply is not known.
  *  @param value - gauge pressure [Pa], or the fraction lost, as the instrument holds */
 export const pressuresOf = (
@@ -81,9 +97,6 @@ export const pressuresOf = (
     uCylinder: uDial,
   };
 };
-
-/** A supply that testers are often set to: 80 psi [Pa]. */
-const usualSupply = gaugePressure(toSi(80, "psi"));
 
 /** The same with a usual supply where none is known, for ratios of two leaks: they hardly depend on it. */
 export const withUsualSupply = (instrument: LeakInstrument): LeakInstrument => ({

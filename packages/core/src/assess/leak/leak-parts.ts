@@ -27,6 +27,8 @@ export interface LeakPart {
   readonly leftAlpha?: number;
   /** Whether a change is shown: more than twice its uncertainty. */
   readonly shown: "yes" | "no" | "cannot-tell";
+  /** Whether less than half of the leak was closed, or is gone lower down: one half lies above share + 2 uShare. */
+  readonly isLessThanHalf: boolean;
 }
 
 const kinds = [
@@ -54,7 +56,27 @@ export const leakParts = (record: EngineRecord, test: Test): readonly LeakPart[]
   });
 };
 
-type Change = Pick<LeakPart, "share" | "uShare" | "closedAlpha" | "leftAlpha" | "shown">;
+export interface LeakAlone {
+  readonly what: LeakPart["what"];
+  /** Fraction lost, in the engine's order; undefined where it was not read or its supply is not known. */
+  readonly lost: readonly (number | undefined)[];
+}
+
+/** Those of a test that holds no plain leak-down. */
+export const leakAlone = (record: EngineRecord, test: Test): readonly LeakAlone[] =>
+  valuesOf(test, "leak-down") !== undefined
+    ? []
+    : kinds.flatMap(([kind, what]): LeakAlone[] => {
+        const values = valuesOf(test, kind);
+        if (values === undefined) return [];
+        const { supplies } = leakInstrument(record, test, values);
+        const lost = values.cells.map((cell, i) =>
+          cell === undefined ? undefined : fractionLost(values.holds, cell.value, supplies[i]),
+        );
+        return [{ what, lost }];
+      });
+
+type Change = Pick<LeakPart, "share" | "uShare" | "closedAlpha" | "leftAlpha" | "shown" | "isLessThanHalf">;
 
 const changeOf = (
   instrument: LeakInstrument,
@@ -63,7 +85,8 @@ const changeOf = (
 ): Change => {
   const usual = withUsualSupply(instrument);
   const [open, closed] = [first, then].map((value) => figuresOf(usual, cylinder, value));
-  if (open === undefined || closed === undefined || open.isTight) return { shown: "cannot-tell" };
+  if (open === undefined || closed === undefined || open.isTight)
+    return { shown: "cannot-tell", isLessThanHalf: false };
   const part = partClosed(open, closed);
   const share = part.alpha / open.alpha;
   // share = 1 - closed/open
@@ -76,6 +99,7 @@ const changeOf = (
     uShare,
     ...(isSized ? { closedAlpha: part.alpha, leftAlpha: closed.alpha } : {}),
     shown,
+    isLessThanHalf: share + 2 * uShare < 0.5,
   };
 };
 

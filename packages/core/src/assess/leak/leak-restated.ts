@@ -2,6 +2,7 @@
 
 import {
   type LeakReading,
+  type RestateRefusal,
   type Restrictor,
   boreUncertainty,
   dischargeOf,
@@ -37,32 +38,49 @@ interface Step {
 /** A restated reading may be no more in doubt than this by its dials [ln units]; judgement. */
 const mostDoubt = 0.03;
 
-/** Undefined where the two are not known well enough: a bore, a supply, a link; where one cylinder's reading must not be
- *  restated (handbook/leakdown.md H.2); or where the step leaves more doubt between the cylinders than sound ones scatter. */
+/** Why a test stands in no series with an earlier one: the rule that forbids it, and the first cylinder it forbids it for;
+ *  `no-size`: the tester tells a percent only, or goes by open holes. */
+export interface NotCarried {
+  readonly reason: RestateRefusal | "no-size";
+  /** Place of the cylinder in the engine's order. */
+  readonly cylinder?: number;
+}
+
+/** @param before - ln of the fraction held at the last test of that series, in the engine's order: what the restating
+ *  leaves open between the cylinders is not told as a change  @source handbook/leakdown.md H.2 */
 export const restatedTest = (
   values: KindValues,
   {
     own,
     other,
     gauges,
-  }: { readonly own: LeakInstrument; readonly other: LeakInstrument; readonly gauges: readonly Gauge[] },
-): RestatedTest | undefined => {
-  if (![own, other].every((one) => tellsSize(one) && !isByHoles(one))) return undefined;
+    before,
+  }: {
+    readonly own: LeakInstrument;
+    readonly other: LeakInstrument;
+    readonly gauges: readonly Gauge[];
+    readonly before: readonly (number | undefined)[];
+  },
+): RestatedTest | NotCarried => {
+  if (![own, other].every((one) => tellsSize(one) && !isByHoles(one))) return { reason: "no-size" };
   const step = stepOf(own, other, gauges);
+  if (step === undefined) return { reason: "restrictor-unknown" };
   const supply = other.supplies.find((one) => one !== undefined);
-  if (step === undefined || supply === undefined) return undefined;
-  const cells = values.cells.map((cell, i) => {
-    if (cell === undefined || cell.pegged) return "not-read";
+  if (supply === undefined) return { reason: "supply-unknown" };
+  const cells = values.cells.map((cell, i): Carried | RestateRefusal | undefined => {
+    if (cell === undefined || cell.pegged) return undefined;
     const reading = pressuresOf(own, i, cell.value);
-    if (reading === undefined) return undefined;
-    return reading.cylinder <= 0 ? "not-read" : carried(reading, { supply, step });
+    if (reading === undefined) return "supply-unknown";
+    return reading.cylinder <= 0 ? undefined : carried(reading, { supply, step });
   });
-  if (cells.includes(undefined)) return undefined;
-  const read = cells.filter((cell) => typeof cell === "object");
-  if (read.length === 0 || doubtBetween(read) > leakDownPrior.sigma) return undefined;
+  const refused = cells.findIndex((cell) => typeof cell === "string");
+  const reason = cells[refused];
+  if (typeof reason === "string") return { reason, cylinder: refused };
+  const read = cells.map((cell) => (typeof cell === "object" ? cell : undefined));
+  const known = read.filter((cell) => cell !== undefined);
   return {
-    lnHeld: cells.map((cell) => (typeof cell === "object" ? cell.lnHeld : undefined)),
-    shared: median(read.map(({ shared }) => shared)),
+    lnHeld: nearestToBefore(read, before),
+    shared: known.length === 0 ? 0 : median(known.map(({ shared }) => shared)),
   };
 };
 
@@ -106,13 +124,14 @@ interface Carried {
 const carried = (
   reading: LeakReading,
   { supply, step }: { readonly supply: LeakReading["supply"]; readonly step: Step },
-): Carried | undefined => {
+): Carried | RestateRefusal => {
   if (reading.cylinder >= reading.supply) return { lnHeld: 0, shared: 0, band: 0 };
   const { restated, refused } = restate({ reading, restrictor: step.from }, { supply, restrictor: step.to });
+  if (restated === undefined) return refused ?? "restrictor-unknown";
   const mayBeTight = step.basis === "measured" && refused === "too-tight";
-  if (restated === undefined || (refused !== undefined && !mayBeTight)) return undefined;
+  if (refused !== undefined && !mayBeTight) return refused;
   const { lost } = restated.reading;
-  if (restated.uLost / (1 - lost) > mostDoubt && refused !== undefined) return undefined;
+  if (restated.uLost / (1 - lost) > mostDoubt && refused !== undefined) return refused;
   const lnHeld = Math.log1p(-lost);
   const alpha = leakFigures({ ...reading, supply, cylinder: restated.reading.cylinder }, {}).alpha;
   const more = readingOfAlpha({ supply, ambient: reading.ambient }, alpha * Math.exp(step.uncertainty));
@@ -127,4 +146,34 @@ const carried = (
 const doubtBetween = (cells: readonly Carried[]): number => {
   const range = (values: readonly number[]): number => Math.max(...values) - Math.min(...values);
   return Math.hypot(range(cells.map(({ shared }) => shared)), range(cells.map(({ band }) => band)));
+};
+
+/** The values as restated. Where the step leaves more doubt between the cylinders than sound ones scatter, of what is open
+ *  for a cylinder (the law of its leak, two standard uncertainties of the step) that is taken which stands nearest to where
+ *  it stood among the others before: only what lies beyond is a change. */
+const nearestToBefore = (
+  cells: readonly (Carried | undefined)[],
+  before: readonly (number | undefined)[],
+): readonly (number | undefined)[] => {
+  const known = cells.filter((cell) => cell !== undefined);
+  const both = cells.flatMap((cell, i) => {
+    const held = before[i];
+    return cell === undefined || held === undefined ? [] : [{ ...cell, held }];
+  });
+  if (both.length === 0 || doubtBetween(known) <= leakDownPrior.sigma)
+    return cells.map((cell) => cell?.lnHeld);
+  const middle = {
+    moved: median(both.map(({ lnHeld, held }) => lnHeld - held)),
+    shared: median(known.map(({ shared }) => shared)),
+    band: median(known.map(({ band }) => band)),
+  };
+  return cells.map((cell, i) => {
+    const held = before[i];
+    if (cell === undefined || held === undefined) return cell?.lnHeld;
+    const { lnHeld, shared, band } = cell;
+    const law = band - middle.band;
+    const step = 2 * Math.abs(shared - middle.shared);
+    const [low, high] = [lnHeld + Math.min(0, law) - step, lnHeld + Math.max(0, law) + step];
+    return Math.min(0, Math.max(low, Math.min(high, held + middle.moved)));
+  });
 };

@@ -5,19 +5,10 @@ import {
   type LeakJudgement,
   type Span,
   alphaOverSupplies,
-  holeFromKnownHoles,
+  holeByHoles,
   judgeLeak,
-  masterMargin,
 } from "../../leakdown/index.ts";
-import { type Length, gaugePressure, length } from "../../quantity/index.ts";
-import {
-  type LeakInstrument,
-  isByHoles,
-  pressuresOf,
-  tellsSize,
-  withUsualSupply,
-} from "./leak-instrument.ts";
-import { trueReading } from "../values/values.ts";
+import { type LeakInstrument, isByHoles, openHolesOf, pressuresOf, tellsSize } from "./leak-instrument.ts";
 
 export interface LeakSizing {
   /** Absent where the tester tells a percent only, or the supply is not known. */
@@ -25,18 +16,13 @@ export interface LeakSizing {
   /** A percent behind a known restrictor whose supply nobody wrote down: alpha over the supplies testers use. */
   readonly alphaSpan?: Span;
   /** By open holes of known size that the tester was read with; it may have no restrictor at all, so no alpha stands beside. */
-  readonly byHoles?: HoleByHoles;
+  readonly byHoles?: HoleOfReading;
 }
-
-/** A hole, or why there is none. */
-export type HoleByHoles =
-  | { readonly kind: "measured"; readonly hole: Length; readonly uHole: number }
-  | { readonly kind: "outside" | "too-few" | "contradictory" };
 
 /** @param value - as the instrument holds it: gauge pressure [Pa] or fraction lost */
 export const leakSizing = (instrument: LeakInstrument, cylinder: number, value: number): LeakSizing => {
   const reading = pressuresOf(instrument, cylinder, value);
-  const byHoles = holeByHoles(instrument, cylinder, value);
+  const byHoles = bySizeOfHoles(instrument, cylinder, value);
   const part = byHoles === undefined ? {} : { byHoles };
   if (reading !== undefined) {
     const judgement = judgeLeak(reading, instrument.restrictor);
@@ -49,44 +35,18 @@ export const leakSizing = (instrument: LeakInstrument, cylinder: number, value: 
     : part;
 };
 
-const holeByHoles = (
+const bySizeOfHoles = (
   instrument: LeakInstrument,
   cylinder: number,
   value: number,
-): HoleByHoles | undefined => {
+): HoleOfReading | undefined => {
   if (!isByHoles(instrument)) return undefined;
-  const { holds, uDial, tester } = instrument;
-  const holes = (tester?.knownHoles ?? [])
-    .filter((hole) => hole.holds === holds)
-    .map(({ hole, reads }) => ({
-      hole,
-      reads: holds === "pressure" ? trueReading(reads, tester?.readsHigh ?? 0) : reads,
-    }));
-  const [only] = holes;
-  if (only !== undefined && holes.length === 1)
-    return byOneHole(instrument, cylinder, { value, reads: only.reads, hole: only.hole });
-  const scale = holds === "pressure" ? 1 : (withUsualSupply(instrument).supplies[cylinder] ?? 1);
-  const found: HoleOfReading = holeFromKnownHoles(holes, value, { uReading: uDial / scale });
-  return found.kind === "outside" ? { kind: "outside" } : found;
-};
-
-/** With one hole it serves as the master: hole * sqrt(margin), whatever the restrictor is. */
-const byOneHole = (
-  instrument: LeakInstrument,
-  cylinder: number,
-  { value, reads, hole }: { readonly value: number; readonly reads: number; readonly hole: Length },
-): HoleByHoles | undefined => {
-  const reading = pressuresOf(instrument, cylinder, value);
-  if (reading === undefined || judgeLeak(reading, {}).kind !== "measured") return undefined;
-  const master =
-    instrument.holds === "pressure" ? gaugePressure(reads) : gaugePressure(reading.supply * (1 - reads));
-  if (master <= 0 || master >= reading.supply) return { kind: "contradictory" };
-  const { margin, uMargin } = masterMargin(reading, {
-    reads: master,
-    uReads: instrument.uDial,
-    bore: hole,
+  const { holds, uDial, tester, supplies } = instrument;
+  return holeByHoles({
+    holes: openHolesOf(tester, holds, supplies[cylinder]),
+    holds,
+    value,
+    uDial,
+    reading: pressuresOf(instrument, cylinder, value),
   });
-  const size = length(hole * Math.sqrt(margin));
-  const uBore = 0.000_02 / (hole * Math.sqrt(3));
-  return { kind: "measured", hole: size, uHole: size * Math.hypot(uMargin / (2 * margin), uBore) };
 };

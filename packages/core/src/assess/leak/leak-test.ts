@@ -7,7 +7,7 @@ import { type LeakValue, assessLeakDown } from "./assess-leak-down.ts";
 import type { EngineFigures } from "../figures.ts";
 import { type LeakAndCranking, leakAndCranking } from "./leak-and-cranking.ts";
 import { type LeakInstrument, leakInstrument } from "./leak-instrument.ts";
-import { type LeakPart, leakParts } from "./leak-parts.ts";
+import { type LeakAlone, type LeakPart, leakAlone, leakParts } from "./leak-parts.ts";
 import { leakRules } from "./leak-rules.ts";
 import type { TrustCode } from "../trust/trust-reason.ts";
 import { valuesOf } from "../values/values.ts";
@@ -21,6 +21,8 @@ export interface LeakTest {
    *  as the air: sqrt(T2/T1). It is left out of all figures, so that tests made the same way compare. */
   readonly warmthFactor?: number;
   readonly parts: readonly LeakPart[];
+  /** Readings with oil, or with the piston lower, in a test without the plain leak-down they would be held against. */
+  readonly alone: readonly LeakAlone[];
   readonly cranking?: LeakAndCranking;
 }
 
@@ -45,8 +47,15 @@ export const assessLeakTest = (
   const instrument = read === undefined ? undefined : leakInstrument(record, test, read);
   const values = assessLeakDown(record, test, { figures, trust, instrument });
   const cranking = leakAndCranking(record, test, figures);
+  const alone = leakAlone(record, test);
   if (instrument === undefined)
-    return { values, rules: [], ...(cranking === undefined ? {} : { test: { parts: [], cranking } }) };
+    return {
+      values,
+      rules: [],
+      ...(cranking === undefined && alone.length === 0
+        ? {}
+        : { test: { parts: [], alone, ...(cranking === undefined ? {} : { cranking }) } }),
+    };
   const masterLost = masterLostOf(test, instrument);
   const warmthFactor = warmthFactorOf(test, instrument);
   return {
@@ -57,6 +66,7 @@ export const assessLeakTest = (
       ...(masterLost === undefined ? {} : { masterLost }),
       ...(warmthFactor === undefined ? {} : { warmthFactor }),
       parts: trust === "void" ? [] : leakParts(record, test),
+      alone,
       ...(cranking === undefined ? {} : { cranking }),
     },
   };

@@ -14,6 +14,9 @@ export interface CylinderBuildUp {
   readonly uncertainty: number;
   /** Low cylinders only. */
   readonly pattern?: BuildUpPattern;
+  /** Cylinders that are not low: a share outside the bounds and beyond the scatter of the readings. `late`: a low first
+   *  stroke that builds up all the same; `early`: nearly all of the last at the first. Either is for reading again. */
+  readonly odd?: "late" | "early";
 }
 
 export interface BuildUp {

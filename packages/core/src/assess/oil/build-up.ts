@@ -43,7 +43,15 @@ export const buildUp = (
     cylinders: read.map(({ cylinder: { label, dryStanding }, share, uncertainty }): CylinderBuildUp => {
       const relative = share / middle;
       const low = dryStanding === "suspect" || dryStanding === "lagging";
-      return { label, share, relative, uncertainty, ...(low ? { pattern: patternOf(relative) } : {}) };
+      const odd = low ? undefined : oddOf(relative, uncertainty);
+      return {
+        label,
+        share,
+        relative,
+        uncertainty,
+        ...(low ? { pattern: patternOf(relative) } : {}),
+        ...(odd === undefined ? {} : { odd }),
+      };
     }),
     ...(reached === undefined ? {} : { reached }),
   };
@@ -66,6 +74,14 @@ const isTold = (value: PressureValue | undefined): value is PressureValue =>
 
 const patternOf = (relative: number): BuildUpPattern =>
   relative < bounds.low ? "builds-up" : relative > bounds.high ? "stays-flat" : "as-others";
+
+/** The scatter of the middle share counts as much again as that of its own, at most. */
+const oddOf = (relative: number, uncertainty: number): "late" | "early" | undefined => {
+  const pattern = patternOf(relative);
+  if (pattern === "as-others" || Math.abs(Math.log(relative)) < 1.96 * Math.SQRT2 * uncertainty)
+    return undefined;
+  return pattern === "builds-up" ? "late" : "early";
+};
 
 /** Only where every cylinder got the same number of strokes. */
 const reachedOf = ({ conditions, perCylinder }: Test, middle: number): BuildUp["reached"] => {

@@ -8,9 +8,10 @@ export type OilEvidence = "none" | "weak" | "rings" | "strong";
 /** Why a rise is a weak sign at most. `no-control`: nothing to take the oil's own rise from. `much-oil`: too much of it
  *  for a computed one. `unequal-oil`: the control had another amount. `other-gauge`: dry and oiled were read by two
  *  gauges, and no control shows what that did. `very-low`: below half of the others, where a share of so little is
- *  noise. `too-much-oil`: more than half of the chamber, no sign at all. */
+ *  noise. `diesel`: a diesel whose maker does not allow it, where a little oil is much of the chamber. No sign at all:
+ *  `too-much-oil`, more than half of the chamber; `fell`, it or the control reads lower with oil, which oil does not do. */
 export type OilDoubt =
-  "no-control" | "much-oil" | "unequal-oil" | "other-gauge" | "very-low" | "too-much-oil";
+  "no-control" | "much-oil" | "unequal-oil" | "other-gauge" | "very-low" | "diesel" | "too-much-oil" | "fell";
 
 export interface OilRise extends OilShare {
   readonly label: string;

@@ -1,7 +1,7 @@
 // What oil did to the readings: the rise of a low cylinder less that of a sound one, for oil takes up room and raises any
 // reading. Where no sound one was oiled, less what the oil's room can explain, as far as the chamber is known.
 
-import type { EngineRecord, Test } from "../../record/index.ts";
+import type { Engine, EngineRecord, Test } from "../../record/index.ts";
 import { readingUncertainty } from "../../spread/index.ts";
 import { mean, median } from "../../statistics/index.ts";
 import type { CylinderAssessment } from "../assessment.ts";
@@ -58,6 +58,7 @@ export const oilTest = (
     if (cylinder.dryStanding === undefined || controls.some(({ label }) => label === rise.label)) return rise;
     return judge(rise, control, {
       otherGauge,
+      forbidden: isForbidden(record.engine),
       veryLow: (cylinder.pressures.dry?.value ?? 0) < veryLow * middle,
     });
   });
@@ -103,10 +104,11 @@ const controlOf = (controls: readonly OilRise[]): Control => {
 const judge = (
   rise: OilRise,
   control: Control | undefined,
-  facts: { readonly otherGauge: boolean; readonly veryLow: boolean },
+  facts: { readonly otherGauge: boolean; readonly veryLow: boolean; readonly forbidden: boolean },
 ): OilRise => {
   const { oil, share, alone, amount } = rise;
   if (amount === "too-much") return { ...rise, doubts: ["too-much-oil"] };
+  if (isFall(rise) || (control !== undefined && isFall(control))) return { ...rise, doubts: ["fell"] };
   const less = control?.rise ?? alone;
   const unequal =
     oil !== undefined && (control?.oils ?? []).some((own) => own !== undefined && isApart(own, oil));
@@ -118,6 +120,7 @@ const judge = (
     ...(unequal ? (["unequal-oil"] as const) : []),
     ...(control === undefined && facts.otherGauge ? (["other-gauge"] as const) : []),
     ...(facts.veryLow ? (["very-low"] as const) : []),
+    ...(facts.forbidden ? (["diesel"] as const) : []),
   ];
   const net = less === undefined ? undefined : rise.rise - less;
   const netUncertainty = Math.hypot(rise.uncertainty, control?.uncertainty ?? 0);
@@ -132,6 +135,14 @@ const judge = (
     doubts,
   };
 };
+
+/** Oil lowers no reading, so a fall beyond the scatter is the battery, the gauge or its seal. */
+const isFall = ({ rise, uncertainty }: Pick<OilRise, "rise" | "uncertainty">): boolean =>
+  rise < -beyondChance * uncertainty;
+
+/** A diesel that gets no oil unless its maker allows it. */
+const isForbidden = ({ ignition, wetTest }: Engine): boolean =>
+  ignition === "compression" && wetTest?.allowed !== true;
 
 const isApart = (one: number, other: number): boolean =>
   Math.abs(one - other) > sameAmount * Math.max(one, other);

@@ -1,12 +1,14 @@
 // Two tests of one engine, years apart, by the same kind of value: fully corrected where speed was refused for neither,
 // else in reference air alone.
 
-import type { SpeedCorrected } from "../../cranking/index.ts";
-import type { EngineRecord, Test } from "../../record/index.ts";
+import { type SpeedCorrected, speedDoubt, usualSpeedEffect } from "../../cranking/index.ts";
+import type { Engine, EngineRecord, Test } from "../../record/index.ts";
 import { median } from "../../statistics/index.ts";
 import { correctionOf } from "../values/correction.ts";
 import type { EngineFigures } from "../figures.ts";
+import { unevenOf } from "./even-speed.ts";
 import type { SpeedAssessment } from "./speed-assessment.ts";
+import { sweptOf } from "./speed-estimates.ts";
 import { speedOf } from "./speed.ts";
 import { isComparable, valuesOf } from "../values/values.ts";
 
@@ -17,8 +19,11 @@ export interface DryPair {
   /** ln of the readings of each. */
   readonly before: Lns;
   readonly after: Lns;
-  /** Variance of ln of their ratio by what the speed correction leaves in doubt; 0 where it was not made. */
+  /** Variance of ln of their ratio by what the speed correction leaves in doubt, or where it was not made by what the
+   *  speeds may have done. */
   readonly speedVariance: number;
+  /** Middle cranking speeds of both that were known and not corrected [rpm]. */
+  readonly speeds?: { readonly before: number; readonly after: number };
 }
 
 /** P_0 is the same in both tests, so that its part counts once, as a difference. @source handbook/cranking.md I.4 */
@@ -28,7 +33,11 @@ export const dryPair = (record: EngineRecord, figures: EngineFigures, before: Te
   );
   const [one, other] = speeds;
   if (one === undefined || other === undefined || speeds.some((speed) => speed?.refused !== undefined))
-    return { before: inAir(record, before), after: inAir(record, after), speedVariance: 0 };
+    return {
+      before: inAir(record, before),
+      after: inAir(record, after),
+      ...asCranked(record.engine, one?.from, other?.from),
+    };
   return {
     before: one.cylinders.map((cell) => (cell === undefined ? undefined : Math.log(cell.pressure))),
     after: other.cylinders.map((cell) => (cell === undefined ? undefined : Math.log(cell.pressure))),
@@ -36,12 +45,28 @@ export const dryPair = (record: EngineRecord, figures: EngineFigures, before: Te
   };
 };
 
-const inAir = (record: EngineRecord, test: Test): Lns =>
-  (valuesOf(test, "dry")?.cells ?? []).map((cell) =>
+/** Two known speeds have done what the usual loss makes of their distance, as unsure as it is large; an unknown one lies
+ *  anywhere that engines crank at. @source handbook/cranking.md I.5 (computed, no published figure) */
+const asCranked = (
+  engine: Engine,
+  before: number | undefined,
+  after: number | undefined,
+): Pick<DryPair, "speedVariance" | "speeds"> => {
+  if (before === undefined || after === undefined)
+    return { speedVariance: (before === after ? 2 : 1) * speedDoubt(engine.ignition, sweptOf(engine)) ** 2 };
+  const effect = usualSpeedEffect(engine.ignition, sweptOf(engine), { from: after, to: before });
+  return { speedVariance: effect ** 2, speeds: { before, after } };
+};
+
+/** At one speed within a test where its cylinders were cranked at differing ones. */
+const inAir = (record: EngineRecord, test: Test): Lns => {
+  const lnFactors = unevenOf(record, test)?.lnFactors ?? [];
+  return (valuesOf(test, "dry")?.cells ?? []).map((cell, i) =>
     cell === undefined || !isComparable(cell) || cell.value <= 0
       ? undefined
-      : Math.log(cell.value * correctionOf(record, test).factor),
+      : Math.log(cell.value * correctionOf(record, test).factor) + (lnFactors[i] ?? 0),
   );
+};
 
 const varianceOf = (one: SpeedAssessment, other: SpeedAssessment): number => {
   const middle = ({ cylinders }: SpeedAssessment, part: (cell: SpeedCorrected) => number): number =>

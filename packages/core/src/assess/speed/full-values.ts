@@ -5,6 +5,7 @@ import { readingUncertainty } from "../../spread/index.ts";
 import type { FullyCorrected, PressureValue } from "../assessment.ts";
 import type { CylinderPressures, GaugeDoubt } from "../values/pressure-values.ts";
 import type { SpeedAssessment } from "./speed-assessment.ts";
+import type { Uneven } from "./even-speed.ts";
 import { interaction } from "./speeds.ts";
 
 /** Adds the fully corrected value to every dry reading that has one. */
@@ -19,6 +20,19 @@ export const withSpeed = (
       ? own
       : { ...own, dry: { ...own.dry, full: fullOf(own.dry, corrected, facts) } };
   });
+
+/** Adds to every dry reading its value at the middle speed of the test, where the cylinders' speeds differ. */
+export const withEven = (
+  pressures: readonly CylinderPressures[],
+  uneven: Uneven | undefined,
+): readonly CylinderPressures[] =>
+  uneven === undefined || uneven.refused !== undefined
+    ? pressures
+    : pressures.map((own, i) =>
+        own.dry === undefined
+          ? own
+          : { ...own, dry: { ...own.dry, even: own.dry.corrected * Math.exp(uneven.lnFactors[i] ?? 0) } },
+      );
 
 /** A gauge or barometer that is out takes P_0 along with it, so that its part never shrinks below itself. */
 const fullOf = (

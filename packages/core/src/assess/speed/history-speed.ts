@@ -1,14 +1,18 @@
 // Which value of each test the years are judged by: fully corrected where speed was refused for no test of the stretch, else
 // in reference air for all of it. A stretch runs from one work on all cylinders to the next.
 
-import type { EngineRecord } from "../../record/index.ts";
+import { usualSpeedEffect } from "../../cranking/index.ts";
+import { dayNumber } from "../../quantity/index.ts";
+import type { Engine, EngineRecord, Test } from "../../record/index.ts";
 import { median } from "../../statistics/index.ts";
 import { correctionOf } from "../values/correction.ts";
 import type { CountedTest } from "../years/counted-test.ts";
 import type { EngineFigures } from "../figures.ts";
 import { workBreaks } from "../years/history-breaks.ts";
 import { doubtOfSpeed } from "../limits.ts";
+import { unevenOf } from "./even-speed.ts";
 import type { SpeedAssessment } from "./speed-assessment.ts";
+import { sweptOf } from "./speed-estimates.ts";
 import { speedOf } from "./speed.ts";
 import type { KindValues } from "../values/values.ts";
 
@@ -19,9 +23,11 @@ export interface TestSpeed {
   readonly counts: "full" | "air";
   /** In reference air = reading x factor. */
   readonly factor: number;
-  /** In the engine's order: ln of what the speed adds to the reading in reference air; 0 where it does not count. */
+  /** In the engine's order: ln of what the speed adds to the reading in reference air. Where it is not brought to the
+   *  reference speed: what brings cylinders that were cranked at differing speeds to one; 0 where they were not. */
   readonly lnFactors: readonly number[];
-  /** Standard uncertainty of ln, of what was measured anew in this test: its speed, and the form. */
+  /** Standard uncertainty of ln, of what was measured anew in this test: its speed, and the form; or of a speed that is
+   *  not known. */
   readonly uncertainty: number;
   /** The same by constants that tests share, by name: P_0, or a speed that was not corrected. */
   readonly shared: Readonly<Record<string, number>>;
@@ -44,19 +50,74 @@ export const historySpeeds = (
     return inIt.length > 0 && inIt.every(({ speed }) => speed?.refused === undefined);
   });
   const mixed = isFull.includes(true) && isFull.includes(false);
-  return own.map(({ speed, correction: { factor }, values }, i): TestSpeed => {
+  return own.map(({ test, speed, correction: { factor }, values }, i): TestSpeed => {
     const stretch = stretchOf(i);
     const known = { factor, ...(speed === undefined ? {} : { speed }) };
     if (speed === undefined || speed.refused !== undefined || isFull[stretch] !== true)
       return {
         ...known,
         counts: "air",
-        lnFactors: record.engine.cylinders.map(() => 0),
-        uncertainty: 0,
-        shared: mixed ? { [`speed ${String(stretch)}`]: doubtOfSpeed(record.engine, speed) } : {},
+        lnFactors: unevenOf(record, test)?.lnFactors ?? record.engine.cylinders.map(() => 0),
+        ...asCranked(record.engine, speed, {
+          ...amongOthers(
+            own.filter((_, k) => stretchOf(k) === stretch),
+            test.date,
+          ),
+          ...(mixed ? { stretch } : {}),
+        }),
       };
     return { ...known, counts: "full", ...fullyCorrected(speed, values, factor) };
   });
+};
+
+interface Among {
+  /** When in the years of its stretch: -1 at the first test, 1 at the last, 0 where they are of one day. */
+  readonly place: number;
+  /** The cranking speed of the test nearest in time whose speed is known [rpm]. */
+  readonly nearest?: number;
+}
+
+/** What speeds that were not corrected may have done. A known speed has done what the loss makes of its distance to the
+ *  reference: one unknown constant over the years, taken for the usual loss and as unsure as it is large. An unknown one is
+ *  as that of the test nearest in time, or anywhere that engines crank at, and unsure anew in each test; and it may have
+ *  slowed as battery and starter aged: as much again from the middle of the years to their ends (judgement). Between
+ *  stretches at one speed and others a habit adds as much.
+ *  @source handbook/cranking.md I.5 (0.16 in ln speed), handbook/statistics.md L.7 (computed, no published figure) */
+const asCranked = (
+  engine: Engine,
+  speed: SpeedAssessment | undefined,
+  { place, nearest, stretch }: Among & { readonly stretch?: number },
+): Pick<TestSpeed, "uncertainty" | "shared"> => {
+  const effect = (from: number): Readonly<Record<string, number>> => ({
+    speed: usualSpeedEffect(engine.ignition, sweptOf(engine), { from, to: speed?.to ?? from }),
+  });
+  if (speed?.from !== undefined) return { uncertainty: 0, shared: effect(speed.from) };
+  const doubt = doubtOfSpeed(engine, undefined);
+  return {
+    uncertainty: doubt,
+    shared: {
+      ...(nearest === undefined ? {} : effect(nearest)),
+      "speed over the years": place * doubt,
+      ...(stretch === undefined ? {} : { [`speed ${String(stretch)}`]: doubt }),
+    },
+  };
+};
+
+/** @param tests - of its stretch, in order */
+const amongOthers = (
+  tests: readonly { readonly test: Test; readonly speed: SpeedAssessment | undefined }[],
+  date: string,
+): Among => {
+  const at = dayNumber(date);
+  const days = tests.map(({ test, speed }) => ({ day: dayNumber(test.date), from: speed?.from }));
+  const [first = at, last = at] = [days[0]?.day, days.at(-1)?.day];
+  const [near] = days
+    .filter(({ from }) => from !== undefined)
+    .toSorted((one, other) => Math.abs(one.day - at) - Math.abs(other.day - at));
+  return {
+    place: last === first ? 0 : (2 * (at - first)) / (last - first) - 1,
+    ...(near?.from === undefined ? {} : { nearest: near.from }),
+  };
 };
 
 /** Places of the tests that begin a stretch; the first is 0. */

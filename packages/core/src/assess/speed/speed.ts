@@ -1,10 +1,7 @@
 // The dry readings of one test brought to the speed that the engine's readings are held against, or why they are not.
 
 import {
-  type LossFreePressure,
   type PressureCorrection,
-  type ReadingAtSpeed,
-  type SpeedCorrected,
   type SpeedRefusal,
   commonSpeedDoubt,
   correctSpeed,
@@ -12,16 +9,17 @@ import {
   refusedSpeeds,
   speedRefusal,
 } from "../../cranking/index.ts";
-import { type Speed, gaugePressure, speed as rpm } from "../../quantity/index.ts";
-import { type EngineRecord, type Test, dayOf } from "../../record/index.ts";
+import { speed as rpm } from "../../quantity/index.ts";
+import type { EngineRecord, Test } from "../../record/index.ts";
 import { median } from "../../statistics/index.ts";
-import { coldAgainst } from "../trust/cold.ts";
 import type { EngineFigures } from "../figures.ts";
 import { leakEvidence } from "./leak-shown.ts";
 import { lossFreeOf, usualLossOf } from "./speed-estimates.ts";
+import { type Uneven, unevenOf } from "./even-speed.ts";
 import type { SpeedAssessment } from "./speed-assessment.ts";
-import { speedsOf } from "./speeds.ts";
-import { type KindValues, isComparable, valuesOf } from "../values/values.ts";
+import { speedsRead } from "./speeds.ts";
+import { middleOf, readingsOf, refusedByTest } from "./test-at-speed.ts";
+import { isComparable, valuesOf } from "../values/values.ts";
 
 export interface SpeedFacts {
   readonly correction: PressureCorrection;
@@ -36,13 +34,16 @@ export const speedOf = (record: EngineRecord, test: Test, facts: SpeedFacts): Sp
     (cell) => cell !== undefined && isComparable(cell) && cell.value > 0,
   );
   if (values === undefined || !read.includes(true)) return undefined;
-  const speeds = speedsOf(test, values).map((speed, i) => (read[i] === true ? speed : undefined));
+  const speeds = speedsRead(test, values);
+  const uneven = unevenOf(record, test);
   const known = speeds.filter((speed) => speed !== undefined);
   const from = known.length === 0 ? undefined : median(known);
   const to = facts.figures.referenceSpeed;
   const said = {
     ...(from === undefined ? {} : { from, least: Math.min(...known), most: Math.max(...known) }),
     ...(to === undefined ? {} : { to }),
+    speeds,
+    ...(uneven === undefined ? {} : { uneven: unevenSaid(uneven) }),
   };
   const refuse = (refused: SpeedRefusal, more: Partial<SpeedAssessment> = {}): SpeedAssessment => ({
     ...said,
@@ -65,7 +66,7 @@ export const speedOf = (record: EngineRecord, test: Test, facts: SpeedFacts): Sp
   const step = { to: rpm(to), lossFree, middle };
   const doubt = commonSpeedDoubt(correctSpeed(middle, step, "alone").doubts);
   const tooLittle = refusedLossFree(lossFree, { middle: middle.pressure, doubt });
-  if (tooLittle !== undefined) return refuse(tooLittle, p0);
+  if (tooLittle !== undefined) return refuse(tooLittle, { ...p0, middle: middle.pressure });
   const evidence = leakEvidence(record, test, facts);
   return {
     ...said,
@@ -76,41 +77,7 @@ export const speedOf = (record: EngineRecord, test: Test, facts: SpeedFacts): Sp
   };
 };
 
-/** What of engine and test the form of the correction was not examined for. */
-const refusedByTest = (record: EngineRecord, test: Test): SpeedRefusal | undefined => {
-  const { cycle, porting, compressionRelease, ignition } = record.engine;
-  const { release, throttle } = dayOf(test, valuesOf(test, "dry")?.gauge);
-  if (cycle === "two-stroke" || porting !== "valves") return speedRefusal("two-stroke");
-  if (release === "active" || (compressionRelease === "automatic" && release !== "defeated"))
-    return speedRefusal("release");
-  if (throttle === "closed" && ignition !== "compression") return speedRefusal("throttle-closed");
-  return coldAgainst(record, test) === undefined ? undefined : speedRefusal("cold");
-};
-
-/** In reference air, at the speed each was read. */
-const readingsOf = (
-  { cells }: KindValues,
-  speeds: readonly (Speed | undefined)[],
-  { factor }: PressureCorrection,
-): readonly (ReadingAtSpeed | undefined)[] =>
-  cells.map((cell, i) => {
-    const speed = speeds[i];
-    return cell === undefined || speed === undefined
-      ? undefined
-      : { pressure: gaugePressure(cell.value * factor), speed };
-  });
-
-/** The middle reading at the middle speed. Readings at other speeds are first brought there by the usual loss.
- *  @param usual - loss speed [rpm] */
-const middleOf = (
-  readings: readonly (ReadingAtSpeed | undefined)[],
-  from: number,
-  usual: number,
-): ReadingAtSpeed => {
-  const there = readings.flatMap((reading) => {
-    if (reading === undefined) return [];
-    const { pressure, speed } = reading;
-    return speed === from ? pressure : pressure * ((1 + usual / (2 * speed)) / (1 + usual / (2 * from))) ** 2;
-  });
-  return { pressure: gaugePressure(median(there)), speed: rpm(from) };
-};
+const unevenSaid = ({ to, refused }: Uneven): NonNullable<SpeedAssessment["uneven"]> => ({
+  to,
+  ...(refused === undefined ? {} : { refused }),
+});

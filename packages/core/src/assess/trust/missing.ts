@@ -33,6 +33,10 @@ const crankingGaps = (engine: Engine, test: Test, dry: KindValues): readonly Gap
       "altitude or barometer (thin air lowers all readings alike, 3.5 % each 1000 ft)",
     ],
     warmthGap(test),
+    [
+      test.rows.some(({ what }) => what === "wet") && perCylinder.oil === undefined,
+      "how much oil went in (its room alone raises a reading)",
+    ],
     [engine.ignition === "spark" && conditions.throttle === undefined, "throttle (closed, it lowers all)"],
     [
       conditions.plugsOut === undefined && engine.cylinders.length > 1,
@@ -81,13 +85,20 @@ const leakGaps = (
           tester?.restrictor === undefined,
           "restrictor of the tester (it decides what percent a leak shows as; or read a drilled hole of known size on it)",
         ],
+    [
+      engine.use !== "aircraft" && hasNoMakersLimit(engine, test, gauge),
+      "the maker's leak-down limit, or a master orifice read that day (cylinders that are worn alike look even without it)",
+    ],
   ];
 };
 
-const hasNoLimit = (engine: Engine, test: Test, gauge: string | undefined): boolean => {
+const hasNoLimit = (engine: Engine, test: Test, gauge: string | undefined): boolean =>
+  hasNoMakersLimit(engine, test, gauge) && engine.geometry.bore === undefined;
+
+/** Neither the maker's limit is known nor was a master orifice read that day. */
+const hasNoMakersLimit = (engine: Engine, test: Test, gauge: string | undefined): boolean => {
   const { master, masterLost } = dayOf(test, gauge);
-  const noMaster = master === undefined && masterLost === undefined;
-  return noMaster && engine.geometry.bore === undefined && engine.leakDownLimits.lost === undefined;
+  return master === undefined && masterLost === undefined && engine.leakDownLimits.lost === undefined;
 };
 
 const warmthGap = ({ rows, conditions }: Test): Gap => {

@@ -14,10 +14,17 @@ export interface TrustReason {
 
 export interface Trust {
   readonly code: TrustCode;
+  /** What a void test tells nothing of: `leak-down` where the wrong stroke spoilt that and the cranking readings stand.
+   *  Absent where the test is not void. */
+  readonly voids?: "all" | "leak-down";
   readonly reasons: readonly TrustReason[];
   /** What was not recorded, each with what it would settle. */
   readonly missing: readonly string[];
 }
+
+/** A piston that stood wrong in the leak-down says nothing against readings that were cranked. */
+export const spoilsCranking = ({ weight, code }: TrustReason): boolean =>
+  weight === "void" && code !== "wrong-stroke";
 
 /** A reason with its words (trust-words.ts). */
 export const trustReason = (

@@ -3,14 +3,16 @@
 
 import { usualDivision } from "../../leakdown/index.ts";
 import type { Test } from "../../record/index.ts";
-import { rangeUpperTail } from "../../statistics/index.ts";
 import { coldAgainst } from "./cold.ts";
 import { scatterBeside } from "../figures.ts";
+import { areTakesApart, takesLost } from "../leak/leak-takes.ts";
 import { beyondEngine, slipped } from "./trust-implausible.ts";
 import { tooMuchOil } from "../oil/oil-caution.ts";
+import { speedsOf } from "../speed/speeds.ts";
 import { trustReason } from "./trust-reason.ts";
 import type { TrustRule, TrustView } from "./trust-view.ts";
 import { trustWords } from "./trust-words.ts";
+import { isApart } from "../values/repeats-apart.ts";
 import { supplyOf, valuesOf } from "../values/values.ts";
 
 const throttle: TrustRule = ({ record, test }) =>
@@ -67,17 +69,29 @@ const doubtfulCell: TrustRule = (view) => {
     : trustReason("doubtful", "doubtful-cell", trustWords["doubtful-cell"]({ cylinders: at }));
 };
 
-const slow: TrustRule = ({ test, dry, figures }) => {
-  const speeds = [test.conditions.crankSpeed, ...(test.perCylinder.speed ?? [])].filter(
-    (speed) => speed !== undefined,
-  );
-  if (dry === undefined || speeds.length === 0) return undefined;
-  const slowest = Math.min(...speeds);
+/** All of them, or those that were cranked so slowly themselves. */
+const slow: TrustRule = ({ record, test, dry, figures }) => {
+  const speeds = dry === undefined ? [] : speedsOf(test, dry);
+  const read = record.engine.cylinders.flatMap((label, i) => {
+    const speed = speeds[i];
+    return speed === undefined || dry?.cells[i] === undefined ? [] : [{ label, speed }];
+  });
+  if (read.length === 0) return undefined;
+  const slowest = Math.min(...read.map(({ speed }) => speed));
   if (slowest < 100) return trustReason("void", "too-slow", trustWords["too-slow"]({ rpm: slowest }));
-  const reference = figures.referenceSpeed;
-  return reference !== undefined && slowest < 0.8 * reference
-    ? trustReason("doubtful", "slow", trustWords.slow({ rpm: slowest, reference }))
-    : undefined;
+  const { referenceSpeed: reference } = figures;
+  if (reference === undefined || slowest >= 0.8 * reference) return undefined;
+  const low = read.filter(({ speed }) => speed < 0.8 * reference);
+  const [least, most] = [slowest.toFixed(0), Math.max(...low.map(({ speed }) => speed)).toFixed(0)];
+  return trustReason(
+    "doubtful",
+    "slow",
+    trustWords.slow({
+      rpm: least === most ? least : `${least} to ${most}`,
+      reference,
+      cylinders: low.length === read.length ? [] : low.map(({ label }) => label),
+    }),
+  );
 };
 
 const cold: TrustRule = ({ record, test }) => {
@@ -117,22 +131,46 @@ const setAside: TrustRule = ({ test }) =>
     ? undefined
     : trustReason("doubtful", "set-aside", trustWords["set-aside"]({ reason: test.setAside }));
 
-/** Repeats of one cylinder further apart than chance brings once in 20 times: the range of m readings against the
- *  scatter of one (for two readings this is the limit 1.96 sqrt(2) s). @source handbook/statistics.md F */
 const repeatsApart: TrustRule = ({ record, test, dry, figures }) => {
   const repeated = (dry?.cells ?? []).some((cell) => cell !== undefined && cell.readings.length > 1);
   if (!repeated) return undefined;
   const s = scatterBeside(test, figures);
   const apart = (dry?.cells ?? []).flatMap((cell, i) => {
-    if (cell === undefined || cell.readings.length < 2) return [];
-    const [low, high] = [Math.min(...cell.readings), Math.max(...cell.readings)];
-    if (high === low) return [];
-    const isFar = low <= 0 || rangeUpperTail(Math.log(high / low) / s, cell.readings.length) < 0.05;
-    return isFar ? [{ label: record.engine.cylinders[i] ?? "", share: 1 - low / high }] : [];
+    if (cell === undefined || !isApart(cell.readings, s)) return [];
+    const share = 1 - Math.min(...cell.readings) / Math.max(...cell.readings);
+    return [{ label: record.engine.cylinders[i] ?? "", share }];
   });
   return apart.length === 0
     ? undefined
     : trustReason("doubtful", "repeats-apart", trustWords["repeats-apart"]({ apart }));
+};
+
+const leakRepeatsApart: TrustRule = ({ record, test }) => {
+  const values = valuesOf(test, "leak-down");
+  if (values === undefined) return undefined;
+  const apart = record.engine.cylinders.flatMap((label, cylinder) => {
+    const takes = takesLost(record, test, { values, cylinder });
+    return areTakesApart(takes) ? [{ label, takes }] : [];
+  });
+  return apart.length === 0
+    ? undefined
+    : trustReason("doubtful", "leak-repeats-apart", trustWords["leak-repeats-apart"]({ apart }));
+};
+
+/** Beyond the scatter of two readings: strokes add to what the gauge holds, they take nothing away. */
+const firstAboveLast: TrustRule = ({ record, test, dry, figures }) => {
+  const first = valuesOf(test, "first-stroke");
+  if (dry === undefined || first === undefined || first.gauge !== dry.gauge) return undefined;
+  const s = scatterBeside(test, figures);
+  const at = record.engine.cylinders.filter((_, i) => {
+    const [own, last] = [first.cells[i], dry.cells[i]];
+    return own !== undefined && last !== undefined && !last.pegged && own.value > last.value
+      ? isApart([own.value, last.value], s)
+      : false;
+  });
+  return at.length === 0
+    ? undefined
+    : trustReason("doubtful", "first-above-last", trustWords["first-above-last"]({ cylinders: at }));
 };
 
 /** Rules that can make a test void. */
@@ -150,5 +188,7 @@ export const trustRules: readonly TrustRule[] = [
   strokes,
   seller,
   repeatsApart,
+  leakRepeatsApart,
+  firstAboveLast,
   tooMuchOil,
 ];

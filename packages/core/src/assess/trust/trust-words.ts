@@ -32,7 +32,7 @@ export const trustWords = {
   }),
   "wrong-stroke": ({ cylinders }: { cylinders: readonly string[] }) => ({
     text: `air was heard at intake and exhaust at once in ${cylinder(cylinders)}, so the piston was not at top dead centre on compression`,
-    mend: "turn on to compression and repeat the leak-down there",
+    mend: `turn ${cylinder(cylinders)} on to compression and repeat the leak-down there`,
   }),
   "all-pegged": ({ cylinders, of }: { cylinders: readonly string[]; of: number }) => ({
     text: `the needle was pegged on ${cylinders.length === of ? "every cylinder" : `${cylinder(cylinders)}, all that ${cylinders.length === 1 ? "was" : "were"} read`}`,
@@ -74,8 +74,19 @@ export const trustWords = {
     text: `cranked at ${rpm.toFixed(0)} rpm, and below 100 no reading tells anything`,
     mend: "charge the battery, see to the starter, test again",
   }),
-  slow: ({ rpm, reference }: { rpm: number; reference: number }) => ({
-    text: `cranked at ${rpm.toFixed(0)} rpm, slow against ${reference.toFixed(0)}: every reading comes out low, a leaking cylinder's most`,
+  slow: ({
+    rpm,
+    reference,
+    cylinders,
+  }: {
+    rpm: string;
+    reference: number;
+    cylinders: readonly string[];
+  }) => ({
+    text:
+      cylinders.length === 0
+        ? `cranked at ${rpm} rpm, slow against ${reference.toFixed(0)}: every reading comes out low, a leaking cylinder's most`
+        : `${cylinder(cylinders)} ${cylinders.length === 1 ? "was" : "were"} cranked at ${rpm} rpm, slow against ${reference.toFixed(0)}: ${cylinders.length === 1 ? "its reading comes" : "their readings come"} out low`,
     mend: "charge the battery and test again",
   }),
   cold: ({ against }: { against: "other-tests" | "makers-figures" }) => ({
@@ -96,6 +107,18 @@ export const trustWords = {
   "repeats-apart": ({ apart }: { apart: readonly { readonly label: string; readonly share: number }[] }) => ({
     text: `the repeats of ${cylinder(apart.map(({ label }) => label))} lie up to ${percent(Math.max(...apart.map(({ share }) => share)))} apart, more than repeats do`,
     mend: "look at the seal and the adapter of the gauge, then read again three times",
+  }),
+  "leak-repeats-apart": ({
+    apart,
+  }: {
+    apart: readonly { readonly label: string; readonly takes: readonly number[] }[];
+  }) => ({
+    text: `the leak-down takes of ${apart.map(({ label, takes }) => `cylinder ${label} lost ${join(takes.map((lost) => String(Number((lost * 100).toFixed(1)))))} %`).join(", of ")}, further apart than takes of one hour lie`,
+    mend: "hold the crank at top dead centre, rock it a little, set the supply again and read three times",
+  }),
+  "first-above-last": ({ cylinders }: { cylinders: readonly string[] }) => ({
+    text: `the first stroke of ${cylinder(cylinders)} reads above the last: the two mixed up, or a check valve that leaks`,
+    mend: `read ${cylinders.length === 1 ? "it" : "them"} again, first stroke and last`,
   }),
   "too-much-oil": ({ labels, oil, share }: { labels: readonly string[]; oil: string; share: number }) => ({
     text: `${oil} of oil filled ${percent(share)} of the chamber of ${cylinder(labels.slice(0, 1))}${labels.length > 1 ? `, and more than half of ${join(labels.slice(1))} too` : ""}: its reading with oil tells nothing of the rings`,

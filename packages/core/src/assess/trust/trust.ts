@@ -4,7 +4,7 @@
 import type { EngineRecord, Test } from "../../record/index.ts";
 import { missingOf } from "./missing.ts";
 import { type EngineFigures, figuresOf } from "../figures.ts";
-import type { Trust } from "./trust-reason.ts";
+import { type Trust, spoilsCranking } from "./trust-reason.ts";
 import { trustRules, voidRules } from "./trust-rules.ts";
 import type { TrustView } from "./trust-view.ts";
 import { valuesOf } from "../values/values.ts";
@@ -17,18 +17,28 @@ export const judgeTrust = (
 ): Trust => {
   const view = viewOf(record, test, figures);
   const reasons = trustRules.flatMap((rule) => rule(view) ?? []);
-  const isVoid = reasons.some(({ weight }) => weight === "void");
+  if (!reasons.some(({ weight }) => weight === "void"))
+    return { code: reasons.length > 0 ? "doubtful" : "trusted", reasons, missing: missingOf(view) };
+  const isAll = view.dry === undefined || reasons.some(spoilsCranking);
   return {
-    code: isVoid ? "void" : reasons.length > 0 ? "doubtful" : "trusted",
+    code: "void",
+    voids: isAll ? "all" : "leak-down",
     reasons,
     missing: missingOf(view),
   };
 };
 
-/** Whether a test tells nothing; cheaper than the whole judgement. */
-export const isVoid = (record: EngineRecord, test: Test, figures: EngineFigures): boolean => {
+/** Whether a test tells nothing of one kind of reading; cheaper than the whole judgement. */
+export const isVoid = (
+  record: EngineRecord,
+  test: Test,
+  { what, figures }: { readonly what: "dry" | "leak-down"; readonly figures: EngineFigures },
+): boolean => {
   const view = viewOf(record, test, figures);
-  return voidRules.some((rule) => rule(view)?.weight === "void");
+  return voidRules.some((rule) => {
+    const reason = rule(view);
+    return reason !== undefined && (what === "dry" ? spoilsCranking(reason) : reason.weight === "void");
+  });
 };
 
 const viewOf = (record: EngineRecord, test: Test, figures: EngineFigures): TrustView => ({

@@ -88,3 +88,6 @@ const pressureValue = (
 /** Whether a reading was taken and can stand in a comparison. */
 export const isCompared = (value: PressureValue | undefined): value is PressureValue =>
   value !== undefined && isComparable(value);
+
+/** What the readings of one test are compared by. */
+export const comparedPressure = ({ even, corrected }: PressureValue): number => even ?? corrected;

@@ -6,9 +6,11 @@ import type { EngineRecord } from "../../record/index.ts";
 import { type EngineFigures, figuresOf } from "../figures.ts";
 import type { Compared } from "../flags.ts";
 import type { CountedTest } from "./counted-test.ts";
+import { type FurtherTests, furtherTests } from "./further-tests.ts";
 import { countedTests, historyInput } from "./history-input.ts";
 import { type Hole, type TesterChange, holesOf, testerChanges } from "../leak/leak-holes.ts";
 import { leakSeries } from "../leak/leak-series.ts";
+import { repeatabilityInterval, repeatabilityLimit } from "../../statistics/index.ts";
 import { type TestSpeed, historySpeeds } from "../speed/history-speed.ts";
 
 export interface KindHistory {
@@ -23,6 +25,8 @@ export interface KindHistory {
   readonly holes: readonly (readonly (Hole | undefined)[])[];
   /** Where the leak-down tester changed. */
   readonly testerChanges: readonly TesterChange[];
+  /** How many further tests would show a loss; absent where a cylinder alarms already or nothing can be planned. */
+  readonly further?: FurtherTests;
   /** The first test's date: the zero of an axis of dates. */
   readonly start: string;
 }
@@ -35,6 +39,10 @@ export interface Repeatability {
   readonly df: number;
   /** s blended with the usual figure, which counts as six degrees of freedom. */
   readonly blended: number;
+  /** Of the owner's own figures: where the true one lies, 19 chances in 20. */
+  readonly interval?: { readonly low: number; readonly high: number };
+  /** Two readings further apart than this happen once in 20 times, by s [ln units]. */
+  readonly limit: number;
 }
 
 export interface HistoryAssessment {
@@ -54,7 +62,13 @@ export const assessHistory = (record: EngineRecord): HistoryAssessment => {
     record,
     ...(cranking === undefined ? {} : { cranking }),
     ...(leakDown === undefined ? {} : { leakDown }),
-    repeatability: { s: s ?? blended, df, blended },
+    repeatability: {
+      s: s ?? blended,
+      df,
+      blended,
+      ...(s === undefined ? {} : { interval: repeatabilityInterval(s, df) }),
+      limit: repeatabilityLimit(s ?? blended),
+    },
   };
 };
 
@@ -73,13 +87,16 @@ const kindHistory = (
     const test = counted[k];
     return test === undefined ? [] : [holesOf(test, own)];
   });
+  const result = analyseHistory(input);
+  const further = furtherTests(input, result);
   return {
     kind: what,
-    result: analyseHistory(input),
+    result,
     counted,
     speeds,
     holes,
     testerChanges: testerChanges(record, counted, series),
+    ...(further === undefined ? {} : { further }),
     start: first.test.date,
   };
 };

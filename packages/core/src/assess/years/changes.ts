@@ -19,6 +19,9 @@ export interface LevelSince {
   readonly labels: readonly string[];
   /** Change of the middle corrected reading, a fraction: -0.26 = 26 % lower; by speed too where both tests have it. */
   readonly change: number;
+  /** Middle cranking speeds of the first test and of this one [rpm], where they differ and were not corrected: what they may
+   *  have done is part of the uncertainty. */
+  readonly speeds?: { readonly before: number; readonly after: number };
   /** Standard uncertainty of ln(1 + change). */
   readonly uncertainty: number;
 }

@@ -24,12 +24,17 @@ export const countedTests = (
   record.tests.flatMap((test): CountedTest[] => {
     const values = valuesOf(test, what);
     if (values === undefined || values.cells.every((cell) => cell === undefined)) return [];
-    return [{ test, values, use: useOf(record, test, figures) }];
+    return [{ test, values, use: useOf(record, test, figures, what) }];
   });
 
-/** What use the history makes of a test. */
-export const useOf = (record: EngineRecord, test: Test, figures: EngineFigures): TestUse => {
-  if (test.setAside !== undefined || isVoid(record, test, figures)) return "set-aside";
+/** What use the history makes of readings of one kind in a test: a wrong stroke spoils the leak-down alone. */
+export const useOf = (
+  record: EngineRecord,
+  test: Test,
+  figures: EngineFigures,
+  what: Compared = "dry",
+): TestUse => {
+  if (test.setAside !== undefined || isVoid(record, test, { what, figures })) return "set-aside";
   if (isSellers(test)) return "seller";
   return record.services.some((service) => isRunIn(service, test, record.engine.meter)) ? "run-in" : "full";
 };

@@ -18,7 +18,7 @@ const common = 0.02;
 /** Absent unless every cylinder compared reads lower and the middle of them by more than twice its uncertainty, dry. A gauge
  *  that was not named is not taken for the same; one linked to it is, with the factor and the doubt of the link.
  *  u^2 = sum over the two tests of [sc^2 + s0^2 v_n + u^2(ln K)], v_n the variance of the median; one gauge drops out. What
- *  the speed correction leaves in doubt is added. */
+ *  the speed correction leaves in doubt is added, or what speeds that were not corrected may have done. */
 export const levelSince = (
   record: EngineRecord,
   test: Test,
@@ -72,6 +72,9 @@ export const levelSince = (
         before: first.values.gauge ?? gauge,
         labels: pairs.map(({ label }) => label),
         change: Math.expm1(ln),
+        ...(pair.speeds === undefined || pair.speeds.before === pair.speeds.after
+          ? {}
+          : { speeds: pair.speeds }),
         uncertainty,
       }
     : undefined;
