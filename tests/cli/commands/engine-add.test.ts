@@ -21,7 +21,7 @@ test("a new engine gets its folder with every table, and the logbook its own fil
   expect([exit, err]).toEqual([0, `your logbook is ${desk.folder}/data/sealtrend\n`]);
   expect(out).toBe(
     "added  pump: 2 cylinders, compression ignition    (sealtrend undo takes it back)\n\n" +
-      'next   sealtrend enter pump --dry "150 149" --unit psi\n' +
+      'next   sealtrend enter pump --dry "400 399" --unit psi\n' +
       "       what else would help: sealtrend engine show pump\n",
   );
   expect(desk.names("data/sealtrend/pump")).toEqual([

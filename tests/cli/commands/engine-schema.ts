@@ -23,6 +23,7 @@ const fieldSchema = (field: FieldKind): Schema => {
     case "number":
       return { type: "number", minimum: field.least, maximum: field.most };
     case "quantity":
+    case "range":
       return { type: "string", description: expectation(field) };
     case "labels":
       return labels;

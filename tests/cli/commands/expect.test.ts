@@ -106,7 +106,10 @@ test("--why shows every input and what the gas did", async () => {
   const { out } = await newDesk().type(
     words("--compression-ratio 17.3 --ignition diesel --altitude 1200m --why"),
   );
-  expect(out).toContain("Diesel, engine warm, at 1200 m (87.7 kPa of air)");
+  expect(out).toContain(
+    "Diesel, engine warm, cranked at 250 rpm (assumed), at 1200 m (87.7 kPa of air),\nread",
+  );
+  expect(out).toContain("A narrower band: --bore, --speed and --intake-closes.");
   expect(out).toMatch(/air 20 C +assumed\n/);
   expect(out).toMatch(/peak: \d+ kPa above vacuum, \d\.\d deg before top dead centre at \d+ C;/);
   expect(out).toContain("from memory and judgement");
@@ -170,8 +173,6 @@ test("an engine of the logbook lends what its file knows; what is typed counts b
   const typed = await document("pump --speed 180rpm --altitude 0m", desk);
   expect(input(typed, "speed")).toMatchObject({ from: "typed", value_rpm: 180 });
   expect(typed.air.altitude_m).toBe(0);
-  expect((await desk.type(["expect"])).out).toContain("The maker's figure for a new engine: 2400 kPa");
-  expect((await desk.type(["expect", "pump", "--units", "bar"])).out).toContain("for a new engine: 24 bar");
 });
 
 test("a size of the file that cannot be beside what was typed is named there, with both ways to mend it", async () => {
@@ -182,7 +183,7 @@ test("a size of the file that cannot be beside what was typed is named there, wi
     2,
     "geometry.rod of pump is 50mm\n" +
       "    expected above 60mm, the crank throw (half the stroke): a shorter rod cannot\n    turn\n" +
-      "    sealtrend engine set pump geometry.rod 143mm, or --rod 143mm\n",
+      "    sealtrend engine set pump geometry.rod 198mm, or --rod 198mm\n",
   ]);
 });
 
@@ -225,34 +226,7 @@ test("a cold engine is said to read lower still", async () => {
   expect(cautions.join(" ")).toContain("A cold engine reads up to 10 % lower still");
 });
 
-const ten = "--compression-ratio 10";
-test.each([
-  ["--compression-ratio 1", "--compression-ratio is 1", "above 1: at 1 nothing is compressed"],
-  ["--compression-ratio 90", "--compression-ratio is 90", "at most 40"],
-  [`${ten} --bore 0mm`, "--bore is 0mm", "at least 5mm"],
-  [`${ten} --stroke 86mm --rod 40mm`, "--rod is 40mm", "above 43mm, the crank throw"],
-  [`${ten} --intake-closes 190deg`, "--intake-closes is 190deg", "below 180deg, which is top dead centre"],
-  [`${ten} --speed 0rpm`, "--speed is 0rpm", "at least 30rpm"],
-  [`${ten} --wall 2000K`, "--wall is 2000K", "at most 500K"],
-  [`${ten} --leak-area 500mm2`, "--leak-area is 500mm2", "at most 100mm2"],
-  [`${ten} --gamma 1`, "--gamma is 1", "at least 1.05"],
-  [`${ten} --altitude 9000m`, '--altitude "9000m"', "altitude in m from -500 to 6000"],
-  [`${ten} --bore 86`, '--bore "86"', "a number with its unit"],
-  [`${ten} --leak-area 1`, '--leak-area "1"', "a number with its unit (mm2)"],
-  [`${ten} --hose 1mm`, '--hose "1mm"', "a number with its unit (m3, L, cm3, ml, in3)"],
-  ["--compression-ratio ten", '--compression-ratio "ten"', "a number"],
-  [`${ten} --qnh 1016hPa`, "--qnh without the height of the place", "both"],
-])("nonsense is refused with its limit: %s", async (line, found, expected) => {
-  const answer = await newDesk().json(...words(line));
-  expect(answer.problems).toEqual([
-    expect.objectContaining({
-      found: expect.stringContaining(found) as string,
-      expected: expect.stringContaining(expected) as string,
-    }),
-  ]);
-});
-
 test("a bare number is refused with the same number and its unit", async () => {
-  const { exit, err } = await newDesk().type(words(`${ten} --bore 92 --hose 3`));
+  const { exit, err } = await newDesk().type(words("--compression-ratio 10 --bore 92 --hose 3"));
   expect([exit, err.match(/^ {4}--.*$/gm)]).toEqual([2, ["    --bore 92mm", "    --hose 3cm3"]]);
 });

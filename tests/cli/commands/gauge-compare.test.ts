@@ -1,34 +1,9 @@
 // gauge compare: two gauges on one warm engine, the link that is kept, and what the history makes of it.
 
 import { expect, test } from "vitest";
-import { type Desk, deskWithPump } from "./desk.ts";
+import { both, compare, deskWith, rowOf } from "./compared-desk.ts";
 import { misfits, schemaOf } from "./fits-schema.ts";
 import { numbersLost } from "./numbers.ts";
-
-const compare = ["gauge", "compare"] as const;
-
-/** Two compression gauges and two testers, and rows of tests.csv. */
-const deskWith = async (...rows: readonly string[]): Promise<Desk> => {
-  const desk = await deskWithPump();
-  for (const name of ["red", "black"])
-    await desk.type(["gauge", "add", name, "--kind", "compression", "--unit", "psi", "--class", "2.5"]);
-  for (const name of ["one", "two"])
-    await desk.type(["gauge", "add", name, "--kind", "leak-down", "--unit", "psi", "--regulated", "80psi"]);
-  const header = "test,date,what,take,gauge,unit,c1,c2,c3,c4,engine_temp,altitude_m";
-  desk.put("logbook/pump/tests.csv", [header, ...rows, ""].join("\n"));
-  return desk;
-};
-
-const rowOf = (desk: Desk, gauge: string): string | undefined =>
-  desk
-    .text("logbook/gauges.csv")
-    .split("\n")
-    .find((line) => line.startsWith(`${gauge},`));
-
-const both = [
-  "2026-05-03a,2026-05-03,dry,1,black,psi,150,140,160,130,warm,350",
-  "2026-05-03a,2026-05-03,dry,1,red,psi,157.5,147,168,136.5,warm,350",
-];
 
 test("the factor is printed in plain words and kept with the gauge that counts less; undo takes it back", async () => {
   const desk = await deskWith(...both);
@@ -40,10 +15,10 @@ test("the factor is printed in plain words and kept with the gauge that counts l
     "red reads 5.0 % higher than black (2.8 to 7.3 %), 4 cylinders.\n" +
       "kept  red counts as black in the history, its readings / 1.0500\n" +
       `${" ".repeat(50)}(sealtrend undo takes it back)\n\n` +
-      "                         1     2     3     4\n" +
-      "read by black     psi  150   140   160   130\n" +
-      "read by red       psi  158   147   168   137\n" +
-      "red against black %   +5.0  +5.0  +5.0  +5.0\n",
+      "                          1      2      3      4\n" +
+      "read by black     psi 150.0  140.0  160.0  130.0\n" +
+      "read by red       psi 157.5  147.0  168.0  136.5\n" +
+      "red against black %    +5.0   +5.0   +5.0   +5.0\n",
   );
   expect(rowOf(desk, "red")).toMatch(/,black,1\.05,0\.0094\d\d,2026-05-03,$/);
   expect((await desk.type(["gauge", "list"])).out).toContain("counts as black: reads x 1.050 of it");
@@ -104,49 +79,14 @@ test("of two leak-down testers the leaks are compared", async () => {
   expect(rowOf(desk, "two")).toMatch(/,one,0\.44\d+,0\.0\d+,2026-05-03,$/);
 });
 
-test.each([
-  [
-    ["2026-05-03a,2026-05-03,dry,1,black,psi,150,140,160,130,warm,"],
-    "test 2026-05-03a of pump was read with black only",
-  ],
-  [
-    [
-      "2026-05-03a,2026-05-03,dry,1,black,psi,150,140,,,warm,",
-      "2026-05-03a,2026-05-03,dry,1,red,psi,157,147,168,137,warm,",
-    ],
-    "black and red were both read on two cylinders of test 2026-05-03a",
-  ],
-  [
-    [
-      "2026-05-03a,2026-05-03,dry,1,black,psi,150,140,160,130,warm,",
-      "2026-05-03a,2026-05-03,dry,1,red,psi,157,147,168,137,cold,",
-    ],
-    "red and black were not read in the same state: the engine temperature differs",
-  ],
-  [
-    [
-      "2026-05-03a,2026-05-03,dry,1,black,psi,150,140,160,130,warm,",
-      "2026-05-03a,2026-05-03,dry,1,,psi,157,147,168,137,warm,",
-    ],
-    "a row of dry in test 2026-05-03a names no gauge",
-  ],
-])("what cannot carry a link is refused with the reason, and nothing is kept: %j", async (rows, found) => {
-  const desk = await deskWith(...rows);
-  const before = desk.text("logbook/gauges.csv");
-  const { exit, err } = await desk.type([...compare, "pump", "--test", "2026-05-03a"]);
-  expect([exit, err.split("\n    expected")[0]?.replace(/\s+/g, " ")]).toEqual([1, found]);
-  expect(desk.text("logbook/gauges.csv")).toBe(before);
-});
-
-test("a gauge that gauges.csv does not describe is compared all the same, and not kept", async () => {
-  const desk = await deskWith(both[0] ?? "", (both[1] ?? "").replace("red", "green"));
-  const before = desk.text("logbook/gauges.csv");
-  const { exit, out } = await desk.type([...compare]);
-  expect([exit, out.split("\n").slice(1, 3).join(" ")]).toEqual([
-    0,
-    "Not kept: green and black must both stand in gauges.csv (sealtrend gauge add NAME).",
-  ]);
-  expect(desk.text("logbook/gauges.csv")).toBe(before);
+test("what was typed to the hundredth is shown to the hundredth", async () => {
+  const desk = await deskWith(
+    "2026-05-03a,2026-05-03,dry,1,black,bar,9.75,9.8,10,,warm,350",
+    "2026-05-03a,2026-05-03,dry,1,red,bar,9.95,10,10.2,,warm,350",
+  );
+  expect((await desk.type([...compare, "--units", "bar"])).out).toMatch(
+    /read by black +bar +9\.75 +9\.80 +10\.00/,
+  );
 });
 
 test("a second link never leads in a circle: the gauge that counts as the other is linked anew", async () => {
@@ -226,5 +166,5 @@ test("on a narrow terminal each cylinder has a sentence", async () => {
   const desk = await deskWith(...both);
   const { out } = await desk.type([...compare], { width: 50 });
   expect(Math.max(...out.split("\n").map((line) => line.length))).toBeLessThanOrEqual(50);
-  expect(out.replace(/\s+/g, " ")).toContain("3: read by black 160 psi, read by red 168 psi");
+  expect(out.replace(/\s+/g, " ")).toContain("3: read by black 160.0 psi, read by red 168.0 psi");
 });

@@ -93,7 +93,16 @@ test.each([
   [["--full-scale", "300mm"], '--full-scale "300mm"'],
   [["--unit", "psi", "--full-scale", "-3psi"], '--full-scale "-3psi"'],
   [["--class", "40"], '--class "40"'],
-  [["--unit", "psi", "--full-scale", "300", "--division", "300"], "--division 300 of a scale of 300"],
+  [["--unit", "psi", "--full-scale", "300", "--division", "300"], "steps of 300 psi on a scale of 300 psi"],
+  [["--unit", "psi", "--full-scale", "100", "--division", "500"], "steps of 500 psi on a scale of 100 psi"],
+  [
+    ["--unit", "psi", "--full-scale", "100", "--reads-high", "40"],
+    "a gauge that reads 40 psi too high on a scale of 100 psi",
+  ],
+  [
+    ["--unit", "psi", "--full-scale", "300", "--reads-high", "400psi"],
+    '"400" is out of range for reads_high in psi',
+  ],
   [["--restrictor", "1.0mm"], "--restrictor with --kind compression"],
   [["--dial", "pressure"], "--dial with --kind compression"],
 ])("a figure that does not fit is refused: %j", async (more, found) => {
@@ -166,9 +175,9 @@ test("the list has a line a gauge", async () => {
       "                                              and kPa\n" +
       "long    compression   60 bar  1.6 %  0.5 bar  hose 1 cm3; for diesels, with the\n" +
       "                                              dummy injector\n" +
-      "tester  leak-down    100 psi  1.6 %    1 psi  restrictor 1 mm coned, dial\n" +
-      "                                              pressure, set to 80 psi, dials\n" +
-      "                                              agree; two dials\n",
+      "tester  leak-down    100 psi  1.6 %    1 psi  restrictor 1 mm coned, 6.35 mm\n" +
+      "                                              long, dial pressure, set to 80\n" +
+      "                                              psi, dials agree; two dials\n",
   );
 });
 
@@ -212,7 +221,7 @@ test("everything that a tester may say of itself has an option, and stands in th
   ]);
   expect([exit, out.replace(/\s+/g, " ")]).toEqual([
     0,
-    "added gauge tester: leak-down, 100 psi, reads 1 psi low, restrictor 1.016 mm ±0.0254 mm coned, Cd 0.87, dial " +
+    "added gauge tester: leak-down, 100 psi, reads 1 psi low, restrictor 1.016 mm ±0.0254 mm coned, 6.35 mm long, Cd 0.87, dial " +
       "pressure, set to 80 psi, dials agree (sealtrend undo takes it back) ",
   ]);
   // 1 in = 25.4 mm
@@ -260,6 +269,22 @@ test.each([
   [["--kind", "compression", "--hose", "2L"], '--hose "2L"'],
   [["--kind", "compression", "--reads-high", "3"], '--reads-high "3": in which unit?'],
   [["--kind", "leak-down", "--cd", "1.2"], '--cd "1.2"'],
+  [
+    ["--kind", "leak-down", "--full-scale", "100psi", "--regulated", "200psi"],
+    "a supply of 200 psi on a dial that ends at 100 psi",
+  ],
+  [
+    ["--kind", "leak-down", "--dial", "percent-lost", "--regulated", "80bar"],
+    '"80bar" is out of range for regulated in bar',
+  ],
+  [
+    ["--kind", "leak-down", "--restrictor", "unknown", "--restrictor-tolerance", "0.02mm"],
+    "the bore is known to 0.02 mm, and no bore is given",
+  ],
+  [
+    ["--kind", "leak-down", "--restrictor", "1.0mm", "--restrictor-tolerance", "0.6mm"],
+    '--restrictor-tolerance "0.6mm"',
+  ],
   [["--kind", "leak-down", "--restrictor-length", "6.35"], '--restrictor-length "6.35"'],
   [["--kind", "leak-down", "--dial", "percent-lost", "--regulated", "6"], '--regulated "6": in which unit?'],
 ])("%j does not fit: %s", async (more, found) => {

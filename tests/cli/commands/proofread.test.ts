@@ -149,6 +149,27 @@ test("A fault that repeats is counted after a few, and --why shows them all", as
   expect(long.out).toContain("9 faults in 2 files");
 });
 
+test("Faults of one kind in different columns are each shown; only those of one column are counted together", async () => {
+  const row = (i: number): string => `t${String(i)},leak-down,psi,20,1.5,2`;
+  const rows = Array.from({ length: 8 }, (_, i) => row(i));
+  const place = mendPlace({
+    "gauges.csv": ["gauge,kind,unit,restrictor_mm,restrictor_cd,restrictor_tol_mm", ...rows, ""].join("\n"),
+  });
+  const { out } = await place.run(["proofread"]);
+  for (const of of ["restrictor bore in mm", "discharge coefficient", "tolerance of the bore in mm"])
+    expect(out.match(new RegExp(`is out of range for ${of}`, "g"))).toHaveLength(3);
+  expect(out.match(/5 more like it, lines 5 to 9/g)).toHaveLength(3);
+});
+
+test("A comparison of gauges that lies ahead is a fault, at its cell", async () => {
+  const place = mendPlace({
+    "gauges.csv":
+      "gauge,kind,link_to,link_factor,link_u,link_date\nred,compression,,,,\nblack,compression,red,1.03,0.01,2090-01-01\n",
+  });
+  const { exit, out } = await place.run(["proofread"]);
+  expect([exit, out]).toEqual([1, expect.stringContaining("gauges.csv:3:33 the date 2090-01-01 lies ahead")]);
+});
+
 test("A column that is not read but nearly has a name of ours is named once for each it may mean", async () => {
   const place = mendPlace({
     "boat/engine.json": boatJson,

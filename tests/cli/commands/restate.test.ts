@@ -24,14 +24,15 @@ restrictor     mm    1.016      1.5
 reads          kPa   441.3  558-572
 lost           %        20  4.7-7.0
 
-4.7 % if the leak is a hole, 7.0 % if it is a long thin gap, give or take 0.6
-for dials and bores.
+4.7 % if the leak is a hole, 7.0 % if it is a long thin gap, ± 0.6 for dials and
+bores.
 It leaks like a hole of 0.98 ± 0.03 mm made like the restrictor: 40 L of air a
 minute.
 
-assumed  both restrictors made alike, the make of the restrictor unknown,
-         bores ± 0.025 mm, dials ± 2 psi, divided in 1 psi, sea level, the
-         cylinder as cool as the supply air
+±        one standard uncertainty: 2 chances in 3; twice as wide 19 in 20
+assumed  both restrictors made alike, the make of the restrictor unknown, bores
+         within 0.025 mm, dials within 14 kPa, divided in 6.9 kPa, sea level,
+         the cylinder as cool as the supply air
 `);
   });
 
@@ -80,45 +81,6 @@ assumed  both restrictors made alike, the make of the restrictor unknown,
   });
 });
 
-describe("testers of the logbook", () => {
-  const desk = async () => {
-    const one = newDesk();
-    one.put("logbook/.keep", "");
-    for (const line of [
-      "gauge add small --kind leak-down --unit psi --full-scale 100psi --class 1.6 --division 1psi --restrictor 1.016mm --restrictor-tolerance 0.0254mm --regulated 80psi --matched yes",
-      "gauge add large --kind leak-down --unit kPa --restrictor 1.5mm --regulated 600kPa",
-      "gauge add red --kind compression --unit psi",
-    ])
-      await one.type(line.split(" "));
-    return one;
-  };
-
-  // 4.74 %, and u(alpha) at 64/80 by dials of 1.6 % of 100 psi, matched: 2.916·√((u/78.7)² + (u/94.7)²), u = √(0.4²/3 + 1/12) = 0.370
-  test("what they say of themselves need not be typed", async () => {
-    const told = await (
-      await desk()
-    ).json("restate", "--gauge", "small", "--read", "64psi", "--to-gauge", "large");
-    expect(Number(told.lost)).toBeCloseTo(0.0474, 4);
-    expect(Number(told.u_alpha) / Number(told.alpha)).toBeCloseTo(0.0178, 4);
-  });
-
-  test("what is typed goes before", async () => {
-    const told = await (
-      await desk()
-    ).json("restate", "--gauge", "small", "--read", "80psi", "--regulated", "100psi", "--to-gauge", "small");
-    expect(Number(told.lost)).toBeCloseTo(0.2064, 4); // table C.8: 20 % at 100 psi is 20.641 at 80
-  });
-
-  test("a name that is none, and a gauge that is no tester, are refused", async () => {
-    const one = await desk();
-    expect((await one.type(["restate", "--gauge", "smal", "--read", "64psi"])).err).toContain(
-      "did you mean small?",
-    );
-    const { exit, err } = await one.type(["restate", "--gauge", "red", "--read", "64psi"]);
-    expect([exit, err.split("\n")[0]]).toEqual([2, "red is a compression gauge"]);
-  });
-});
-
 describe("refused", () => {
   test("too much band: the reason has both figures, the document keeps the numbers", async () => {
     const line = `${example} --to-regulated 30psi`;
@@ -137,7 +99,6 @@ describe("refused", () => {
   test.each([
     ["--lost 18 --to-regulated 80psi", "supply-unknown"],
     ["--lost 18 --regulated 80psi --to-restrictor 1mm", "restrictor-unknown"],
-    ["--lost 18 --regulated 80psi --restrictor unknown --to-regulated 100psi", "restrictor-unknown"],
     ["--read 60psi --regulated 80psi --restrictor 1mm --to-restrictor unknown", "restrictor-unknown"],
     [`${example} --profile coned --to-profile thin-plate`, "makes-differ"],
     ["--read 78psi --regulated 80psi --restrictor 1mm --to-regulated 100psi", "too-tight"],
@@ -180,7 +141,7 @@ describe("one reading by itself", () => {
   test("tighter than the dials can show is an upper limit; finer dials show the leak", async () => {
     const { out } = await typed("--read 78psi --regulated 80psi --restrictor 0.040in");
     expect(out.replace(/\s+/g, " ")).toMatch(
-      /^Tighter than these dials can show: the leak is at most that of a hole of 0\.72 mm/,
+      /^Tighter than these dials can show: the leak is lost in their doubt, at most that of a hole of 0\.72 mm/,
     );
     const told = await document("--read 78psi --regulated 80psi --restrictor 0.040in");
     expect(misfits(told, schemaOf("restate"))).toEqual([]);
@@ -205,7 +166,7 @@ describe("one reading by itself", () => {
     expect(out.replace(/\s+/g, " ")).toMatch(
       /^18 % lost on this tester; how large the leak is cannot be told without its supply pressure and the bore of its restrictor\./,
     );
-    expect(out).not.toMatch(/mm|L of air/);
+    expect(out).not.toMatch(/\dmm|\d mm|L of air/);
     for (const line of [
       "--lost 18",
       "--lost 18%",
@@ -228,7 +189,7 @@ describe("one reading by itself", () => {
 
   test("what was taken for granted of the dials is told in the unit of the reading", async () => {
     const { out } = await typed("--read 5.1bar --regulated 6bar --restrictor 1mm");
-    expect(out.replace(/\s+/g, " ")).toContain("dials ± 0.14 bar, divided in 0.069 bar"); // 2 and 1 psi
+    expect(out.replace(/\s+/g, " ")).toContain("dials within 0.14 bar, divided in 0.069 bar"); // 2 and 1 psi
   });
 
   test("nothing on the screen is wider than it, and below 60 columns there is no table", async () => {
@@ -265,20 +226,22 @@ describe("faults of the line", () => {
     ["--lost 18 --altitude 350", '--altitude "350": in which unit?', "--altitude 350m"],
     ["--lost 18 --cylinder-temp 80", '--cylinder-temp "80": in which unit?', "--cylinder-temp 80C"],
     ["--lost 18 --critical-ratio 0.4", "--critical-ratio without ISO 6358", "add --model iso6358"],
+    ["--read 74/80", '--read "74/80"', "--read 74psi --regulated 80psi"],
+    ["--read 5.1/6bar --restrictor 1mm", '--read "5.1/6bar"', "--read 5.1bar --regulated 6bar"],
+    ["--read 60psi --regulated 80psi --division 0psi", '--division "0psi"', "--division 1psi"],
+    ["--read 60psi --regulated 80psi --division 80psi", "at most a fifth of the supply", "--division 3.2psi"],
+    ["--read 60psi --regulated 80psi --air 0K", '--air "0K"', "--air 22C"],
+    ["--read 60psi --regulated 80psi --cylinder-temp 0K", '--cylinder-temp "0K"', "--cylinder-temp 80C"],
+    [
+      "--read 60psi --regulated 80psi --restrictor 0.5mm --restrictor-tolerance 0.4mm",
+      '--restrictor-tolerance "0.4mm"',
+      "--restrictor-tolerance 0.02mm",
+    ],
   ])("%s", async (line, found, mend) => {
     const { exit, out, err } = await typed(line);
     expect([exit, out]).toEqual([2, ""]);
     expect(err).toContain(found);
     expect(err).toContain(mend);
-  });
-
-  test("a cylinder above its supply by more than the dials explain", async () => {
-    const { exit, err } = await typed("--read 90psi --regulated 80psi --restrictor 1mm");
-    expect(exit).toBe(2);
-    expect(err.replace(/\s+/g, " ")).toContain("the cylinder reads 90.0 psi, above its supply of 80.0 psi");
-    expect(err).toContain("3.4 psi more"); // 2·√2·1.190
-    const { out } = await typed("--read 82psi --regulated 80psi --restrictor 1mm");
-    expect(out).toMatch(/^Tighter than/);
   });
 
   test("all of them are told at once", async () => {

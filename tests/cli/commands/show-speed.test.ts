@@ -42,7 +42,7 @@ const shown = async (desk: Desk): Promise<Shown> => {
 test("read and corrected stand side by side, cylinder by cylinder", async () => {
   const said = (await screen(deskOf([slow]), "show", "van")).replaceAll(/ +/g, " ");
   expect(said).toContain("read kPa 1190 1185 1195 1000\n");
-  expect(said).toContain("at 260 rpm kPa 1318 1314 1323 1149 (from 180 rpm)\n");
+  expect(said).toContain("at 260 rpm kPa 1318 1314 1323 1149 (cranked at 180 rpm)\n");
   expect(said).not.toContain("Not brought");
 });
 

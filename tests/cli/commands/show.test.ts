@@ -95,16 +95,16 @@ test("all below the maker's limit, and alike: worn alike or tested wrongly, and 
   );
   // Neither height nor gauge is known: 10 % is within two standard uncertainties.
   expect(await alike("90 91 89 90")).toBe(
-    "All four read below the maker's limit (too close to be sure), and no lower than one another: all worn alike, or the test was not right.",
+    "All four read at the maker's limit, too close to call; none stands out beside the others.",
   );
 });
 
-test("just below a limit is said to be too close to be sure, in the word and in the rule", async () => {
+test("just below a limit is said to be too close to call, in the word and in the rule", async () => {
   const desk = await after(["--dry", "104 103 98 104", "--altitude", "0m"]);
   await desk.type(["engine", "set", "pump", "limits.compression.minimum", "100psi"]);
   const { out } = await desk.type(["show", "pump"], { width: 200 });
   expect(out).toContain(
-    "Cylinder 3 reads below the maker's limit (too close to be sure); beside the others it does not stand out.",
+    "Cylinder 3 reads at the maker's limit, too close to call; beside the others it does not stand out.",
   );
   expect(out).toContain("lowest 98 psi, maker's limit 100 psi: near");
 });
@@ -113,7 +113,7 @@ test("who lags behind the others is told before those that only miss a limit by 
   const desk = await after(["--dry", "99.7 99.6 99.7 85", "--altitude", "0m"]);
   await desk.type(["engine", "set", "pump", "limits.compression.minimum", "100psi"]);
   expect(await headline(desk)).toBe(
-    "Cylinder 4 lags: 15 % under the others, below the maker's limit. Cylinders 1, 2 and 3 read below the maker's limit (too close to be sure).",
+    "Cylinder 4 lags: 15 % under the others, below the maker's limit. Cylinders 1, 2 and 3 read at the maker's limit, too close to call.",
   );
   const { out } = await desk.type(["show", "pump"]);
   expect(out).toMatch(/next {3}oil test on 4, with 1 as control/);

@@ -17,6 +17,7 @@ import { typedLine } from "../options/quote.ts";
 import { saidOnce } from "../render/aside.ts";
 import { faultText } from "../render/faults.ts";
 import { savedLine } from "../render/saved-line.ts";
+import { exampleDry } from "./example-readings.ts";
 import { askMissing } from "./ask-missing.ts";
 import { engineFieldsTyped, engineOptions } from "./engine-options.ts";
 import { newEngine } from "./new-engine.ts";
@@ -52,12 +53,12 @@ export const engineAdd: Command = {
     const count = engine?.cylinders.length ?? 0;
     const kind = engine?.ignition === "unknown" ? "ignition not known" : `${engine?.ignition ?? ""} ignition`;
     const said = `added  ${id}: ${count === 1 ? "1 cylinder" : `${String(count)} cylinders`}, ${kind}`;
-    const example = (engine?.cylinders ?? []).map((_, i) => String(150 - i)).join(" ");
+    const example = exampleDry(engine ?? { ignition: "unknown", cylinders: [] });
     const where = opened.place.state === "new" ? [`your logbook is ${opened.root}`] : [];
     const lines = [
       savedLine(said, written.undo, io.width),
       "",
-      `next   sealtrend enter ${id} --dry "${example}" --unit psi`,
+      `next   sealtrend enter ${id} ${example}`,
       ...(missing.length === 0 ? [] : [`       what else would help: sealtrend engine show ${id}`]),
     ];
     const aside = saidOnce([...where, ...opened.asides, ...written.asides]) + cautions;

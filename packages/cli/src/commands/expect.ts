@@ -1,12 +1,12 @@
 // expect: what a healthy cylinder should read when it is cranked, and how far that can be trusted.
 
-import { expectedFault, expectedPressure, type PressureUnit } from "@sealtrend/core";
+import { expectedPressure, type PressureUnit } from "@sealtrend/core";
 import { type Args, type Command, Stop } from "../command.ts";
 import { expectDocument } from "../documents/expect-document.ts";
 import type { Io } from "../io.ts";
+import { lettersOf, systemOf } from "../render/expect/expect-units.ts";
 import { expectScreen } from "../render/expect/expect.ts";
 import { pressureUnit } from "../render/units.ts";
-import { expectFault } from "./expect-steps/expect-fault.ts";
 import { knownOf } from "./expect-steps/expect-known.ts";
 import { expectOptions } from "./expect-steps/expect-options.ts";
 import { type Picked, pickRecord, saidAside } from "./pick.ts";
@@ -27,14 +27,15 @@ export const expectedReading: Command = {
     const picked = await engineMeant(args, io);
     const book = picked === undefined ? undefined : { record: picked.record, facts: picked.logbook.facts };
     const known = knownOf(args, book);
-    const fault = expectedFault(known.cylinder);
-    if (fault !== undefined) throw new Stop(2, [expectFault(fault, known, picked?.record.engine.id)]);
     const expected = { answer: expectedPressure(known.cylinder), known, record: picked?.record };
-    const unit = pressureUnit(args.text("units"), book?.facts ?? { demo: false }, unitTyped(picked));
+    const facts = book?.facts ?? { demo: false };
+    const unit = pressureUnit(args.text("units"), facts, unitTyped(picked));
     const lines = expectScreen(expected, {
       unit,
       width: io.width,
       detail: args.flag("why") ? "why" : "short",
+      system: systemOf(args.text("units") ?? facts.units, known.typed),
+      letters: lettersOf(io),
     });
     return {
       exit: 0,

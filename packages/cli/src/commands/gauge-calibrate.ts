@@ -1,22 +1,25 @@
 // gauge calibrate: what a gauge reads where the truth is known. Open holes on a leak-down tester; two cranking speeds on a
 // compression gauge (gauge-two-speeds.ts).
 
-import { join } from "node:path";
-import { type Gauge, holeCalibration, pressureCorrection, readQuantity } from "@sealtrend/core";
+import {
+  type Gauge,
+  holeCalibration,
+  pressureCorrection,
+  readQuantity,
+  writeQuantity,
+} from "@sealtrend/core";
 import { type Answer, type Args, type Command, type Option } from "../command.ts";
 import { gaugesDocument } from "../documents/gauges-document.ts";
 import { holesDocument } from "../documents/calibration-document.ts";
 import type { Io } from "../io.ts";
 import { type Logbook, openLogbook } from "../logbook/open-logbook.ts";
-import { readFile } from "../logbook/read-file.ts";
 import { nodeWorld } from "../logbook/world.ts";
-import { type Change, write } from "../logbook/write.ts";
+import { write } from "../logbook/write.ts";
 import { saidOnce } from "../render/aside.ts";
 import { calibrationLines } from "../render/gauges/gauge-calibrate.ts";
 import { pressureUnit } from "../render/units.ts";
-import { rawTests } from "./amend-steps/amend-rows.ts";
 import { numberText } from "./gauge-steps/gauge-cells.ts";
-import { gaugeChange, gaugeNamed, gaugesFile } from "./gauge-steps/gauge-row.ts";
+import { columnsToAdd, gaugeChange, gaugeNamed, gaugesFile } from "./gauge-steps/gauge-row.ts";
 import { speedOptions, twoSpeeds } from "./gauge-steps/gauge-two-speeds.ts";
 import { holesCell, holesTyped } from "./gauge-steps/hole-words.ts";
 import { refuseDemo } from "./refuse-demo.ts";
@@ -84,22 +87,23 @@ const knownHoles = async (args: Args, io: Io, logbook: Logbook): Promise<Answer>
       `sealtrend gauge calibrate ${gauge.id} --engine pump --slow 180rpm --slow-reads "171 172" --fast 260rpm --fast-reads "190 191"`,
     );
   const typed = holesTyped(args, gauge);
+  const supply = supplyCell(args, gauge, gaugesFile(logbook));
   const { station } = pressureCorrection(typedAir(args, logbook.facts.homeAltitude));
-  const table = rawTests(readFile(world, join(root, "gauges.csv")).text, gaugesFile(logbook));
-  const before = table.rows.find(({ cell }) => cell("gauge") === gauge.id)?.cell("known_holes") ?? "";
-  const change: Change = gaugeChange(logbook, [
-    { gauge: gauge.id, cells: { known_holes: holesCell(gauge, before, typed), ...supplyCell(args, gauge) } },
-  ]);
+  const cells = { known_holes: holesCell(gauge, typed), ...supply };
   const command = typedWords(args, "gauge calibrate", gauge.id, options);
-  const written = await write(world, { root, command, changes: [change], unsaved: command });
+  const added = columnsToAdd(logbook, Object.keys(cells));
+  const changes = [gaugeChange(logbook, [{ gauge: gauge.id, cells }])];
+  const written = await write(world, { root, command, changes, unsaved: command });
   const now = await openLogbook(world, "write", args.text("logbook") ?? root);
   const changed = gaugeNamed(now, gauge.id);
   const found = holeCalibration(changed, station);
   if (found === undefined) throw new TypeError("gauge calibrate: written without holes");
   const unit = pressureUnit(args.text("units"), now.facts, changed.unit);
   const detail = args.flag("why") ? "why" : "short";
-  const said = { gauge: changed, typed: typed.map(({ hole }) => hole), found, undo: written.undo };
-  const aside = saidOnce([...logbook.asides, ...written.asides]);
+  const older =
+    gauge.regulated === undefined && supply.regulated !== undefined ? gauge.knownHoles : undefined;
+  const said = { gauge: changed, typed, older: older ?? [], found, undo: written.undo };
+  const aside = saidOnce([...logbook.asides, ...added, ...written.asides]);
   return {
     exit: 0,
     text: `${calibrationLines(said, { unit, width: io.width, detail }).join("\n")}\n`,
@@ -111,12 +115,29 @@ const knownHoles = async (args: Args, io: Io, logbook: Logbook): Promise<Answer>
   };
 };
 
-/** The supply typed, in the unit of the dial or with its own. @throws Stop 2 for what is no pressure */
-const supplyCell = (args: Args, { unit }: Gauge): Readonly<Record<string, string>> => {
+/** A supply this near to another is the same: two regulators are not set alike any better. */
+const sameSupply = 0.005;
+
+/** The supply typed, in the unit of the dial or with its own. @throws Stop 2 for what is no pressure, or another one than
+ *  the tester is set to: older holes, and tests that name no supply, rest on that */
+const supplyCell = (
+  args: Args,
+  { id, unit, regulated }: Gauge,
+  file: string,
+): Readonly<Record<string, string>> => {
   const typed = args.text("regulated");
   if (typed === undefined) return {};
   const reading = readQuantity(typed, "pressure", unit);
   if (!reading.ok || reading.si <= 0)
     throw usage("gauge-bad", `--regulated "${typed}"`, "a pressure with its unit", "--regulated 80psi");
-  return { regulated: numberText(reading.value) + (reading.unit === unit ? "" : reading.unit) };
+  if (regulated === undefined)
+    return { regulated: numberText(reading.value) + (reading.unit === unit ? "" : reading.unit) };
+  if (Math.abs(reading.si / regulated - 1) <= sameSupply) return {};
+  const set = writeQuantity(regulated, unit ?? reading.unit);
+  throw usage(
+    "supply-differs",
+    `${id} is set to ${set} in ${file}, and --regulated says ${typed}`,
+    "one supply for all holes of a tester, and for the tests that name none of their own",
+    `set ${id} to ${set} and read the holes again; if ${set} is wrong, change regulated in ${file} first`,
+  );
 };

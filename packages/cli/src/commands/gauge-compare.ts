@@ -2,6 +2,7 @@
 
 import {
   type EngineRecord,
+  type GaugeLink,
   type GaugePair,
   type NewLink,
   type Test,
@@ -18,7 +19,7 @@ import { comparisonLines } from "../render/gauges/gauge-compare.ts";
 import { refusalWords } from "../render/gauges/gauge-refusals.ts";
 import { pressureUnit } from "../render/units.ts";
 import { numberText } from "./gauge-steps/gauge-cells.ts";
-import { gaugeChange, gaugesFile } from "./gauge-steps/gauge-row.ts";
+import { columnsToAdd, gaugeChange, gaugesFile } from "./gauge-steps/gauge-row.ts";
 import { pickRecord, pickTest } from "./pick.ts";
 import { typedWords } from "./typed/typed-words.ts";
 import { usageFault } from "./usage.ts";
@@ -48,6 +49,7 @@ export const gaugeCompare: Command = {
       );
     const kept = logbook.facts.demo ? [] : oneEach(links);
     const command = typedWords(args, "gauge compare", id, options);
+    const added = kept.length === 0 ? [] : columnsToAdd(logbook, linkColumns);
     const written =
       kept.length === 0
         ? undefined
@@ -64,12 +66,16 @@ export const gaugeCompare: Command = {
     const now = kept.length === 0 ? logbook : await openLogbook(world, "read", root);
     const changed = now.gauges.filter((gauge) => kept.some((link) => link.gauge === gauge.id));
     const unit = pressureUnit(args.text("units"), logbook.facts, unitOf(test, pairs));
-    const compared = pairs.map((pair, i) => ({ pair, link: links[i] }));
+    const compared = pairs.map((pair, i) => ({
+      pair,
+      link: links[i],
+      replaced: written?.files.length === 0 ? undefined : linkUntilNow(logbook, links[i]),
+    }));
     const lines = comparisonLines(
       { record, test, compared, undo: written?.undo ?? "not-possible", kept: keptAs(logbook, written) },
       { unit, width: io.width, detail: args.flag("why") ? "why" : "short" },
     );
-    const aside = saidOnce([...logbook.asides, ...(written?.asides ?? [])]);
+    const aside = saidOnce([...logbook.asides, ...added, ...(written?.asides ?? [])]);
     const file = { file: gaugesFile(logbook), rows: kept.length };
     return {
       exit: 0,
@@ -78,12 +84,17 @@ export const gaugeCompare: Command = {
         ...gaugesDocument(logbook.root, changed, written === undefined ? undefined : file),
         engine: { id, name },
         test: { id: test.id, date: test.date },
-        comparisons: compared.map(({ pair, link }) => comparisonDocument(record, test, pair, link)),
+        comparisons: compared.map((one) => comparisonDocument(record, test, one.pair, one)),
       },
       ...(aside === "" ? {} : { aside }),
     };
   },
 };
+
+const linkColumns = ["link_to", "link_factor", "link_u", "link_date"];
+
+const linkUntilNow = ({ gauges, facts }: Logbook, link: NewLink | undefined): GaugeLink | undefined =>
+  facts.demo ? undefined : gauges.find(({ id }) => id === link?.gauge)?.link;
 
 const keptAs = ({ facts }: Logbook, written: Written | undefined): "kept" | "already" | "demo" =>
   facts.demo ? "demo" : written?.files.length === 0 ? "already" : "kept";
@@ -139,6 +150,10 @@ const oneGaugeOnly = ({ engine }: EngineRecord, test: Test): Fault => {
 const refusal = (pair: GaugePair, record: EngineRecord, test: Test): Fault => {
   const { standing } = pair;
   if (standing.kind !== "refused") throw new TypeError("refusal: the pair was measured");
-  const { found, expected, mend } = refusalWords(pair, { engine: record.engine.id, test: test.id });
+  const { found, expected, mend } = refusalWords(pair, {
+    engine: record.engine.id,
+    of: record.engine.cylinders.length,
+    test: test.id,
+  });
   return usageFault(standing.code, found, expected, mend);
 };

@@ -1,5 +1,6 @@
 // What several commands begin with: the logbook, the engine, the test that is meant.
 
+import { exampleDry } from "./example-readings.ts";
 import { type EngineRecord, type Test, nearest } from "@sealtrend/core";
 import { type Args, type Fault, Stop } from "../command.ts";
 import type { Io } from "../io.ts";
@@ -80,8 +81,7 @@ export const pickTest = (record: EngineRecord, named: string | undefined): Test 
   const latest =
     tests.findLast(({ setAside, rows }) => setAside === undefined && rows.length > 0) ?? tests.at(-1);
   if (latest !== undefined) return latest;
-  const example = engine.cylinders.map((_, i) => String(150 - i)).join(" ");
-  const mend = `sealtrend enter ${engine.id} --dry "${example}" --unit psi`;
+  const mend = `sealtrend enter ${engine.id} ${exampleDry(engine)}`;
   throw new Stop(1, [
     {
       code: "test-none",

@@ -1,10 +1,10 @@
 // What `gauge calibrate --json` adds to the record of the gauge.
 
 import {
-  type CalibratedLossFree,
   type HoleCalibration,
   type KnownHole,
   type PressureCorrection,
+  type SpeedCalibration,
   fromSi,
 } from "@sealtrend/core";
 import { kPa } from "../render/units.ts";
@@ -22,12 +22,14 @@ export const holesDocument = (found: HoleCalibration) => {
     case "restrictor":
       return {
         ...way,
-        holes: found.holes.map(({ hole, alpha, actsAs, uActsAs }) => ({
+        holes: found.holes.map(({ hole, alpha, actsAs, uActsAs, weight }) => ({
           ...holeRecord(hole),
           alpha,
           actsAs_mm: millimetres(actsAs),
           u_actsAs_mm: millimetres(uActsAs),
+          weight,
         })),
+        holesAre: found.holesAre,
         actsAs_mm: millimetres(found.actsAs),
         u_actsAs_mm: millimetres(found.uActsAs),
         used: found.used,
@@ -35,7 +37,6 @@ export const holesDocument = (found: HoleCalibration) => {
     case "span":
       return { ...way, holes: [holeRecord(found.least), holeRecord(found.most)] };
     case "one-hole":
-    case "contradictory":
       return way;
   }
 };
@@ -44,9 +45,14 @@ export const speedsDocument = ({
   engine,
   P0,
   uncertainty,
+  lossSpeed,
+  slow,
+  fast,
+  takes,
   source,
   correction,
-}: CalibratedLossFree & {
+}: SpeedCalibration & {
+  readonly takes: { readonly slow: number; readonly fast: number };
   readonly engine: string;
   readonly source: string;
   readonly correction: PressureCorrection;
@@ -55,7 +61,19 @@ export const speedsDocument = ({
   engine,
   P0_kPa: kPa(P0),
   u_lnP0: uncertainty,
+  lossSpeed_rpm: lossSpeed,
+  speeds: [
+    { at: slow, n: takes.slow },
+    { at: fast, n: takes.fast },
+  ].map(({ at, n }) => ({
+    speed_rpm: at.speed,
+    u_lnSpeed: at.uSpeed,
+    takes: n,
+    mean_kPa: kPa(at.pressure),
+    u_lnMean: at.uPressure,
+  })),
   source,
   station_kPaAbs: kPa(correction.station),
   factor: correction.factor,
+  u_lnFactor: correction.uncertainty,
 });

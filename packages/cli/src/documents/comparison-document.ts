@@ -2,6 +2,7 @@
 
 import {
   type EngineRecord,
+  type GaugeLink,
   type GaugePair,
   type NewLink,
   type Test,
@@ -14,7 +15,7 @@ export const comparisonDocument = (
   record: EngineRecord,
   test: Test,
   pair: GaugePair,
-  link: NewLink | undefined,
+  { link, replaced }: { readonly link: NewLink | undefined; readonly replaced: GaugeLink | undefined },
 ) => {
   const { what, gauge, to, cylinders, standing, repeats, study } = pair;
   const isLeak = what === "leak-down";
@@ -26,7 +27,12 @@ export const comparisonDocument = (
       ? {
           refused: {
             code: standing.code,
-            text: refusalWords(pair, { engine: record.engine.id, test: test.id }).found,
+            text: refusalWords(pair, {
+              engine: record.engine.id,
+              of: record.engine.cylinders.length,
+              test: test.id,
+            }).found,
+            cylinders: standing.code === "cylinders-disagree" ? standing.labels : undefined,
           },
         }
       : {
@@ -40,7 +46,21 @@ export const comparisonDocument = (
     link:
       link === undefined
         ? undefined
-        : { gauge: link.gauge, to: link.to, factor: link.factor, u_lnFactor: link.uncertainty },
+        : {
+            gauge: link.gauge,
+            to: link.to,
+            factor: link.factor,
+            u_lnFactor: link.uncertainty,
+            inPlaceOf:
+              replaced === undefined
+                ? undefined
+                : {
+                    to: replaced.to,
+                    factor: replaced.factor,
+                    u_lnFactor: replaced.uncertainty,
+                    date: replaced.date,
+                  },
+          },
     read: comparedReadings(record, test, pair).map(({ name, values, readsHigh }) => ({
       gauge: name,
       readsHigh_kPa: readsHigh === undefined ? undefined : kPa(readsHigh),

@@ -41,12 +41,13 @@ export const buildUpDocument = (buildUp: BuildUp | undefined) =>
         gauge: buildUp.gauge,
         middle: buildUp.middle,
         bounds: buildUp.bounds,
-        cylinders: buildUp.cylinders.map(({ label, share, relative, uncertainty, pattern }) => ({
+        cylinders: buildUp.cylinders.map(({ label, share, relative, uncertainty, pattern, odd }) => ({
           label,
           share,
           u_share: share * uncertainty,
           relative,
           pattern,
+          odd,
         })),
         reached: buildUp.reached,
       };

@@ -2,8 +2,9 @@
 
 import { type ExpectedInput, type InputName, type UnitName, fromSi } from "@sealtrend/core";
 import type { Known } from "../commands/expect-steps/expect-known.ts";
-import { type Expected, expectCautions } from "../render/expect/expect-cautions.ts";
-import { differenceIn } from "../render/expect/expect-inputs.ts";
+import { type Expected, expectCautions, unlikelyCautions } from "../render/expect/expect-cautions.ts";
+import { inThisAir, lessOver } from "../render/expect/expect-place.ts";
+import { differenceIn } from "../render/expect/expect-units.ts";
 import { kPa } from "../render/units.ts";
 
 const units: Readonly<Record<InputName, UnitName | undefined>> = {
@@ -38,6 +39,7 @@ export const expectDocument = ({ answer, known, record }: Expected) => ({
   low_kPa: kPa(answer.low),
   high_kPa: kPa(answer.high),
   u_lnExpected: answer.uncertainty,
+  standing: answer.standing,
   model: {
     peak_kPaAbs: kPa(answer.cycle.peak),
     peakAngle_deg: answer.cycle.peakAngle,
@@ -48,10 +50,19 @@ export const expectDocument = ({ answer, known, record }: Expected) => ({
     gamma: answer.model.gamma,
     u_lnModel: answer.modelUncertainty,
   },
-  air: { station_kPaAbs: kPa(known.air.station), from: known.air.from, altitude_m: known.altitude },
+  air: {
+    station_kPaAbs: kPa(known.air.station),
+    from: known.air.from,
+    altitude_m: known.altitude,
+    lessPer100m: known.air.from === "assumed" ? lessOver(100) : undefined,
+  },
   inputs: answer.inputs.map((input) => inputDocument(input, known)),
-  cautions: expectCautions({ answer, known, record }),
+  cautions: [...unlikelyCautions(known), ...expectCautions({ answer, known, record })],
   makersNew_kPa: made(record?.engine.compressionLimits.new, kPa),
+  makersNewHere_kPa: made(record?.engine.compressionLimits.new, (figure) =>
+    kPa(inThisAir(figure, known.air)),
+  ),
+  makersSpeed_rpm: record?.engine.compressionLimits.speed,
 });
 
 const inputDocument = ({ name, value, deviation, effect }: ExpectedInput, { sources }: Known) => {

@@ -14,7 +14,10 @@ import { holesDocument, testerChangesDocument } from "./leak-history-document.ts
 import { speedDocument } from "./speed-document.ts";
 
 /** The top level is the cranking history, or the leak-down where there is no other. */
-export const historyDocument = ({ record, cranking, leakDown, repeatability }: HistoryAssessment): object => {
+export const historyDocument = (assessment: HistoryAssessment): object => {
+  const { record, cranking, leakDown } = assessment;
+  const { interval, ...figures } = assessment.repeatability;
+  const repeatability = { ...figures, low: interval?.low, high: interval?.high };
   const main = cranking ?? leakDown;
   const head = { schema: "sealtrend/history@1", engine: { id: record.engine.id, name: record.engine.name } };
   if (main === undefined) return { ...head, tests: [], cylinders: [], epochs: [], repeatability };
@@ -112,9 +115,18 @@ const kindDocument = (kind: KindHistory) => {
       fromTest: result.tests[service.before]?.ids[0],
     })),
     testerChanges: testerChangesDocument(kind),
+    weakest: result.weakest,
+    further: furtherDocument(kind),
     scatter: result.scatter,
     manyLooks: result.manyLooks === "yes",
   };
+};
+
+/** How many further tests would show a loss, 8 chances in 10. */
+const furtherDocument = ({ further }: KindHistory) => {
+  if (further === undefined) return undefined;
+  const { spacing, asNow, ofThree, ...rest } = further;
+  return { ...rest, spacing_years: spacing, spacing_months: 12 * spacing, asNow, ofThree };
 };
 
 /** `correctedFor` says which value stands in the numbers: fully corrected only where speed was refused for no test of the
@@ -196,6 +208,7 @@ const cylinderDocument = (
             p: absolute.trend?.p,
             df: absolute.trend?.df,
             ...(absolute.trend === undefined ? {} : crossingDocument(absolute.trend, place)),
+            stays: absolute.stays,
           },
     stays: cylinder.stays,
   };

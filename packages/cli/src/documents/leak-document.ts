@@ -23,9 +23,12 @@ export const leakDocument = (leak: LeakValue | undefined) =>
         read_kPa: leak.value === undefined ? undefined : kPa(leak.value),
         takes_kPa: leak.readings?.map(kPa),
         lost: leak.lost,
+        takesLost: leak.takesLost,
+        repeats: leak.repeats,
         u_lost: leak.uLost,
         ...sizeDocument(leak.sizing),
         ...masterDocument(leak.master),
+        atLimit: leak.atLimit,
         standing: leak.standing,
         t: leak.t,
       };
@@ -80,7 +83,7 @@ const masterDocument = (use: MasterUse | undefined): Readonly<Record<string, num
 
 export const leakTestDocument = (leak: LeakTest | undefined) => {
   if (leak === undefined) return undefined;
-  const { instrument, masterLost, warmthFactor, parts, cranking } = leak;
+  const { instrument, masterLost, warmthFactor, parts, alone, cranking } = leak;
   const { restrictor, tester } = instrument ?? {};
   return {
     gauge: instrument?.gauge,
@@ -91,11 +94,19 @@ export const leakTestDocument = (leak: LeakTest | undefined) => {
     masterLost,
     warmthFactor,
     parts: parts.length === 0 ? undefined : parts.map(partDocument),
+    alone:
+      alone.length === 0
+        ? undefined
+        : alone.map(({ what, lost }) => ({ what, lost: lost.map((part) => part ?? null) })),
     cranking: cranking === undefined ? undefined : crankingDocument(cranking),
   };
 };
 
-const partDocument = ({ uShare, ...part }: LeakPart) => ({ ...part, u_share: uShare });
+const partDocument = ({ uShare, isLessThanHalf, ...part }: LeakPart) => ({
+  ...part,
+  u_share: uShare,
+  lessThanHalf: isLessThanHalf,
+});
 
 const crankingDocument = ({ speed, cylinders, ...rest }: LeakAndCranking) => ({
   ...rest,

@@ -24,7 +24,7 @@ export const testerChangesDocument = ({ testerChanges }: KindHistory) =>
     ? undefined
     : testerChanges.map(({ holes, ...change }) => ({
         ...change,
-        cylinders: holes.map(({ label, before, after, lnRatio, uLnRatio, shown }) => ({
+        cylinders: holes.map(({ label, before, after, lnRatio, uLnRatio, uLnRatioBetweenDays, shown }) => ({
           label,
           before_mm: mm(before.hole),
           u_before_mm: mm(before.uHole),
@@ -32,6 +32,7 @@ export const testerChangesDocument = ({ testerChanges }: KindHistory) =>
           u_after_mm: mm(after.uHole),
           lnRatio,
           u_lnRatio: uLnRatio,
+          u_lnRatioBetweenDays: uLnRatioBetweenDays,
           shown: shown === "yes",
         })),
       }));

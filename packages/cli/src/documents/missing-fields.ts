@@ -35,6 +35,11 @@ const helpful: readonly Helpful[] = [
     why: "a diesel gets no oil unless its maker allows it",
     when: ({ ignition }) => ignition === "compression",
   },
+  {
+    path: "porting",
+    why: "whether it has valves: what air heard in a leak-down points to",
+    when: ({ cycle }) => cycle === "two-stroke",
+  },
   { path: "geometry.bore", why: "with stroke and ratio: the pressure to expect" },
   { path: "geometry.stroke", why: "with bore and ratio: the pressure to expect" },
   { path: "geometry.compressionRatio", why: "with bore and stroke: the pressure to expect" },

@@ -1,12 +1,13 @@
 // The JSON of `show`, sealtrend/show@1: units in the keys, full digits, nothing rounded.
 
-import type {
-  CylinderAssessment,
-  GaugeComparison,
-  LevelSince,
-  PressureValue,
-  RuleFinding,
-  TestAssessment,
+import {
+  type CylinderAssessment,
+  type GaugeComparison,
+  type LevelSince,
+  type PressureValue,
+  type RuleFinding,
+  type TestAssessment,
+  fromSi,
 } from "@sealtrend/core";
 import { buildUpDocument, hoseDocument, oilDocument } from "./evidence-document.ts";
 import { leakDocument, leakTestDocument } from "./leak-document.ts";
@@ -20,7 +21,11 @@ export const showDocument = (assessment: TestAssessment, schema = "sealtrend/sho
     schema,
     engine: { id: record.engine.id, name: record.engine.name },
     test: { id: test.id, date: test.date, meter: test.meter, setAside: test.setAside },
-    trust: { code: trust.code, reasons: trust.reasons.map(({ code, text, mend }) => ({ code, text, mend })) },
+    trust: {
+      code: trust.code,
+      voids: trust.voids,
+      reasons: trust.reasons.map(({ code, text, mend }) => ({ code, text, mend })),
+    },
     correction: {
       basis: correction.basis,
       station_kPaAbs: kPa(correction.station),
@@ -35,7 +40,9 @@ export const showDocument = (assessment: TestAssessment, schema = "sealtrend/sho
       speed: speedDocument(assessment.speed),
       readsHigh_kPa: assessment.readsHigh === undefined ? undefined : kPa(assessment.readsHigh),
     },
-    cylinders: assessment.cylinders.map((cylinder) => cylinderDocument(cylinder)),
+    cylinders: assessment.cylinders.map((cylinder, i) =>
+      cylinderDocument(cylinder, assessment.speed?.speeds[i]),
+    ),
     spread:
       spread === undefined
         ? undefined
@@ -108,9 +115,18 @@ const comparisonDocument = (
 
 const levelDocument = ({ uncertainty, ...level }: LevelSince) => ({ ...level, u_change: uncertainty });
 
-const cylinderDocument = ({ label, pressures, leakDown, ...rest }: CylinderAssessment) => ({
+const dryDocument = (dry: PressureValue | undefined, speed: number | undefined) => {
+  const value = valueDocument(dry);
+  return value === undefined ? undefined : { ...value, speed_rpm: speed };
+};
+
+/** @param speed - that it was cranked at [rpm] */
+const cylinderDocument = (
+  { label, pressures, leakDown, ...rest }: CylinderAssessment,
+  speed: number | undefined,
+) => ({
   label,
-  dry: valueDocument(pressures.dry),
+  dry: dryDocument(pressures.dry, speed),
   wet: valueDocument(pressures.wet),
   firstStroke: valueDocument(pressures["first-stroke"]),
   running: valueDocument(pressures.running),
@@ -131,6 +147,7 @@ const ruleDocument = ({
   text,
   cylinder,
   tester,
+  testerAsked,
 }: RuleFinding) => ({
   id,
   verdict,
@@ -143,4 +160,8 @@ const ruleDocument = ({
   text,
   cylinder,
   tester,
+  testerAsked:
+    testerAsked === undefined
+      ? undefined
+      : { restrictor_mm: fromSi(testerAsked.restrictor, "mm"), supply_kPa: kPa(testerAsked.supply) },
 });

@@ -8,7 +8,7 @@ import { wrapText } from "./table.ts";
 import { displayWidth } from "./width.ts";
 
 const indent = "    ";
-/** More of one kind in one file than this are folded, to the first few and a count. */
+/** More of one kind in one column of a file than this are folded, to the first few and a count. */
 const most = 5;
 const shownOfMany = 3;
 
@@ -50,7 +50,7 @@ const kindsOf = (faults: readonly Fault[]): readonly (Fault | string)[] => {
   const kinds = new Map<string, Fault[]>();
   return faults
     .map((fault) => {
-      const name = `${fault.code}\n${fault.file ?? ""}`;
+      const name = `${fault.code}\n${fault.file ?? ""}\n${String(cellOf(fault))}`;
       const kind = kinds.get(name) ?? [];
       kinds.set(name, kind);
       return { fault, kind, nth: kind.push(fault) };
@@ -59,6 +59,14 @@ const kindsOf = (faults: readonly Fault[]): readonly (Fault | string)[] => {
       if (fault.file === undefined || kind.length <= most || nth < shownOfMany) return [fault];
       return nth === shownOfMany ? [fault, countOf(kind.slice(shownOfMany))] : [];
     });
+};
+
+/** Which cell of its line a fault marks, by the delimiters before it that no quotes hold; 0 where it marks none. */
+const cellOf = ({ excerpt }: Fault): number => {
+  if (excerpt === undefined) return 0;
+  const delimiter = [";", "\t"].find((sign) => excerpt.text.includes(sign)) ?? ",";
+  const before = excerpt.text.slice(0, excerpt.from - 1).replace(/"[^"]*"/g, "");
+  return before.split(delimiter).length - 1;
 };
 
 const countOf = (others: readonly Fault[]): string => {

@@ -7,7 +7,7 @@ import {
   type TesterMatch,
   writeNumber,
 } from "@sealtrend/core";
-import { joined, percent } from "./words.ts";
+import { fixed, joined, percent } from "./words.ts";
 
 export const verdictWords: Readonly<Record<RuleVerdict, string>> = {
   met: "met",
@@ -41,7 +41,7 @@ export const ruleLine = (rule: RuleFinding, unit: PressureUnit): string => {
   const number = (n: number): string =>
     holds === "pressure"
       ? `${writeNumber(n, unit)} ${unit}`
-      : rule.tester === undefined
+      : rule.tester === undefined && limit?.unit !== "%"
         ? n.toFixed(2)
         : percent(n);
   const whose = id.startsWith("maker")
@@ -51,19 +51,24 @@ export const ruleLine = (rule: RuleFinding, unit: PressureUnit): string => {
       : "usual rule";
   const read = value === undefined ? "" : ` ${number(value)}`;
   const bound = limit === undefined ? "" : ` ${number(limit.value)}`;
-  return `${subjects[formula] ?? formula}${read}, ${whose}${bound}: ${verdictWords[verdict]}${gapText(gaps)}${testerText(rule.tester)}`;
+  return `${subjects[formula] ?? formula}${read}, ${whose}${bound}: ${verdictWords[verdict]}${gapText(gaps)}${testerText(rule, unit)}`;
 };
 
-const testerWords: Readonly<Record<TesterMatch, string>> = {
-  "as-read": " (as read: it names no tester)",
-  matches: "",
-  another: " (it is for another tester)",
-  unknown: " (it is for one restrictor and supply, and here they are not known)",
+const testerWords: Readonly<Record<TesterMatch, (asked: string) => string>> = {
+  "as-read": () => " (as read: it names no tester)",
+  matches: () => "",
+  another: (asked) => ` (it is for another tester${asked})`,
+  unknown: (asked) => ` (it is for one restrictor and supply${asked}, and here they are not known)`,
 };
 
 /** What is to be said of the tester a leak-down limit is for. */
-const testerText = (tester: RuleFinding["tester"]): string =>
-  tester === undefined ? "" : testerWords[tester];
+const testerText = ({ tester, testerAsked }: RuleFinding, unit: PressureUnit): string => {
+  const asked =
+    testerAsked === undefined
+      ? ""
+      : `, ${fixed(testerAsked.restrictor * 1e3, 2)} mm at ${writeNumber(testerAsked.supply, unit)} ${unit}`;
+  return tester === undefined ? "" : testerWords[tester](asked);
+};
 
 /** `, 3 was not read`. */
 const gapText = (gaps: RuleFinding["gaps"]): string => {

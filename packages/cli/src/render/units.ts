@@ -20,7 +20,10 @@ export const unitRead = ({ test }: TestAssessment): PressureUnit | undefined =>
   test.rows.map(({ unit }) => unit).find((unit): unit is PressureUnit => unit !== "%");
 
 /** Decimals that the gauge carried, where the answer is in the unit that was typed; undefined = the unit's usual ones. */
-export const placesRead = ({ test }: TestAssessment, unit: PressureUnit): number | undefined => {
+export const placesRead = (
+  { test }: Pick<TestAssessment, "test">,
+  unit: PressureUnit,
+): number | undefined => {
   const texts = test.rows
     .filter((row) => row.unit === unit)
     .flatMap(({ cells }) => cells.flatMap((cell) => (cell.kind === "reading" ? [cell.text] : [])));

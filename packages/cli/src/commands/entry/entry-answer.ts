@@ -1,6 +1,14 @@
 // What `enter` says once the readings are saved: where, and what they tell.
 
-import { assessTest, nearest, oilCautions, readEngineRecord } from "@sealtrend/core";
+import {
+  type EngineRecord,
+  type Test,
+  assessTest,
+  compareGauges,
+  nearest,
+  oilCautions,
+  readEngineRecord,
+} from "@sealtrend/core";
 import type { Answer, Args, Fault } from "../../command.ts";
 import { showDocument } from "../../documents/show-document.ts";
 import type { Io } from "../../io.ts";
@@ -63,12 +71,30 @@ export const entryAnswer = (args: Args, io: Io, saved: Saved): Answer => {
     return { exit: 1, text: text, json, aside: `${aside}${faultText(errors, io.width)}` };
   }
   const assessment = assessTest(record, test);
-  const cautioned = saidOnce([...asides, ...oilCautions(record, test)].map((line) => clean(line, 2000)));
+  const cautioned = saidOnce(
+    [...asides, ...oilCautions(record, test), ...comparable(args, record, test)].map((line) =>
+      clean(line, 2000),
+    ),
+  );
   const unit = pressureUnit(args.text("units"), logbook.facts, unitRead(assessment));
   const lines = showScreen(assessment, { unit, width: io.width, detail: args.flag("why") ? "why" : "short" });
   const text = `${[first, "", ...lines].join("\n")}\n`;
   const json = { ...showDocument(assessment, "sealtrend/enter@1"), written: entered };
   return { exit: 0, text, json, ...(cautioned === "" ? {} : { aside: cautioned }) };
+};
+
+/** Readings by a second gauge that tell how it stands to the first, where no link says so yet. */
+const comparable = (args: Args, record: EngineRecord, test: Test): readonly string[] => {
+  const linked = record.gauges.filter(({ link }) => link !== undefined).map(({ id }) => id);
+  const pairs = compareGauges(record, test).filter(({ gauge, to, standing }) => {
+    const both = [gauge, to];
+    const isNew = both.includes(args.text("gauge")) && !both.some((name) => linked.includes(name ?? ""));
+    return standing.kind === "measured" && isNew;
+  });
+  return pairs.map(
+    ({ gauge = "", to = "" }) =>
+      `${gauge} and ${to} read the same cylinders; how they stand, and their years joined: sealtrend gauge compare ${record.engine.id} --test ${test.id}`,
+  );
 };
 
 /** A gauge named for the first time, but nearly as a known one, is questioned once. */

@@ -43,8 +43,8 @@ const heardRow = (line: string, { engine }: EntryContext): RowValues[] | Fault =
   return usageFault(
     "readings-bad",
     `--heard: ${places} for ${cylinders}`,
-    "one a cylinder, x where nobody listened",
-    '--heard "exhaust none none crankcase:faint"',
+    "one a cylinder, x where nobody listened; with places of several words, commas between the cylinders",
+    '--heard "exhaust, none, none, oil filler faint"',
   );
 };
 

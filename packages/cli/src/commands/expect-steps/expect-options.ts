@@ -2,10 +2,12 @@
 
 import {
   type Dimension,
+  type StatedNumbers,
   type UnitName,
   conditionCell,
   readNumber,
   readQuantity,
+  statedFault,
   unitsOf,
   withConditionColumns,
 } from "@sealtrend/core";
@@ -57,54 +59,84 @@ interface Kind {
   readonly dimension: Dimension;
   /** The unit of a bare number, where only one is in use. */
   readonly assumed?: UnitName;
+  /** Units that a bare number is tried in, the likeliest first; of those without, a test has the same option. */
+  readonly tried?: readonly UnitName[];
+  /** What of the model it is. */
+  readonly field?: keyof StatedNumbers;
+  /** A bare number below this is in the next unit that fits: 3.4 is no bore in millimetres [SI]. */
+  readonly least?: number;
 }
 
+const size = { dimension: "length", tried: ["mm", "in", "m"], least: 0.01 } as const;
+const warmth = { dimension: "temperature", tried: ["K", "C", "F"] } as const;
+
 const quantities = {
-  bore: { dimension: "length" },
-  stroke: { dimension: "length" },
-  rod: { dimension: "length" },
-  "intake-closes": { dimension: "angle", assumed: "deg" },
-  speed: { dimension: "speed", assumed: "rpm" },
-  hose: { dimension: "volume" },
-  "leak-area": { dimension: "area" },
-  wall: { dimension: "temperature" },
-  start: { dimension: "temperature" },
+  bore: { ...size, field: "bore" },
+  stroke: { ...size, field: "stroke" },
+  rod: { ...size, field: "rod" },
+  "intake-closes": { dimension: "angle", assumed: "deg", tried: ["deg"], field: "intakeCloses" },
+  speed: { dimension: "speed", assumed: "rpm", tried: ["rpm"], field: "speed" },
+  hose: { dimension: "volume", tried: ["cm3"], field: "hose" },
+  "leak-area": { dimension: "area", tried: ["mm2"], field: "leak" },
+  wall: { ...warmth, field: "wall" },
+  start: { ...warmth, field: "start" },
   altitude: { dimension: "length" },
   "station-pressure": { dimension: "pressure" },
   qnh: { dimension: "pressure" },
   air: { dimension: "temperature" },
 } as const satisfies Readonly<Record<string, Kind>>;
 
-/** Options that a test has too, with the range they have there. */
-const conditions: readonly string[] = ["altitude", "station-pressure", "qnh", "air"];
-
 export type QuantityOption = keyof typeof quantities;
-/** SI, by the name of the option; and the unit it was typed in. */
-export type Typed = Readonly<
-  Partial<Record<QuantityOption, { readonly si: number; readonly unit: UnitName }>>
->;
+
+/** A quantity and how it was typed. */
+export interface TypedQuantity {
+  readonly si: number;
+  /** The number that stands before the unit. */
+  readonly value: number;
+  readonly unit: UnitName;
+  readonly text: string;
+}
+
+/** By the name of the option. */
+export type Typed = Readonly<Partial<Record<QuantityOption, TypedQuantity>>>;
 
 /** What was typed as quantities, and every value that is none. */
 export const quantitiesTyped = (args: Args): { readonly typed: Typed; readonly faults: readonly Fault[] } => {
   const faults: Fault[] = [];
-  const typed: Partial<Record<QuantityOption, { si: number; unit: UnitName }>> = {};
+  const typed: Partial<Record<QuantityOption, TypedQuantity>> = {};
   for (const name of Object.keys(quantities) as QuantityOption[]) {
     const text = args.text(name);
     if (text === undefined) continue;
-    const { dimension, assumed }: Kind = quantities[name];
+    const { dimension, assumed, tried }: Kind = quantities[name];
     const reading = readQuantity(text, dimension, assumed);
     if (reading.ok) {
-      typed[name] = { si: reading.si, unit: reading.unit };
-      if (conditions.includes(name)) faults.push(...conditionFault(name, text));
-      continue;
+      const { si, value, unit } = reading;
+      typed[name] = { si, value, unit, text: text.trim() };
     }
-    const example = exampleOf(name);
-    const bare = reading.fault === "unit-missing" ? text.trim() + example.replace(/^[\d.]+/, "") : example;
-    const expected = `a number with its unit (${unitsOf(dimension).join(", ")})`;
-    faults.push(usageFault("quantity-bad", `--${name} "${text}"`, expected, `--${name} ${bare}`));
+    if (tried === undefined) faults.push(...conditionFault(name, text));
+    else if (!reading.ok) {
+      const expected = `a number with its unit (${unitsOf(dimension).join(", ")})`;
+      const bare = reading.fault === "unit-missing" ? inUnitThatFits(name, text.trim()) : undefined;
+      const mend = `--${name} ${bare ?? exampleOf(name)}`;
+      faults.push(usageFault("quantity-bad", `--${name} "${text}"`, expected, mend));
+    }
   }
   return { typed, faults };
 };
+
+/** A bare number of an option with the first unit in which it can be; undefined where there is none. */
+export const inUnitThatFits = (name: QuantityOption, number: string): string | undefined => {
+  const { dimension, tried = [], field, least = -Infinity }: Kind = quantities[name];
+  return tried
+    .map((unit) => number + unit)
+    .find((text) => {
+      const reading = readQuantity(text, dimension);
+      if (!reading.ok || field === undefined || reading.si < least) return false;
+      return statedFault({ [field]: reading.si }) === undefined;
+    });
+};
+
+export const isQuantityOption = (name: string): name is QuantityOption => Object.hasOwn(quantities, name);
 
 const conditionFault = (name: string, text: string): readonly Fault[] => {
   const cell = conditionCell(name, text, withConditionColumns([]));
@@ -116,11 +148,11 @@ export const exampleOf = (name: string): string =>
   expectOptions.find((option) => option.name === name)?.value ?? "";
 
 /** A plain number: `10`, `10:1`, `1.4`. @returns undefined where the option is not given; a fault where it is no number */
-export const plainTyped = (args: Args, name: string): number | Fault | undefined => {
+export const plainTyped = (args: Args, name: string, expected: string): number | Fault | undefined => {
   const text = args.text(name);
   if (text === undefined) return undefined;
   const reading = readNumber(text.trim().replace(/\s*:\s*1$/, ""));
   return reading.ok && reading.thousands?.mark !== ","
     ? reading.value
-    : usageFault("number-bad", `--${name} "${text}"`, "a number", `--${name} ${exampleOf(name)}`);
+    : usageFault("number-bad", `--${name} "${text}"`, expected, `--${name} ${exampleOf(name)}`);
 };

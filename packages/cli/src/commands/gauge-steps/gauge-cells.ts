@@ -34,13 +34,6 @@ export const gaugeCells = (name: string, args: Args): GaugeCells => {
     else cells[column] = typed === undefined ? "" : cellOf(option, typed, unit, note);
   }
   cells.unit = unit ?? "";
-  const { full_scale: fullScale = "", division = "" } = cells;
-  if (fullScale !== "" && division !== "" && Number(division) >= Number(fullScale))
-    note(
-      `--division ${division} of a scale of ${fullScale}`,
-      "the smallest step of the scale",
-      "--division 5psi",
-    );
   return { cells, faults };
 };
 

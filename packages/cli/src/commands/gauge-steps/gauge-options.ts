@@ -135,7 +135,7 @@ export const gaugeOptions: readonly GaugeOption[] = [
         value: "0.02mm",
         help: "the bore is known to so much, plus or minus",
         column: "restrictor_tol_mm",
-        cell: { kind: "quantity", unit: "mm", least: 0, most: 1 },
+        cell: { kind: "quantity", unit: "mm", least: 0, most: 0.5 },
       },
       {
         name: "restrictor-length",

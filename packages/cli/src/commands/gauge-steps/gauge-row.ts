@@ -3,8 +3,9 @@
 import { join } from "node:path";
 import { type Gauge, type Problem, nearest, parseTable, readGauges } from "@sealtrend/core";
 import { Stop } from "../../command.ts";
-import { withColumns } from "../../logbook/add-columns.ts";
+import { columnsAdded, columnsLacking, withColumns } from "../../logbook/add-columns.ts";
 import type { Logbook } from "../../logbook/open-logbook.ts";
+import { readFile } from "../../logbook/read-file.ts";
 import { shown } from "../../logbook/words.ts";
 import type { Change } from "../../logbook/write.ts";
 import { rawTests } from "../amend-steps/amend-rows.ts";
@@ -53,6 +54,13 @@ export const gaugeChange = (
     return after;
   };
   return { kind: "replace", path: "gauges.csv", text: (current) => text(current.text) };
+};
+
+/** What is said aloud of the columns that such a change adds: asked before it is carried out. */
+export const columnsToAdd = (logbook: Logbook, columns: readonly string[]): readonly string[] => {
+  const { text } = readFile(logbook.world, join(logbook.root, "gauges.csv"));
+  const lacking = columnsLacking(text, columns);
+  return lacking.length === 0 ? [] : [columnsAdded(gaugesFile(logbook), lacking)];
 };
 
 const errorsIn = (text: string, file: string): readonly Problem[] =>

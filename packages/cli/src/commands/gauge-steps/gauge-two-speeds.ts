@@ -12,6 +12,8 @@ import {
   readQuantity,
   speed,
   speedCalibration,
+  trueReading,
+  writeQuantity,
 } from "@sealtrend/core";
 import type { Answer, Args, Option } from "../../command.ts";
 import { speedsDocument } from "../../documents/calibration-document.ts";
@@ -21,7 +23,7 @@ import { withField } from "../../logbook/edit-json.ts";
 import { type Logbook, engineFiles, pickEngine, stopOnErrors } from "../../logbook/open-logbook.ts";
 import { write } from "../../logbook/write.ts";
 import { saidOnce } from "../../render/aside.ts";
-import { speedLines } from "../../render/gauges/gauge-calibrate.ts";
+import { speedLines, speedRefusalWords } from "../../render/gauges/speed-calibration.ts";
 import { pressureUnit } from "../../render/units.ts";
 import { gaugeNamed } from "./gauge-row.ts";
 import { airOptions, typedAir } from "../typed/typed-air.ts";
@@ -78,17 +80,14 @@ export const twoSpeeds = async (args: Args, io: Io, logbook: Logbook): Promise<A
   if (engine === undefined) throw new TypeError(`gauge calibrate: ${id} has no engine and no fault`);
   const day = typedDay(args, io, "the test") ?? io.today;
   const unit = unitTyped(args, gauge);
-  const readings = { slow: atSpeed(args, "slow", unit), fast: atSpeed(args, "fast", unit) };
+  const readings = { slow: atSpeed(args, "slow", unit, gauge), fast: atSpeed(args, "fast", unit, gauge) };
   const correction = pressureCorrection(typedAir(args, engine.homeAltitude ?? logbook.facts.homeAltitude));
   const outcome = speedCalibration({ engine, gauge }, readings, correction);
-  if ("refused" in outcome)
-    throw usage(
-      outcome.refused.code,
-      outcome.refused.text,
-      "one cylinder, the same day, 120 to 450 rpm, the second speed 1.25 times the first or more",
-      "read it again: a weak and a boosted battery, or the other plugs in and out, make the two speeds",
-      1,
-    );
+  if ("refused" in outcome) {
+    const typed = { slow: args.list("slow-reads").join(" "), fast: args.list("fast-reads").join(" ") };
+    const { code, found, expected, mend } = speedRefusalWords(outcome.refused, unit, typed);
+    throw usage(code, found, expected, mend, 1);
+  }
   const entry = {
     gauge: gauge.id,
     P0: `${String(Number(fromSi(outcome.P0, "kPa").toPrecision(5)))}kPa`,
@@ -109,11 +108,19 @@ export const twoSpeeds = async (args: Args, io: Io, logbook: Logbook): Promise<A
     changes: [{ kind: "replace", path: `${id}/engine.json`, text: ({ text }) => changed(text) }],
   });
   const aside = saidOnce([...logbook.asides, ...written.asides]);
-  const said = { engine: id, gauge: gauge.id, ...outcome, from: correction.from, undo: written.undo };
+  const said = {
+    engine: id,
+    gauge: gauge.id,
+    ...outcome,
+    takes: { slow: readings.slow.readings.length, fast: readings.fast.readings.length },
+    from: correction.from,
+    air: correction,
+    undo: written.undo,
+  };
   const shownIn = pressureUnit(args.text("units"), logbook.facts, unit);
   return {
     exit: 0,
-    text: `${speedLines(said, { unit: shownIn, width: io.width }).join("\n")}\n`,
+    text: `${speedLines(said, { unit: shownIn, width: io.width, detail: args.flag("why") ? "why" : "short" }).join("\n")}\n`,
     json: {
       ...gaugesDocument(logbook.root, [gauge], { file: file.file, rows: written.files.length }),
       calibration: speedsDocument({ ...said, source: entry.source, correction }),
@@ -136,8 +143,11 @@ const unitTyped = (args: Args, gauge: Gauge): PressureUnit => {
   throw usage("unit-missing", "the readings: in which unit?", gaugeUnits.join(", "), "--unit psi");
 };
 
+/** What a conversion of units may add to a figure that is the same. */
+const hair = 1 + 1e-4;
+
 /** @throws Stop 2 for what is no speed, or for readings that are none */
-const atSpeed = (args: Args, option: "slow" | "fast", unit: PressureUnit): SpeedReadings => {
+const atSpeed = (args: Args, option: "slow" | "fast", unit: PressureUnit, gauge: Gauge): SpeedReadings => {
   const typed = args.text(option);
   const turning = readQuantity(typed ?? "", "speed", "rpm");
   const example = { slow: "180rpm", fast: "260rpm" }[option];
@@ -150,13 +160,21 @@ const atSpeed = (args: Args, option: "slow" | "fast", unit: PressureUnit): Speed
     );
   const words = args.list(`${option}-reads`).flatMap((use) => use.split(/\s+/));
   const read = words.map((word) => ({ word, reading: readQuantity(word, "pressure", unit) }));
-  const bad = read.find(({ reading }) => !reading.ok || reading.si <= 0);
+  const bad = read.find(({ reading }) => !reading.ok || trueReading(reading.si, gauge.readsHigh ?? 0) <= 0);
   if (bad !== undefined || read.length === 0)
     throw usage(
       "reads-missing",
       bad === undefined ? `no --${option}-reads` : `--${option}-reads "${bad.word}"`,
       `the readings of one cylinder at ${typed ?? example}, in ${unit}`,
       `--${option}-reads "171 172 172"`,
+    );
+  const over = read.find(({ reading }) => reading.ok && reading.si > (gauge.fullScale ?? Infinity) * hair);
+  if (over !== undefined)
+    throw usage(
+      "reads-over",
+      `--${option}-reads ${over.word} is more than ${gauge.id} can show (${writeQuantity(gauge.fullScale ?? 0, unit)})`,
+      "a reading within the dial",
+      `check the reading and its unit: --${option}-reads`,
     );
   return {
     speed: speed(turning.si),

@@ -1,14 +1,15 @@
 // The known holes typed for `gauge calibrate`, and what each read.
 
-import { type Gauge, type KnownHole, plainNumber, readKnownHole } from "@sealtrend/core";
+import {
+  type Gauge,
+  type KnownHole,
+  isSameHole,
+  percentOf,
+  plainNumber,
+  readKnownHole,
+} from "@sealtrend/core";
 import { type Args, type Fault, Stop } from "../../command.ts";
 import { usageFault } from "../usage.ts";
-
-export interface TypedHole {
-  /** As the cell of gauges.csv has it: `1.0mm:55psi`. */
-  readonly text: string;
-  readonly hole: KnownHole;
-}
 
 /** A number and the unit that may stand apart from it, `1.0 mm`; two of them around a colon are a pair. */
 const quantity = String.raw`[\d.,]+\s*(?:[A-Za-z%"'µ][\w/²%]*)?`;
@@ -24,7 +25,7 @@ const wordsOf = (uses: readonly string[]): readonly string[] =>
 
 /** `--hole 1.0mm --reads 55psi`, in pairs where there are several, or `--hole "0.8mm:74psi 1.0mm:66psi"`.
  *  A reading without a unit stands in that of the dial. @throws Stop 2 with every fault */
-export const holesTyped = (args: Args, gauge: Gauge): readonly TypedHole[] => {
+export const holesTyped = (args: Args, gauge: Gauge): readonly KnownHole[] => {
   const holes = wordsOf(args.list("hole"));
   const reads = wordsOf(args.list("reads"));
   const bare = holes.filter((hole) => !hole.includes(":"));
@@ -33,26 +34,17 @@ export const holesTyped = (args: Args, gauge: Gauge): readonly TypedHole[] => {
     ...holes.filter((hole) => hole.includes(":")),
     ...bare.map((hole, i) => `${hole}:${withUnit(reads[i] ?? "", gauge)}`),
   ];
-  const percent = gauge.dial === "percent-held" ? "percent-held" : "percent-lost";
-  const read = pairs.map((text) => ({ text: pointed(text), hole: readKnownHole(text, percent) }));
-  const faults = read.flatMap(({ text, hole }) => (hole === undefined ? [notRead(text)] : []));
+  const read = pairs.map((text) => readKnownHole(pointed(text), percentOf(gauge)) ?? notRead(pointed(text)));
+  const faults = read.flatMap((one) => ("code" in one ? [one] : []));
   if (faults.length > 0) throw new Stop(2, faults);
-  return read.flatMap(({ text, hole }) => (hole === undefined ? [] : [{ text, hole }]));
+  return read.flatMap((one) => ("code" in one ? [] : [one]));
 };
 
 /** The cell with these holes added; a hole read again takes the place of its older reading. */
-export const holesCell = (gauge: Gauge, before: string, typed: readonly TypedHole[]): string => {
-  const percent = gauge.dial === "percent-held" ? "percent-held" : "percent-lost";
-  const again = (text: string): boolean => {
-    const old = readKnownHole(text, percent);
-    return old !== undefined && typed.some(({ hole }) => Math.abs(hole.hole - old.hole) < sameSize);
-  };
-  const kept = before.split(/\s+/).filter((text) => text !== "" && !again(text));
-  return [...kept, ...typed.map(({ text }) => text)].join(" ");
-};
-
-/** Holes nearer to each other than this are one [m]: no drill is better. */
-const sameSize = 0.000005;
+export const holesCell = ({ knownHoles = [] }: Gauge, typed: readonly KnownHole[]): string =>
+  [...knownHoles.filter((old) => !typed.some((hole) => isSameHole(hole, old))), ...typed]
+    .map(({ text }) => text)
+    .join(" ");
 
 const withUnit = (reading: string, { dial, unit }: Gauge): string => {
   if (/[^\d.,]/.test(reading)) return reading;

@@ -41,31 +41,53 @@ type DialFacts = Pick<Gauge, "classPercent" | "fullScale" | "division" | "matche
 
 const criticals: Wanted = { expected: "b of ISO 6358, 0 to 0.9", example: "0.5", least: 0, most: 0.9 };
 
+/** A division above this part of the scale or the supply is a slip; judgement. */
+const coarsest = 0.2;
+
+interface Dials {
+  /** Standard uncertainty [Pa]. */
+  readonly uncertainty: number;
+  readonly assumed: readonly string[];
+  /** Said beside the answer. */
+  readonly aside: readonly string[];
+}
+
 /** Standard uncertainty of a dial, the same for both. @param tester - as the logbook knows it */
-export const dialsTyped = (
-  args: Args,
-  values: Values,
-  { supply, unit, tester = {} }: DialsAround,
-): { readonly uncertainty: number; readonly assumed: readonly string[] } => {
+export const dialsTyped = (args: Args, values: Values, { supply, unit, tester = {} }: DialsAround): Dials => {
+  const short = (pressure: number, digits = 2): string =>
+    `${String(Number(fromSi(pressure, unit).toPrecision(digits)))} ${unit}`;
   const percent = values.number("class", classes) ?? tester.classPercent;
-  const scale = pressureOf(values.supply("full-scale")) ?? tester.fullScale;
-  const division = pressureOf(values.supply("division")) ?? tester.division;
+  const scale = pressureOf(values.supply("full-scale", "100psi")) ?? tester.fullScale;
+  const division = pressureOf(values.supply("division", "1psi")) ?? tester.division;
   const word = args.text("matched");
   const matched = word === undefined ? tester.matched === true : word === "yes";
-  if (scale !== undefined && division !== undefined && Number(division) >= Number(scale))
-    values.note("--division as large as the scale", "the smallest step of the scale", "--division 1psi");
+  const most = coarsest * Math.min(supply, scale ?? supply);
+  if (division !== undefined && division > most * (1 + 1e-9))
+    values.note(
+      args.text("division") === undefined
+        ? `a division of ${short(division)} in the logbook`
+        : `--division "${args.text("division") ?? ""}"`,
+      "the smallest step of the scale, at most a fifth of the supply and of full scale",
+      `--division ${short(coarsest * most).replace(" ", "")}`,
+    );
   if (args.text("full-scale") !== undefined && scale !== undefined && scale < supply)
     values.note("--full-scale below the supply", "a scale that holds the supply", "leave --full-scale out");
-  const short = (pressure: GaugePressure): string =>
-    `${String(Number(fromSi(pressure, unit).toPrecision(2)))} ${unit}`;
   const limit = percent === undefined ? {} : { limit: classLimit(percent, scale ?? usualFullScale(supply)) };
   return {
     uncertainty: dialUncertainty({ ...limit, ...(division === undefined ? {} : { division }), matched }),
     assumed: [
-      ...(percent === undefined ? [`dials ± ${short(usualLimit)}`] : []),
-      ...(percent !== undefined && scale === undefined ? [`dials to ${short(usualFullScale(supply))}`] : []),
+      ...(percent === undefined ? [`dials within ${short(usualLimit)}`] : []),
+      ...(percent !== undefined && scale === undefined
+        ? [`dials to ${short(usualFullScale(supply), 4)}`]
+        : []),
       ...(division === undefined ? [`divided in ${short(usualDivision)}`] : []),
     ],
+    aside:
+      args.text("full-scale") !== undefined && percent === undefined
+        ? [
+            `--full-scale counts with --class only: without it each dial is taken to be within ${short(usualLimit)}`,
+          ]
+        : [],
   };
 };
 
@@ -80,8 +102,8 @@ export const temperaturesTyped = (
   readonly supplyTemperature?: Temperature;
   readonly assumed: readonly string[];
 } => {
-  const cylinder = values.temperature("cylinder-temp");
-  const air = values.temperature("air");
+  const cylinder = values.temperature("cylinder-temp", "80C");
+  const air = values.temperature("air", "22C");
   const supply = air === undefined ? usualSupplyTemperature : temperature(air.si);
   const told = air === undefined ? {} : { supplyTemperature: supply };
   if (cylinder === undefined) return { ...told, assumed: ["the cylinder as cool as the supply air"] };
@@ -89,7 +111,7 @@ export const temperaturesTyped = (
     ...told,
     warmth: warmthOf(temperature(cylinder.si), supply, usualTemperatureHalfWidth),
     assumed: [
-      `the cylinder's temperature ± ${String(usualTemperatureHalfWidth)} C`,
+      `the cylinder's temperature within ${String(usualTemperatureHalfWidth)} C`,
       ...(air === undefined ? ["supply air of 20 C"] : []),
     ],
   };

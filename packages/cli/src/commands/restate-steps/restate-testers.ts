@@ -1,18 +1,16 @@
 // The two testers of `restate`: as the logbook knows them, and over that as typed.
 
 import {
+  type ComparedTesters,
   type Gauge,
-  type OtherTester,
   type Restrictor,
   type RestrictorProfile,
-  gaugePressure,
   length,
-  pressureAtAltitude,
-  restrictorOf,
+  linkBetween,
 } from "@sealtrend/core";
 import type { Args } from "../../command.ts";
 import type { Io } from "../../io.ts";
-import { openLogbook } from "../../logbook/open-logbook.ts";
+import { type Logbook, openLogbook } from "../../logbook/open-logbook.ts";
 import { nodeWorld } from "../../logbook/world.ts";
 import { gaugeNamed } from "../gauge-steps/gauge-row.ts";
 import type { Values, Wanted } from "./restate-values.ts";
@@ -22,6 +20,8 @@ import { usage } from "../usage.ts";
 export interface Testers {
   readonly here?: Gauge;
   readonly there?: Gauge;
+  /** How the two stood to each other where they were compared: by the links of the logbook. */
+  readonly compared?: ComparedTesters;
 }
 
 /** The logbook is opened only where a tester is named. @throws Stop 2 for a name that is no tester */
@@ -40,7 +40,20 @@ export const namedTesters = async (args: Args, io: Io): Promise<Testers> => {
       );
     return gauge;
   });
-  return { ...(here === undefined ? {} : { here }), ...(there === undefined ? {} : { there }) };
+  const compared = here === undefined || there === undefined ? undefined : comparedBy(logbook, here, there);
+  return {
+    ...(here === undefined ? {} : { here }),
+    ...(there === undefined ? {} : { there }),
+    ...(compared === undefined ? {} : { compared }),
+  };
+};
+
+/** Leaks by one tester to leaks by the other are as the restrictor of the other to its own. */
+const comparedBy = ({ gauges }: Logbook, here: Gauge, there: Gauge): ComparedTesters | undefined => {
+  const link = here.id === there.id ? undefined : linkBetween(gauges, here.id, there.id);
+  return link === undefined
+    ? undefined
+    : { areaRatio: Math.exp(-link.shift), uncertainty: Math.sqrt(link.variance) };
 };
 
 const coefficients: Wanted = {
@@ -62,6 +75,12 @@ export const restrictorTyped = (
   const cd = values.number(`${prefix}cd`, coefficients);
   const profile = profiles.find((word) => word === args.text(`${prefix}profile`));
   const { bore: knownBore, ...made } = known;
+  if (tolerance !== undefined && bore !== undefined && tolerance.si > bore.si / 2)
+    values.note(
+      `--${prefix}restrictor-tolerance "${args.text(`${prefix}restrictor-tolerance`) ?? ""}"`,
+      "how far the bore may be off either way, at most half of it",
+      `--${prefix}restrictor-tolerance 0.02mm`,
+    );
   const kept = args.text(`${prefix}restrictor`) === undefined ? knownBore : undefined;
   const own = bore === undefined ? kept : length(bore.si);
   return {
@@ -75,57 +94,3 @@ export const restrictorTyped = (
 };
 
 const profiles: readonly RestrictorProfile[] = ["coned", "square", "thin-plate", "unknown"];
-
-export interface OtherTyped {
-  readonly tester: OtherTester;
-  readonly assumed: readonly string[];
-}
-
-/** What is left out is as on the first tester: its supply, its make, its height.
- *  @returns undefined where no other tester is told */
-export const otherTyped = (
-  args: Args,
-  values: Values,
-  { first, there }: { readonly first: Restrictor; readonly there?: Gauge | undefined },
-): OtherTyped | undefined => {
-  const typed = values.supply("to-regulated");
-  const supply = typed === undefined ? there?.regulated : gaugePressure(typed.si);
-  const height = values.height("to-altitude");
-  const given = (name: string): boolean => args.text(`to-${name}`) !== undefined;
-  const madeAlike = there === undefined && !given("cd") && !given("profile");
-  const restrictor = restrictorTyped(args, values, {
-    prefix: "to-",
-    known: there === undefined ? madeLike(first, madeAlike ? "alike" : "otherwise") : restrictorOf(there),
-  });
-  const parts = ["restrictor", "restrictor-tolerance", "restrictor-length", "profile", "cd"];
-  const another = there !== undefined || parts.some(given);
-  if (!another && !given("regulated") && !given("altitude")) return undefined;
-  return {
-    tester: {
-      ...(supply === undefined ? {} : { supply }),
-      ...(another ? { restrictor } : {}),
-      ...(height === undefined ? {} : { ambient: pressureAtAltitude(length(height.si)) }),
-    },
-    assumed: [
-      ...(another ? [] : ["the same restrictor"]),
-      ...(another && madeAlike ? ["both restrictors made alike"] : []),
-      ...(supply === undefined ? ["the same supply"] : []),
-    ],
-  };
-};
-
-/** The first restrictor as the other one's beginning. A measured coefficient holds only where they are alike. */
-const madeLike = ({ bore, profile, cd }: Restrictor, make: "alike" | "otherwise"): Restrictor => ({
-  ...(bore === undefined ? {} : { bore }),
-  ...(profile === undefined ? {} : { profile }),
-  ...(cd === undefined || make === "otherwise" ? {} : { cd }),
-});
-
-/** What was taken for granted of the bores and their make. */
-export const madeAs = (first: Restrictor, other: Restrictor | undefined): readonly string[] => {
-  const { bore, cd, profile, tolerance } = first;
-  if (bore === undefined) return [];
-  const make = cd === undefined && profile === undefined ? ["the make of the restrictor unknown"] : [];
-  const untold = tolerance === undefined || (other !== undefined && other.tolerance === undefined);
-  return [...make, ...(untold ? ["bores ± 0.025 mm"] : [])];
-};

@@ -54,9 +54,8 @@ const heights: Wanted = {
   least: -500,
   most: 6_000,
 };
-const temperatures: Wanted = {
+const temperatures: Omit<Wanted, "example"> = {
   expected: "a temperature with its unit, -50C to 300C",
-  example: "80C",
   least: 223.15,
   most: 573.15,
 };
@@ -67,13 +66,13 @@ export interface Values {
   readonly note: (found: string, expected: string, mend: string) => undefined;
   readonly pressure: (name: string) => TypedValue | undefined;
   /** A pressure above 0. */
-  readonly supply: (name: string) => TypedValue | undefined;
+  readonly supply: (name: string, example?: string) => TypedValue | undefined;
   /** `unknown` is as good as left out. */
   readonly bore: (name: string) => TypedValue | undefined;
   readonly tolerance: (name: string) => TypedValue | undefined;
   readonly length: (name: string) => TypedValue | undefined;
   readonly height: (name: string) => TypedValue | undefined;
-  readonly temperature: (name: string) => TypedValue | undefined;
+  readonly temperature: (name: string, example: string) => TypedValue | undefined;
   /** A plain number; a percent sign may stand behind it where the example has one. */
   readonly number: (name: string, wanted: Wanted) => number | undefined;
 }
@@ -100,12 +99,12 @@ export const valuesOf = (args: Args): Values => {
     faults,
     note,
     pressure: quantity("pressure", pressures),
-    supply: quantity("pressure", supplies),
+    supply: (name, example = supplies.example) => quantity("pressure", { ...supplies, example })(name),
     bore: (name) => (args.text(name)?.toLowerCase() === "unknown" ? undefined : bore(name)),
     tolerance: quantity("length", tolerances),
     length: quantity("length", lengths),
     height: quantity("length", heights),
-    temperature: quantity("temperature", temperatures),
+    temperature: (name, example) => quantity("temperature", { ...temperatures, example })(name),
     number: (name, wanted) => {
       const typed = args.text(name);
       if (typed === undefined) return undefined;

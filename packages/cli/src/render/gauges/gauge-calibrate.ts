@@ -1,11 +1,9 @@
 // What a calibration says of a gauge.
 
 import {
-  type CalibratedLossFree,
   type Gauge,
   type HoleCalibration,
   type KnownHole,
-  type PressureCorrection,
   type PressureUnit,
   fromSi,
   writeNumber,
@@ -18,6 +16,8 @@ import { fixed, percent } from "../words.ts";
 interface Calibrated {
   readonly gauge: Gauge;
   readonly typed: readonly KnownHole[];
+  /** Kept before the supply was known, which now counts for them too. */
+  readonly older: readonly KnownHole[];
   readonly found: HoleCalibration;
   readonly undo: "possible" | "not-possible";
 }
@@ -30,14 +30,22 @@ interface Screen {
 
 /** The lines of `gauge calibrate` with known holes. */
 export const calibrationLines = (
-  { gauge, typed, found, undo }: Calibrated,
+  { gauge, typed, older, found, undo }: Calibrated,
   { unit, width, detail }: Screen,
 ): readonly string[] => {
   const inUnit = { ...gauge, unit };
-  const kept = `kept  ${gauge.id}: ${typed.map((hole) => holeText(hole, inUnit)).join(", ")}`;
-  const lines = [meaning(found, inUnit), ...(detail === "why" ? details(found) : [])];
+  const kept = `kept  ${gauge.id}: ${typed.map((hole) => holeText(hole, gauge)).join(", ")}`;
+  const fedAlike =
+    older.length === 0
+      ? []
+      : [
+          `The holes kept before (${older.map((hole) => holeText(hole, gauge)).join(", ")}) are taken as read at that supply too.`,
+        ];
+  const lines = [meaning(found, inUnit), ...fedAlike, ...(detail === "why" ? details(found) : [])];
   return [savedLine(kept, undo, width), "", ...lines.flatMap((line) => wrapText(line, Math.min(width, 80)))];
 };
+
+type Restrictor = Extract<HoleCalibration, { readonly kind: "restrictor" }>;
 
 const mm = (metres: number, places = 2): string => fixed(fromSi(metres, "mm"), places);
 
@@ -46,8 +54,8 @@ const meaning = (found: HoleCalibration, gauge: Gauge & { readonly unit: Pressur
   switch (found.kind) {
     case "restrictor": {
       const fed = regulated === undefined ? "" : `Fed with ${writeNumber(regulated, unit)} ${unit}, `;
-      const acts = `${fed}the restrictor of ${id} acts as a hole of ${mm(found.actsAs)} mm (± ${mm(found.uActsAs)}), made like the one read.`;
-      return `${acts} ${beside(found, gauge)}`.trim();
+      const acts = `${fed}the restrictor of ${id} acts as a hole of ${mm(found.actsAs)} mm ± ${mm(found.uActsAs)} mm (one standard uncertainty), made like ${found.holesAre === "one" ? "the one" : "those"} read.`;
+      return [acts, ...apart(found), beside(found, gauge)].filter((text) => text !== "").join(" ");
     }
     case "span": {
       const [first, last] = [found.least, found.most].map((hole) => holeText(hole, gauge));
@@ -55,16 +63,19 @@ const meaning = (found: HoleCalibration, gauge: Gauge & { readonly unit: Pressur
     }
     case "one-hole":
       return `One hole marks one point. Say the supply it was set to (--regulated 80psi) and it tells what the restrictor acts as; or read a second hole, larger or smaller: a reading between two holes has an equal hole.`;
-    case "contradictory":
-      return `These do not go together: a larger hole must lose more, and no hole all or nothing. Look at the hose and the holes, and read them again.`;
   }
 };
 
+const apart = ({ holesAre, holes }: Restrictor): readonly string[] => {
+  if (holesAre !== "apart") return [];
+  const each = holes.map(({ hole, actsAs }) => `${mm(hole.hole)} mm tells ${mm(actsAs)} mm`);
+  return [
+    `The holes do not agree (${each.join(", ")}): look at their sizes and the supply, and read them again.`,
+  ];
+};
+
 /** The bore that was typed beside the one that the holes tell. */
-const beside = (
-  { used, holes }: Extract<HoleCalibration, { readonly kind: "restrictor" }>,
-  gauge: Gauge & { readonly unit: PressureUnit },
-): string => {
+const beside = ({ used, holes }: Restrictor, gauge: Gauge & { readonly unit: PressureUnit }): string => {
   const { restrictor } = gauge;
   if (used === undefined || restrictor === undefined) return equalHoles(holes, gauge);
   const bore = `Its bore is ${String(Number(mm(restrictor, 3)))} mm`;
@@ -88,8 +99,8 @@ const equalHoles = (
 const details = (found: HoleCalibration): readonly string[] => {
   if (found.kind !== "restrictor") return [];
   const each = found.holes.map(
-    ({ hole, actsAs, alpha }) =>
-      `${String(Number(mm(hole.hole, 3)))} mm hole / restrictor ${fixed(alpha, 3)} by effective area: acts as ${mm(actsAs, 3)} mm`,
+    ({ hole, actsAs, uActsAs, alpha, weight }) =>
+      `${String(Number(mm(hole.hole, 3)))} mm hole / restrictor ${fixed(alpha, 3)} by effective area: acts as ${mm(actsAs, 3)} ± ${mm(uActsAs, 3)} mm${found.holes.length > 1 ? `, counts ${percent(weight)}` : ""}`,
   );
   const { used } = found;
   const cd =
@@ -98,36 +109,9 @@ const details = (found: HoleCalibration): readonly string[] => {
       : [
           `If the hole has a discharge coefficient of ${fixed(used.ofHoles, 2)} (make not known: ± 0.08), the restrictor has ${fixed(used.cd, 2)}; only their ratio was measured.`,
         ];
-  return ["", ...each, ...cd];
-};
-
-/** The lines of `gauge calibrate` at two speeds. */
-export const speedLines = (
-  {
-    engine,
-    gauge,
-    P0,
-    uncertainty,
-    from,
-    undo,
-  }: CalibratedLossFree & {
-    readonly engine: string;
-    readonly gauge: string;
-    readonly from: PressureCorrection["from"];
-    readonly undo: "possible" | "not-possible";
-  },
-  { unit, width }: { readonly unit: PressureUnit; readonly width: number },
-): readonly string[] => {
-  const said = [
-    `Without any loss ${engine} would read ${writeNumber(P0, unit)} ${unit} on ${gauge} at sea level (± ${percent(uncertainty)}).`,
-    `From now on readings of ${engine} by ${gauge} are brought to another cranking speed by that; a planed head or another gauge needs a calibration of its own.`,
-    ...(from === "assumed"
-      ? ["The height of the place is not known, which most of the doubt comes from: --altitude."]
-      : []),
-  ];
-  return [
-    savedLine(`kept  ${engine} on ${gauge}, by two speeds`, undo, width),
-    "",
-    ...said.flatMap((line) => wrapText(line, Math.min(width, 80))),
-  ];
+  const together =
+    each.length > 1
+      ? ["What the dials may be wrong by is one for all holes, so that more of them take little of it away."]
+      : [];
+  return ["", ...each, ...together, ...cd];
 };

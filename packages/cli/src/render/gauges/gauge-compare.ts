@@ -2,6 +2,7 @@
 
 import {
   type EngineRecord,
+  type GaugeLink,
   type GaugePair,
   type MeasuredStanding,
   type NewLink,
@@ -13,12 +14,15 @@ import {
 } from "@sealtrend/core";
 import { refusalWords } from "./gauge-refusals.ts";
 import { savedLine } from "../saved-line.ts";
+import { placesRead } from "../units.ts";
 import { type ColumnsRow, columns, wrapText } from "../table.ts";
 import { counted, fixed, joined, percent, signedPercent, sentence } from "../words.ts";
 
 interface Compared {
   readonly pair: GaugePair;
   readonly link: NewLink | undefined;
+  /** The link of that gauge until now, where it was another. */
+  readonly replaced: GaugeLink | undefined;
 }
 
 interface Facts {
@@ -45,7 +49,11 @@ const pairLines = (one: Compared, facts: Facts, screen: Screen): readonly string
   const wrap = (text: string): readonly string[] => wrapText(text, Math.min(screen.width, 80));
   const { standing } = pair;
   if (standing.kind === "refused") {
-    const { found, mend } = refusalWords(pair, { engine: record.engine.id, test: test.id });
+    const { found, mend } = refusalWords(pair, {
+      engine: record.engine.id,
+      of: record.engine.cylinders.length,
+      test: test.id,
+    });
     return [...wrap(`${sentence(found)}: no link.`), ...wrap(mend)];
   }
   return [
@@ -81,7 +89,11 @@ const standingText = (pair: GaugePair, { factor, low, high }: MeasuredStanding):
   return `${gauge} reads ${percent(Math.abs(factor - 1), 1)} ${factor > 1 ? "higher" : "lower"} than ${to} (${range}), ${n}.`;
 };
 
-const keptLines = ({ link, pair }: Compared, { undo, kept }: Facts, width: number): readonly string[] => {
+const keptLines = (
+  { link, pair, replaced }: Compared,
+  { undo, kept }: Facts,
+  width: number,
+): readonly string[] => {
   const wrap = (text: string): readonly string[] => wrapText(text, Math.min(width, 80));
   if (kept === "demo") return wrap("Nothing is kept of it: this is the demo.");
   if (link === undefined) {
@@ -89,20 +101,28 @@ const keptLines = ({ link, pair }: Compared, { undo, kept }: Facts, width: numbe
     return wrap(`Not kept: ${names} must both stand in gauges.csv (sealtrend gauge add NAME).`);
   }
   const { gauge, to, factor } = link;
-  const by = isLeak(pair) ? `its leaks / ${fixed(factor, 3)}` : `its readings / ${fixed(factor, 4)}`;
+  const divided = (by: number): string =>
+    isLeak(pair) ? `its leaks / ${fixed(by, 3)}` : `its readings / ${fixed(by, 4)}`;
+  const by = divided(factor);
   return kept === "already"
     ? wrap(`Kept already: ${gauge} counts as ${to} in the history, ${by}.`)
-    : savedLine(`kept  ${gauge} counts as ${to} in the history, ${by}`, undo, width).split("\n");
+    : [
+        ...savedLine(`kept  ${gauge} counts as ${to} in the history, ${by}`, undo, width).split("\n"),
+        ...(replaced === undefined
+          ? []
+          : wrap(`In place of: as ${replaced.to}, ${divided(replaced.factor)}, compared ${replaced.date}.`)),
+      ];
 };
 
 const rowsOf = (pair: GaugePair, { record, test }: Facts, unit: PressureUnit): readonly ColumnsRow[] => {
   const { gauge = "", to = "" } = pair;
   const leak = isLeak(pair);
+  const places = placesRead({ test }, unit);
   const read = comparedReadings(record, test, pair).map(({ name, values, readsHigh = 0 }) => ({
     name: leak ? `lost by ${name}` : `read by ${name}`,
     unit: leak ? "%" : unit,
     cells: values.map((value) =>
-      value === undefined ? undefined : leak ? fixed(value * 100, 1) : writeNumber(value, unit),
+      value === undefined ? undefined : leak ? fixed(value * 100, 1) : writeNumber(value, unit, places),
     ),
     tail: readsHigh === 0 || leak ? undefined : offsetTail(readsHigh, unit),
   }));

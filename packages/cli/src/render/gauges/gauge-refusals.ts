@@ -1,7 +1,7 @@
 // Why two gauges cannot be linked by the readings of a test, and what would mend that.
 
 import type { GaugePair } from "@sealtrend/core";
-import { count } from "../words.ts";
+import { count, fixed, joined, signedPercent } from "../words.ts";
 
 export interface RefusalWords {
   readonly found: string;
@@ -9,10 +9,17 @@ export interface RefusalWords {
   readonly mend: string;
 }
 
+export interface RefusedAt {
+  readonly engine: string;
+  /** How many cylinders it has. */
+  readonly of: number;
+  readonly test: string;
+}
+
 /** @throws TypeError for a pair that was measured */
 export const refusalWords = (
   { what, gauge = "no name", to = "no name", cylinders, standing }: GaugePair,
-  at: { readonly engine: string; readonly test: string },
+  at: RefusedAt,
 ): RefusalWords => {
   if (standing.kind !== "refused") throw new TypeError("refusalWords: the pair was measured");
   const both = `${gauge} and ${to}`;
@@ -46,7 +53,27 @@ export const refusalWords = (
       return {
         found: `${both} were both read on ${count(cylinders.length)} cylinder${cylinders.length === 1 ? "" : "s"} of test ${at.test}${what === "leak-down" ? ", with a leak that both show" : ""}`,
         expected: `${count(standing.needed)} cylinders or more, none of them doubtful or off the scale`,
-        mend: `sealtrend enter ${at.engine} --test ${at.test} --gauge ${gauge} --${what} with the cylinders that are missing`,
+        mend:
+          at.of < standing.needed
+            ? `compare them on an engine of ${count(standing.needed)} cylinders or more: with ${count(at.of)}, one bad reading would pass for a difference of gauges`
+            : `sealtrend enter ${at.engine} --test ${at.test} --gauge ${gauge} --${what} with the cylinders that are missing`,
       };
+    case "cylinders-disagree": {
+      const { labels } = standing;
+      const those = `cylinder${labels.length === 1 ? "" : "s"} ${joined(labels)}`;
+      return {
+        found: `${both} do not stand alike on all cylinders: ${ratiosText(what, cylinders)}; ${those} ${labels.length === 1 ? "does" : "do"} not go with the others`,
+        expected: "about one ratio on every cylinder, as far as repeats tell",
+        mend: `read ${those} again with both, one right after the other; a slip of the pen: ${amend}`,
+      };
+    }
   }
 };
+
+/** `1 +50.0 %, 2 0.0 %`, of leaks `1 x 0.84`. */
+const ratiosText = (what: GaugePair["what"], cylinders: GaugePair["cylinders"]): string =>
+  cylinders
+    .map(({ label, ratio }) =>
+      what === "leak-down" ? `${label} x ${fixed(ratio, 2)}` : `${label} ${signedPercent(ratio - 1, 1)} %`,
+    )
+    .join(", ");

@@ -13,16 +13,20 @@ const scaleText = (gauge: Gauge): string => inUnit(gauge, gauge.fullScale) || (g
 
 const millimetres = (value: number): string => `${plain(fromSi(value, "mm"))} mm`;
 
-const testerText = (gauge: Gauge): string => {
-  const { kind, dial, regulated, restrictor, restrictorTolerance, profile, restrictorCd, knownHoles } = gauge;
-  if (kind !== "leak-down") return "";
+/** `restrictor 1 mm ±0.02 mm coned, 6.35 mm long`. */
+const boreText = ({ restrictor, restrictorTolerance, restrictorLength, profile }: Gauge): string => {
+  const long = restrictorLength === undefined ? "" : `, ${millimetres(restrictorLength)} long`;
+  const made = profile === undefined || profile === "unknown" ? "" : ` ${profile}`;
+  if (restrictor === undefined) return `restrictor not known${long}`;
   const tolerance = restrictorTolerance === undefined ? "" : ` ±${millimetres(restrictorTolerance)}`;
-  const bore =
-    restrictor === undefined
-      ? "restrictor not known"
-      : `restrictor ${millimetres(restrictor)}${tolerance}${profile === undefined || profile === "unknown" ? "" : ` ${profile}`}`;
+  return `restrictor ${millimetres(restrictor)}${tolerance}${made}${long}`;
+};
+
+const testerText = (gauge: Gauge): string => {
+  const { kind, dial, regulated, restrictorCd, knownHoles } = gauge;
+  if (kind !== "leak-down") return "";
   return listed([
-    bore,
+    boreText(gauge),
     restrictorCd === undefined ? "" : `Cd ${plain(restrictorCd)}`,
     dial === undefined ? "" : `dial ${dial}`,
     regulated === undefined
@@ -35,9 +39,12 @@ const testerText = (gauge: Gauge): string => {
   ]);
 };
 
-/** `1 mm: 66 psi`, or `1 mm: 35 % lost`. */
-export const holeText = ({ hole, reads, holds }: KnownHole, { unit = "kPa" }: Gauge): string =>
-  `${millimetres(hole)}: ${holds === "lost" ? `${plain(reads * 100)} % lost` : `${plain(fromSi(reads, unit))} ${unit}`}`;
+/** As it was written: `1.0 mm: 66 psi`, `1.0 mm: 35 % lost`. */
+export const holeText = ({ text, holds }: KnownHole, { dial }: Gauge): string => {
+  const counts = holds === "pressure" ? "" : dial === "percent-held" ? " held" : " lost";
+  const parts = text.split(":").map((part) => part.replace(/^([\d.,]+)\s*/, "$1 "));
+  return `${parts.join(": ")}${counts}`;
+};
 
 const hoseText = ({ valveEnd, hose }: Gauge): string =>
   listed([

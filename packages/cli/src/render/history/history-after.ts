@@ -8,8 +8,10 @@ import {
   dayNumber,
   daysInYear,
 } from "@sealtrend/core";
+import { chanceSentence } from "./history-chance.ts";
 import { leastLossSentence } from "./history-engine.ts";
 import { isEither } from "./history-headline.ts";
+import { crankedSentence } from "./history-speed.ts";
 import { heldNothing, nothingSentences } from "./history-nothing.ts";
 import { limitSentence, minimumSentence, reachesMinimum } from "./history-outlook.ts";
 import { dateOf } from "./history-sentences.ts";
@@ -37,6 +39,8 @@ export const afterLines = (
     .flatMap((cylinder) => limitSentence(cylinder, kind, today) ?? []);
   const minimum = minimumSentence(shown, kind, options);
   const foretold = limits.length > 0 || shown.some(reachesMinimum);
+  const chance = chanceSentence(shown, kind, { today, limits: foretold ? "named" : "new" });
+  const wear = "Wear only: a valve, a gasket or a ring can fail without notice.";
   const labels = shown.map(({ label }) => label);
   const sentences = [
     ...nothingSentences(shown.filter(notYetNamed(kind)), kind),
@@ -44,8 +48,10 @@ export const afterLines = (
     ...testerSentences(kind, labels),
     ...limits,
     ...(minimum === undefined ? [] : [minimum]),
-    ...(foretold ? ["Wear only: a valve, a gasket or a ring can fail without notice."] : []),
-    ...(shown.length === kind.result.cylinders.length ? leastLossSentence(kind) : []),
+    ...(chance ?? (foretold ? [wear] : [])),
+    ...(shown.length === kind.result.cylinders.length
+      ? [...leastLossSentence(kind), ...crankedSentence(kind)]
+      : []),
     ...unusedSentence(kind),
     ...ageSentence(kind, today),
   ];

@@ -10,6 +10,7 @@ import {
   othersOf,
   pairSentence,
 } from "./history-sentences.ts";
+import { grownAcross } from "./history-testers.ts";
 import { count, counted, cylinders as named, joined, percent, sentence } from "../words.ts";
 
 /** Sentences, each a paragraph. */
@@ -45,7 +46,7 @@ export const historyHeadline = ({ record }: HistoryAssessment, kind: KindHistory
   ];
   const engineFirst = changes.length === 0 && dropped.length === 0 && word === "falling";
   const rest = engineFirst ? [...engine, ...cylinders] : [...cylinders, ...engine];
-  return [...(changes.length > 0 ? [changes.join(" ")] : []), rest.join(" ")];
+  return [...(changes.length > 0 ? [changes.join(" ")] : []), [...grownAcross(kind), ...rest].join(" ")];
 };
 
 /** Whether a cylinder's course is a finding: something moved, or its last reading held nothing. */
@@ -98,12 +99,16 @@ const openText = (open: readonly CylinderHistory[], before: number, kind: KindHi
   }
   const most = Math.max(...result.cylinders.map(({ count: tests }) => tests));
   const renewed = result.cylinders.every(({ since = 0 }) => since > 0);
+  const changed = result.services.at(-1);
   const last =
-    result.services.at(-1)?.against === "nothing" ? "since the tester changed" : "since the last work";
+    changed?.against !== "nothing"
+      ? "since the last work"
+      : changed.why.endsWith("another supply pressure")
+        ? "since the supply pressure changed"
+        : "since the tester changed";
   const when = renewed ? last : "so far";
-  return [
-    `Too short to tell${most < 4 ? `: ${counted(most, "test")} ${when}, and a course needs four` : ""}.`,
-  ];
+  const tests = most === 0 && !renewed ? "no test that read two cylinders" : counted(most, "test");
+  return [`Too short to tell${most < 4 ? `: ${tests} ${when}, and a course needs four` : ""}.`];
 };
 
 /** Two cylinders of which nobody can tell which one moved. */

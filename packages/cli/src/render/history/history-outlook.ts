@@ -73,7 +73,7 @@ export const minimumSentence = (
 };
 
 /** Whether it went in one step, or the last test alone speaks against it: no rate can be drawn on from there. */
-const isStep = (cylinder: CylinderHistory): boolean =>
+export const isStep = (cylinder: CylinderHistory): boolean =>
   cylinder.course.startsWith("stepped") || cylinder.shape?.shape === "sudden" || hasDropped(cylinder);
 
 /** Whether a day is named on which it reaches the minimum. */

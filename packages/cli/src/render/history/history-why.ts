@@ -7,6 +7,7 @@ import {
   type LinkedGauges,
   linkedGauges,
 } from "@sealtrend/core";
+import { allText } from "./history-chance.ts";
 import { dateOf, perText } from "./history-sentences.ts";
 import { counted, fixed, joined, percent, signedPercent } from "../words.ts";
 
@@ -14,18 +15,26 @@ import { counted, fixed, joined, percent, signedPercent } from "../words.ts";
 export const historyWhy = (
   { record, repeatability }: HistoryAssessment,
   kind: KindHistory,
+  today: string,
 ): readonly string[] => {
   const { result } = kind;
   const { kind: axis, unit } = result.axis;
-  const repeats = `From ${String(repeatability.df)} repeats beyond the first`;
   return [
     `Axis: ${axis === "dates" ? "dates" : `the meter, in ${unit}`}. One reading against the others scatters by about ${percent(result.scatter.s, 1)}.`,
-    ...(kind.kind === "dry" && repeatability.df > 0
-      ? [`${repeats}: one reading repeats within ${percent(repeatability.s, 1)} (standard deviation).`]
-      : []),
+    ...(kind.kind === "dry" ? repeatsText(repeatability) : []),
+    ...allText(kind, today),
     ...speedText(kind),
     ...linkedGauges(record.gauges, [kind]).map(linkText),
     ...result.cylinders.map((cylinder) => cylinderText(cylinder, kind)),
+  ];
+};
+
+/** `Your own repeats lie 1.2 % apart (0.8 to 2.3 %), from 8 beyond the first of each.` */
+const repeatsText = ({ s, df, interval, limit }: HistoryAssessment["repeatability"]): readonly string[] => {
+  if (interval === undefined) return [];
+  const range = `${percent(interval.low, 1).replace(" %", "")} to ${percent(interval.high, 1)}, 19 chances in 20`;
+  return [
+    `Your own repeats scatter by ${percent(s, 1)} (${range}), by ${counted(df, "repeat")} beyond the first of each. Two that lie more than ${percent(limit, 1)} apart happen once in 20: read again.`,
   ];
 };
 

@@ -5,12 +5,11 @@ import { type HistoryOptions, afterLines } from "./history-after.ts";
 import { cylinderScreen } from "./history-cylinder.ts";
 import { historyHeadline } from "./history-headline.ts";
 import { historyLong } from "./history-long.ts";
+import { closingLines } from "./history-next.ts";
 import { nothingSentences } from "./history-nothing.ts";
-import { hasDropped } from "./history-sentences.ts";
 import { historyTable } from "./history-table.ts";
 import { historyWhy } from "./history-why.ts";
 import { prose } from "../prose.ts";
-import { count } from "../words.ts";
 
 /** What was asked for. */
 export interface HistoryAsked {
@@ -80,38 +79,12 @@ const kindLines = (
 const whyLines = (
   assessment: HistoryAssessment,
   kind: KindHistory,
-  { width, detail }: HistoryOptions,
+  { width, detail, today }: HistoryOptions,
 ): readonly string[] =>
-  detail === "why" ? ["", ...historyWhy(assessment, kind).flatMap((text) => prose(text, width))] : [];
+  detail === "why" ? ["", ...historyWhy(assessment, kind, today).flatMap((text) => prose(text, width))] : [];
 
 const oneTest = ({ kind, counted }: KindHistory, id: string): string => {
   const what = kind === "dry" ? "test" : "leak-down";
   const because = counted.length === 1 ? `One ${what} only` : `The ${what}s of one day count as one`;
   return `${because}, so there is no course yet. What it says: sealtrend show ${id}`;
-};
-
-const closingLines = (
-  { record }: HistoryAssessment,
-  { result }: KindHistory,
-  { width }: HistoryOptions,
-): string[] => {
-  const full = result.tests.filter(({ use }) => use === "full").length;
-  const [worst] = result.cylinders.toSorted(
-    (a, b) => b.alarms.length - a.alarms.length || Number(hasDropped(b)) - Number(hasDropped(a)),
-  );
-  const alarmed = worst !== undefined && worst.alarms.length > 0;
-  const many =
-    result.manyLooks === "yes" && alarmed
-      ? prose("By chance alone about 1 healthy engine in 20 shows such an alarm over so many tests.", width)
-      : [];
-  const wanted = full === 3 ? "one more test gives" : `${count(4 - full)} more tests give`;
-  const more =
-    full < 4
-      ? prose(`${wanted} a course; read each cylinder three times, that tells most`, width, "next   ")
-      : [];
-  const chart =
-    full > 1 && worst !== undefined
-      ? prose(`chart of one cylinder: sealtrend history ${record.engine.id} --cylinder ${worst.label}`, width)
-      : [];
-  return [...many, ...more, ...chart];
 };

@@ -8,7 +8,7 @@ const nearlyAll = 0.95;
 
 /** A sentence a low cylinder, and one where the strokes were too few for this gauge. */
 export const buildUpText = ({ buildUp, trust, record }: TestAssessment): string => {
-  if (buildUp === undefined || trust.code === "void") return "";
+  if (buildUp === undefined || trust.voids === "all") return "";
   const { cylinders, middle, reached } = buildUp;
   const valves = record.engine.porting === "valves";
   const told = cylinders.flatMap(({ label, share, pattern }) => {
@@ -24,10 +24,18 @@ export const buildUpText = ({ buildUp, trust, record }: TestAssessment): string 
         return [];
     }
   });
+  const odd = cylinders.flatMap(({ label, share, odd: how }) =>
+    how === undefined
+      ? []
+      : [
+          `First stroke of ${label}: ${percent(share)} of the last, the middle cylinder ${percent(middle)}, though it is not low: read its first stroke again${how === "late" ? "; if it stays so, a weak sign of rings" : ""}.`,
+        ],
+  );
   const alike = cylinders.flatMap(({ label, pattern }) => (pattern === "as-others" ? [label] : []));
   const one = alike.length === 1;
   return [
     ...told,
+    ...odd,
     ...(alike.length === 0
       ? []
       : [

@@ -11,7 +11,9 @@ export const heardText = (assessment: TestAssessment): string => {
       const where = `${place === "none" ? "nowhere" : place}${neighbour === undefined ? "" : ` ${neighbour}`}${faint ? ", faint," : ""}`;
       places.set(where, [...(places.get(where) ?? []), label]);
     }
-  const parts = [...places].map(
+  const isHeard = ([where]: readonly [string, readonly string[]]): boolean => where !== "nowhere";
+  const sorted = [...places].toSorted((a, b) => Number(isHeard(b)) - Number(isHeard(a)));
+  const parts = sorted.map(
     ([where, labels]) =>
       `${where} in ${where === "nowhere" && labels.length > 4 && places.size > 1 ? `the other ${count(labels.length)}` : joined(labels)}`,
   );
@@ -43,21 +45,45 @@ const pointsOf = ({ cylinders, record: { engine } }: TestAssessment): string[] =
     engine.porting === "valves" ? [] : engine.porting === "ports" ? ["intake", "exhaust"] : ["intake"],
   );
   return cylinders
-    .filter(({ standing }) => standing === "lagging" || standing === "suspect")
+    .filter(({ standing }) => standing !== "even")
     .flatMap(({ label, heard = [] }) =>
       heard.flatMap(({ place, faint, neighbour = "the neighbour" }) => {
         const source = sources[place];
         if (source === undefined || valves.has(place) || (faint && place === "crankcase")) return [];
         const where = place === "neighbour" ? `at ${neighbour}` : (names[place] ?? `at the ${place}`);
+        if (place === "neighbour" && isApart(engine.banks, label, neighbour))
+          return [
+            `In ${label} the air was noted at ${neighbour}, which does not stand next to it: look again.`,
+          ];
         return [`In ${label} the air ${where} points to ${source}.`];
       }),
     );
 };
 
+/** By the banks of the engine, where both stand in them. */
+const isApart = (
+  banks: TestAssessment["record"]["engine"]["banks"],
+  label: string,
+  other: string,
+): boolean => {
+  const known = banks.flat();
+  if (!known.includes(label) || !known.includes(other)) return false;
+  return !banks.some(
+    (bank) =>
+      Math.abs(bank.indexOf(label) - bank.indexOf(other)) === 1 &&
+      bank.includes(label) &&
+      bank.includes(other),
+  );
+};
+
 /** That the whole engine has gone down, which the comparison of its cylinders cannot show. */
 export const levelText = ({ levelSince, cylinders, record }: TestAssessment): string => {
   if (levelSince === undefined) return "";
-  const { labels, change, date, gauge, before } = levelSince;
+  const { labels, change, date, gauge, before, speeds } = levelSince;
+  const slower =
+    speeds === undefined
+      ? ""
+      : `, cranked at ${speeds.after.toFixed(0)} instead of ${speeds.before.toFixed(0)} rpm`;
   const by = gauge === before ? "same gauge" : `${gauge} beside ${before}, linked`;
   const which =
     cylinders.length === 1
@@ -67,7 +93,7 @@ export const levelText = ({ levelSince, cylinders, record }: TestAssessment): st
         : labels.length === 2
           ? "Both read"
           : "All read";
-  return `${which} ${percent(-change)} lower than in ${date.slice(0, 7)} (${by}): see sealtrend history ${record.engine.id}.`;
+  return `${which} ${percent(-change)} lower than in ${date.slice(0, 7)} (${by}${slower}): see sealtrend history ${record.engine.id}.`;
 };
 
 /** Of two cylinders each is held against the other, so that a loss of one looks like a gain of the other. */

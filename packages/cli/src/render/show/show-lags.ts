@@ -10,6 +10,23 @@ export const under = ({ belowOthers }: CylinderAssessment): number => Math.max(0
 export const isLowByLimitAlone = ({ belowLimit, flagged, leakDown }: CylinderAssessment): boolean =>
   belowLimit && !flagged && leakDown?.standing !== "lagging";
 
+/** Loses more than a limit allows, but no more than its fellows. */
+const isOpenByLimitAlone = ({ dryStanding, leakDown }: CylinderAssessment): boolean =>
+  dryStanding !== "lagging" && leakDown?.belowLimit === true && !leakDown.flagged;
+
+/** Whether its word comes from a limit and not from its fellows. */
+export const isByLimitAlone = (cylinder: CylinderAssessment): boolean =>
+  cylinder.standing === "lagging" && (isLowByLimitAlone(cylinder) || isOpenByLimitAlone(cylinder));
+
+/** Its word on the screen: what is no further from its fellows than chance brings does not lag. */
+export const standingWord = (cylinder: CylinderAssessment): string | undefined => {
+  const { standing, atLimit, leakDown } = cylinder;
+  if (standing !== "lagging") return standing;
+  if (isLowByLimitAlone(cylinder)) return atLimit === true ? "at limit" : "below limit";
+  if (isOpenByLimitAlone(cylinder)) return leakDown?.atLimit === true ? "at limit" : "over limit";
+  return "lags";
+};
+
 /** Those that stand out among their fellows. */
 export const lagsSentence = (assessment: TestAssessment, lagging: readonly CylinderAssessment[]): string => {
   const [worst] = lagging.toSorted((a, b) => under(b) - under(a));
@@ -19,7 +36,10 @@ export const lagsSentence = (assessment: TestAssessment, lagging: readonly Cylin
   const upTo = lagging.length > 1 ? "up to " : "";
   if (lagging.every(({ dryStanding }) => dryStanding !== "lagging")) {
     const lost = Math.max(...lagging.map(({ leakDown }) => leakDown?.lost ?? 0));
-    return `${labels} ${verb}: ${upTo}${percent(lost)} lost in the leak-down${whyByLeak(lagging)}.`;
+    const loses = lagging.every(isOpenByLimitAlone) ? (lagging.length === 1 ? "loses" : "lose") : verb;
+    const much =
+      loses === verb ? `${verb}: ${upTo}${percent(lost)} lost` : `${loses} ${upTo}${percent(lost)}`;
+    return `${labels} ${much} in the leak-down${whyByLeak(lagging)}.`;
   }
   const far =
     under(worst) === 0
@@ -30,18 +50,27 @@ export const lagsSentence = (assessment: TestAssessment, lagging: readonly Cylin
 
 /** What makes it more than a suspicion. */
 const whyDry = (assessment: TestAssessment, worst: CylinderAssessment): string => {
-  if (worst.flaggedBefore) return ", flagged in two tests running";
-  if (worst.belowLimit) return `, ${limitText(assessment, [worst])}`;
   const takes = worst.pressures.dry?.readings.length ?? 0;
+  const each = takes === 2 ? "both readings" : `each of ${count(takes)} readings`;
+  if (worst.flaggedBefore) return ", flagged in two tests running";
+  if (worst.belowLimit && worst.atLimit === undefined) return `, ${limitText([worst])}`;
+  if (worst.belowLimit && worst.repeats === undefined)
+    return `, ${limitText([worst]).replace(", too close to call", "")}; read it again to be sure`;
+  if (worst.repeats === "each-low") return `, ${each} low, though they lie apart`;
   return takes > 1 ? `, ${count(takes)} readings agree` : ", shown twice the same day";
 };
 
 const whyByLeak = (lagging: readonly CylinderAssessment[]): string => {
   if (lagging.some(({ leakDown }) => leakDown?.flaggedBefore === true))
     return ", flagged in two tests running";
-  if (lagging.some(({ leakDown }) => leakDown?.master !== undefined && leakDown.belowLimit))
-    return ", more than the master orifice of that day";
-  return lagging.some(({ leakDown }) => leakDown?.belowLimit === true) ? ", more than the maker allows" : "";
+  const over = lagging.filter(({ leakDown }) => leakDown?.belowLimit === true);
+  const isClose = over.every(({ leakDown }) => leakDown?.atLimit === true);
+  if (over.some(({ leakDown }) => leakDown?.beyondMaster === true))
+    return isClose
+      ? ", about what the master orifice of that day lets by: too close to call"
+      : ", more than the master orifice of that day";
+  if (over.length === 0) return "";
+  return isClose ? ", at the maker's limit: too close to call" : ", more than the maker allows";
 };
 
 /** Those that only read below a limit. */
@@ -57,45 +86,34 @@ export const belowLimitSentence = (
         ? "Both"
         : `All ${count(low.length)}`
       : named(low.map(({ label }) => label));
-  const reads = `${which} read${low.length === 1 ? "s" : ""} ${limitText(assessment, low)}`;
+  const reads = `${which} read${low.length === 1 ? "s" : ""} ${limitText(low)}`;
   if (read.length === 1) return `${reads}.`;
+  if (all && low.every(({ atLimit }) => atLimit === true))
+    return `${reads}; ${low.length === 2 ? "neither stands" : "none stands"} out beside the others.`;
   if (all) return `${reads}, and no lower than one another: all worn alike, or the test was not right.`;
   if (assessment.cylinders.some(({ flagged }) => flagged)) return `${reads}.`;
   return `${reads}; beside the others ${low.length === 1 ? "it does" : "they do"} not stand out.`;
 };
 
-const limits: readonly {
-  readonly missed: LimitMissed;
-  readonly rule: (rule: TestAssessment["rules"][number]) => boolean;
-  readonly text: string;
-}[] = [
-  { missed: "maker-minimum", rule: ({ id }) => id === "maker-minimum", text: "below the maker's limit" },
-  {
-    missed: "maker-difference",
-    rule: ({ id }) => id === "maker-difference",
-    text: "further below the highest than the maker allows",
-  },
-  {
-    missed: "maker-ratio",
-    rule: ({ id }) => id === "maker-ratio",
-    text: "below the maker's share of the highest",
-  },
-  {
-    missed: "usual-ratio",
-    rule: ({ formula }) => formula === "p / max",
-    text: "below three quarters of the highest",
-  },
+/** Each limit missed, and reached within the doubt of the reading. */
+const limits: readonly (readonly [LimitMissed, string, string])[] = [
+  ["maker-minimum", "below the maker's limit", "at the maker's limit"],
+  [
+    "maker-difference",
+    "further below the highest than the maker allows",
+    "as far below the highest as the maker allows",
+  ],
+  ["maker-ratio", "below the maker's share of the highest", "at the maker's share of the highest"],
+  ["usual-ratio", "below three quarters of the highest", "at three quarters of the highest"],
 ];
 
 /** The first limit that any of them misses, and whether their readings can carry that. */
-export const limitText = ({ rules }: TestAssessment, low: readonly CylinderAssessment[]): string => {
-  const limit = limits.find(({ missed }) => low.some(({ limitsMissed }) => limitsMissed.includes(missed)));
+export const limitText = (low: readonly CylinderAssessment[]): string => {
+  const limit = limits.find(([missed]) => low.some(({ limitsMissed }) => limitsMissed.includes(missed)));
   if (limit === undefined) return "";
-  const verdicts = rules.find(limit.rule)?.byCylinder ?? [];
-  const near = low.filter(({ label }) =>
-    verdicts.some((one) => one.label === label && one.verdict === "near"),
-  );
-  if (near.length === 0) return limit.text;
-  if (near.length === low.length) return `${limit.text} (too close to be sure)`;
-  return `${limit.text} (${joined(near.map(({ label }) => label))} too close to be sure)`;
+  const [, below, at] = limit;
+  const near = low.filter(({ atLimit }) => atLimit === true);
+  if (near.length === 0) return below;
+  if (near.length === low.length) return `${at}, too close to call`;
+  return `${below} (${joined(near.map(({ label }) => label))} too close to call)`;
 };

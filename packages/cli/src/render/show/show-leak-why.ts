@@ -72,6 +72,16 @@ const restsOn = (assessment: TestAssessment): readonly string[] => {
     warmthFactor === undefined
       ? ""
       : ` With the cylinder's air as warm as the engine every leak is ${fixed(warmthFactor, 3)} times that; it is left out, so that tests made the same way compare.`;
+  const isComputed = assessment.cylinders.some(({ leakDown }) => {
+    const { judgement, alphaSpan, byHoles } = leakDown?.sizing ?? {};
+    return (
+      judgement !== undefined ||
+      alphaSpan !== undefined ||
+      byHoles !== undefined ||
+      leakDown?.master !== undefined
+    );
+  });
+  if (!isComputed) return ["The percent of this tester as read: how large a leak is, it does not tell."];
   return [
     `Leaks by steady flow through restrictor and leak, cylinder as warm as the supply, air of ${fixed(instrument.ambient / 100, 0)} hPa.${dischargeText(assessment)}${master}${warmth}`,
   ];

@@ -10,8 +10,15 @@ const noName = "no name";
 /** Per cent lost; the hole that leaks as much, where the tester tells; the share of the master orifice of that day. */
 export const leakRows = (assessment: TestAssessment): readonly ColumnsRow[] =>
   assessment.cylinders.every(({ leakDown }) => leakDown === undefined)
-    ? []
+    ? aloneRows(assessment)
     : [...lostRows(assessment), ...holeRow(assessment), ...masterRow(assessment)];
+
+const aloneRows = ({ leak }: TestAssessment): readonly ColumnsRow[] =>
+  (leak?.alone ?? []).map(({ what, lost }) => ({
+    name: what === "oiled" ? "leak-down with oil lost" : "leak-down, piston lower, lost",
+    unit: "%",
+    cells: lost.map((part) => (part === undefined ? undefined : fixed(part * 100, 0))),
+  }));
 
 const lostRows = ({ cylinders, comparisons }: TestAssessment): readonly ColumnsRow[] => {
   const cellOf = (lost: number | undefined): string | undefined =>
@@ -21,7 +28,7 @@ const lostRows = ({ cylinders, comparisons }: TestAssessment): readonly ColumnsR
   const counts = first === undefined ? undefined : ` by ${first.counts ?? noName}`;
   return [
     {
-      name: `leak-down${counts ?? ""} lost`,
+      name: `leak-down${counts ?? ""} lost${meanOf(cylinders)}`,
       unit: "%",
       cells: cylinders.map(({ leakDown }) => cellOf(leakDown?.lost)),
       tail: counts === undefined ? undefined : "(this tester counts)",
@@ -33,6 +40,13 @@ const lostRows = ({ cylinders, comparisons }: TestAssessment): readonly ColumnsR
       tail: "(to compare only)",
     })),
   ];
+};
+
+/** `, mean of 2` where takes were repeated. */
+const meanOf = (cylinders: TestAssessment["cylinders"]): string => {
+  const counts = cylinders.flatMap(({ leakDown }) => leakDown?.takesLost.length ?? []);
+  const [least, most] = [Math.min(...counts), Math.max(...counts)];
+  return most < 2 ? "" : `, mean of ${least === most ? "" : `${String(least)} to `}${String(most)}`;
 };
 
 const millimetres = (metres: number): string => fixed(metres * 1e3, 2);
@@ -122,24 +136,30 @@ const holesText = ({ cylinders }: TestAssessment): readonly string[] => {
 };
 
 /** @source oil and a lower piston: trade article (handbook/trade.md A10) */
-const partText = ({ label, what, lost, then, share = 0, shown }: LeakPart): string => {
+const partText = ({ label, what, lost, then, share = 0, shown, isLessThanHalf }: LeakPart): string => {
   const where = what === "oiled" ? "With oil" : "With its piston lower";
   const read = `${where} ${label} lost ${percent(then)} instead of ${percent(lost)}`;
-  if (shown !== "yes") return `${read}: ${unchanged[shown][what]}.`;
+  if (shown === "cannot-tell") return `${read}: ${untold[what]}.`;
+  if (shown === "no") return `${read}: ${isLessThanHalf ? unchanged[what] : tooNear[what]}.`;
   if (share < 0) return `${read}, more than before: read it again.`;
   const much = share > 0.85 ? "nearly all" : `about ${percent(Math.round(share * 20) / 20)}`;
   return what === "oiled"
     ? `${read}: oil closed ${much} of the leak, the part of the rings${share > 0.85 ? "" : "; the rest goes elsewhere"}.`
-    : `${read}, ${much} less of a leak: the bore is worn most at the top.`;
+    : `${read}, ${much} less of a leak: that points to a bore worn at the top.`;
 };
 
 const unchanged = {
-  no: {
-    oiled: "no change that these dials show, so the rings are not the larger part",
-    lower: "no change that these dials show: rings, piston or valves, not a bore worn at the top",
-  },
-  "cannot-tell": {
-    oiled: "too tight, or too open, to tell what oil did",
-    lower: "too tight, or too open, to tell what the bore did",
-  },
+  oiled: "no change that these dials show, so the rings are not the larger part",
+  lower: "no change that these dials show: rings, piston or valves, not a bore worn at the top",
+} as const;
+
+/** Half of the leak may have gone without showing. */
+const tooNear = {
+  oiled: "these dials cannot tell how much of the leak the oil closed",
+  lower: "these dials cannot tell whether it leaks less there",
+} as const;
+
+const untold = {
+  oiled: "too tight, or too open, to tell what oil did",
+  lower: "too tight, or too open, to tell what the bore did",
 } as const;

@@ -17,11 +17,14 @@ const oilWords: Readonly<Record<OilEvidence, string>> = {
   none: "no sign of rings; a valve, the gasket or a broken ring would show so",
 };
 
+/** From here on what the oil's own room adds is said beside a control too; judgement. */
+const large = 0.15;
+
 /** `Oil raised 3 by 20 %, the control 1 by 2 %: net 18 % (11 to 25 %), rings or bore more likely than valves.` A sentence
  *  a low cylinder. */
 export const oilText = (assessment: TestAssessment): string => {
   const { oil, trust } = assessment;
-  if (oil === undefined || trust.code === "void") return "";
+  if (oil === undefined || trust.voids === "all") return "";
   return [...oil.cylinders.map((rise) => riseText(rise, oil, assessment)), controlText(oil)]
     .filter((text) => text !== "")
     .join(" ");
@@ -31,6 +34,7 @@ const riseText = (rise: OilRise, oil: OilTest, { cylinders }: TestAssessment): s
   const { label, evidence, net, doubts, alone, withinScatter } = rise;
   if (doubts.includes("too-much-oil"))
     return `Oil filled more than half of the chamber of ${label}: what it did there tells nothing of rings.`;
+  if (doubts.includes("fell")) return fellText(rise, oil);
   if (evidence === undefined) return "";
   const scatter = withinScatter === true ? ", which scatter alone may make" : "";
   const says = `${oilWords[evidence]}${scatter}`;
@@ -39,13 +43,27 @@ const riseText = (rise: OilRise, oil: OilTest, { cylinders }: TestAssessment): s
     cylinders.length === 1
       ? "with no other cylinder to hold it against"
       : "with no sound cylinder oiled beside it";
-  const more = doubts.flatMap((doubt) => doubtWords[doubt]?.(rise) ?? []);
+  const room =
+    oil.controlRise !== undefined && alone !== undefined && alone >= large
+      ? [`its room alone may raise a reading by ${percent(alone)}`]
+      : [];
+  const more = [...doubts.flatMap((doubt) => doubtWords[doubt]?.(rise) ?? []), ...room];
   const tail = more.length === 0 ? "" : ` (${more.join("; ")})`;
   if (net === undefined) return `${moved}, ${nobody}: ${says}, for oil raises any reading${tail}.`;
   if (oil.controlRise === undefined)
     return `${moved}, ${nobody}; ${percent(alone ?? 0)} at most is the room it takes up, ${percent(net)}${rangeText(rise)} is left: ${says}${tail}.`;
   return `${moved}, the control ${joined(oil.controls)} by ${signed(oil.controlRise)}: net ${signed(net)}${rangeText(rise)}, ${says}${tail}.`;
 };
+
+/** Oil lowers no reading. */
+const fellText = ({ label, rise }: OilRise, { controlRise, controls }: OilTest): string => {
+  const beside = controlRise === undefined ? "" : `, the control ${joined(controls)} ${changed(controlRise)}`;
+  return `With oil ${label} read ${changed(rise)}${beside}: oil lowers no reading, so a tired battery or the gauge did. It tells nothing of rings: make the dry and the oil readings again.`;
+};
+const changed = (rise: number): string =>
+  percent(Math.abs(rise)) === "0 %"
+    ? "the same"
+    : `${percent(Math.abs(rise))} ${rise < 0 ? "lower" : "higher"}`;
 
 /** Why no more than a weak sign. */
 const doubtWords: Readonly<Partial<Record<OilDoubt, (rise: OilRise) => string>>> = {
@@ -54,6 +72,7 @@ const doubtWords: Readonly<Partial<Record<OilDoubt, (rise: OilRise) => string>>>
   "unequal-oil": () => "the control had another amount of oil",
   "other-gauge": () => "dry and oiled were read by two gauges",
   "very-low": () => "of so low a reading a percentage says little",
+  diesel: () => "in a diesel a little oil is much of the chamber",
 };
 
 /** The range of 19 in 20, in whole percent: ` (11 to 25 %)`. */

@@ -4,15 +4,15 @@ import {
   type PressureKind,
   type PressureUnit,
   type PressureValue,
-  type Standing,
   type TestAssessment,
   writeNumber,
 } from "@sealtrend/core";
 import { speedRow } from "./show-speed.ts";
+import { isByLimitAlone, standingWord } from "./show-lags.ts";
 import { leakRows } from "./show-leak.ts";
 import { type ColumnsRow, narrow } from "../table.ts";
 import { placesRead } from "../units.ts";
-import { count, joined, signedPercent, theOthers } from "../words.ts";
+import { count, joined, percent, signedPercent, theOthers } from "../words.ts";
 
 const names: Readonly<Record<PressureKind, string>> = {
   dry: "read",
@@ -104,14 +104,15 @@ const correctedRow = (assessment: TestAssessment, unit: PressureUnit): readonly 
 };
 
 const factorText = ({
-  correction: { basis, from, factor },
+  correction: { from, factor, temperatureExponent: share },
   test: { conditions },
 }: TestAssessment): string => {
   const height = conditions.altitude === undefined ? "" : `${conditions.altitude.toFixed(0)} m`;
   const where = { station: "barometer", qnh: `${height} and weather report`, altitude: height, assumed: "" }[
     from
   ];
-  const by = basis === "density" ? `${where === "" ? "" : ", "}by density` : "";
+  const what = share === 1 ? "by density" : `${percent(share)} for air temperature`;
+  const by = share === 0 ? "" : `${where === "" ? "" : ", "}${what}`;
   return `(${where}${by}: x ${factor.toFixed(3)})`;
 };
 
@@ -120,8 +121,10 @@ const standingRow = ({ cylinders }: TestAssessment): readonly ColumnsRow[] =>
     ? []
     : [
         {
-          name: `against ${theOthers(cylinders.length).replace("the ", "")}`,
-          cells: cylinders.map(({ standing }) => (standing === "lagging" ? "lags" : standing)),
+          name: cylinders.some(isByLimitAlone)
+            ? "standing"
+            : `against ${theOthers(cylinders.length).replace("the ", "")}`,
+          cells: cylinders.map(standingWord),
           sentence: "leads",
         },
       ];
@@ -136,15 +139,19 @@ export const standingText = (assessment: TestAssessment, width: number): string 
   const { cylinders } = assessment;
   const read = cylinders.filter(({ standing }) => standing !== undefined);
   if (!isManyFor(assessment, width) || read.length === 0) return "";
-  const labels = (word: Standing): string[] =>
-    read.filter(({ standing }) => standing === word).map(({ label }) => label);
-  const [lag, suspect, even] = [labels("lagging"), labels("suspect"), labels("even")];
+  const labels = (word: string): string[] =>
+    read.filter((cylinder) => standingWord(cylinder) === word).map(({ label }) => label);
+  const [lag, suspect, even] = [labels("lags"), labels("suspect"), labels("even")];
+  const byLimit = ["below limit", "over limit", "at limit"].flatMap((word) =>
+    labels(word).length === 0 ? [] : [`${joined(labels(word))} ${word}`],
+  );
   const parts = [
     lag.length === 0 ? "" : `${joined(lag)} ${lag.length === 1 ? "lags" : "lag"}`,
+    ...byLimit,
     suspect.length === 0 ? "" : `${joined(suspect)} suspect`,
     even.length === 0 ? "" : `${even.length < read.length ? "the other" : "all"} ${count(even.length)} even`,
   ];
-  return `Against others: ${parts.filter((part) => part !== "").join(", ")}.`;
+  return `${read.some(isByLimitAlone) ? "Standing" : "Against others"}: ${parts.filter((part) => part !== "").join(", ")}.`;
 };
 
 /** How each has moved against the others since the first test of its history: a row for each such test. */

@@ -25,7 +25,7 @@ const isOtherSpeed = (assessment: TestAssessment): boolean => {
   return from !== undefined && (to === undefined || fromText(assessment) !== rpm(to));
 };
 
-/** `at 260 rpm   psi   191   191   192   167   (from 180 rpm)`. */
+/** `at 260 rpm   psi   191   191   192   167   (cranked at 180 rpm)`. */
 export const speedRow = (assessment: TestAssessment, unit: PressureUnit): readonly ColumnsRow[] => {
   const { speed, cylinders } = assessment;
   if (speed?.to === undefined || speed.refused !== undefined || !isOtherSpeed(assessment)) return [];
@@ -33,20 +33,54 @@ export const speedRow = (assessment: TestAssessment, unit: PressureUnit): readon
   const cells = cylinders.map(({ pressures: { dry } }) =>
     dry?.full === undefined ? undefined : writeNumber(dry.full.corrected, unit, places),
   );
-  return [{ name: `at ${rpm(speed.to)} rpm`, unit, cells, tail: `(from ${fromText(assessment)} rpm)` }];
+  return [
+    {
+      name: `at ${rpm(speed.to)} rpm`,
+      unit,
+      cells,
+      tail: `(cranked at ${fromText(assessment)}${speed.uneven === undefined ? " rpm" : ""})`,
+    },
+  ];
 };
 
-/** Why readings whose speed was recorded stand as they are. A speed that was not is listed as not known. */
-export const speedText = (assessment: TestAssessment): string => {
-  const { speed, trust } = assessment;
-  if (trust.code === "void" || !isOtherSpeed(assessment)) return "";
-  return refusalText(speed);
+/** Why readings whose speed was recorded stand as they are, and how cylinders at differing speeds are compared. A speed
+ *  that was not recorded is listed as not known. */
+export const speedText = (assessment: TestAssessment, unit: PressureUnit): string => {
+  const { trust } = assessment;
+  if (trust.voids === "all" || !isOtherSpeed(assessment)) return "";
+  return [refusalText(assessment, unit), unevenText(assessment)].filter((text) => text !== "").join(" ");
 };
 
-const refusalText = (speed: TestAssessment["speed"]): string => {
+const unevenText = (assessment: TestAssessment): string => {
+  const { speed } = assessment;
+  if (speed?.uneven === undefined) return "";
+  const { to, refused } = speed.uneven;
+  const cranked = `Cranked at ${fromText(assessment)} rpm`;
+  if (refused === undefined) return `${cranked}: the cylinders are compared as if all were at ${rpm(to)}.`;
+  const why = refused.code === speed.refused?.code ? "" : ` (${refused.text})`;
+  return `${cranked} and not brought to one speed${why}: what that may explain counts against no cylinder.`;
+};
+
+const refusalText = (assessment: TestAssessment, unit: PressureUnit): string => {
+  const { speed } = assessment;
   if (speed?.refused === undefined) return "";
   const where = speed.to === undefined ? "corrected for speed" : `brought to ${rpm(speed.to)} rpm`;
-  return `Not ${where}: ${speed.refused.text}.`;
+  return `Not ${where}: ${wrongCalibration(assessment, unit) ?? speed.refused.text}.`;
+};
+
+/** A calibration that the readings themselves contradict, with what to do about it. */
+const wrongCalibration = (
+  { speed, record, test }: TestAssessment,
+  unit: PressureUnit,
+): string | undefined => {
+  const { refused, lossFree, middle } = speed ?? {};
+  if (refused?.code !== "loss-free-too-low" || lossFree === undefined || middle === undefined)
+    return undefined;
+  if (!lossFree.sources.includes("calibration")) return undefined;
+  const { gauge } = test.rows.find(({ what }) => what === "dry") ?? {};
+  const whose = gauge === undefined ? "this engine" : "this gauge";
+  const again = `sealtrend gauge calibrate ${gauge ?? "NAME"} --engine ${record.engine.id}`;
+  return `the calibration kept for ${whose} cannot be right (${writeNumber(lossFree.pressure, unit)} ${unit} without any loss, yet ${writeNumber(middle, unit)} was read): calibrate again (${again})`;
 };
 
 const sources: Readonly<Record<LossFreeSource, string>> = {
@@ -61,17 +95,24 @@ export const speedWhy = (assessment: TestAssessment, unit: PressureUnit): readon
   const { speed, record } = assessment;
   if (speed === undefined) return [];
   const { to, lossFree, calibration, refused } = speed;
-  if (refused !== undefined) return [refusalText(speed)];
+  if (refused !== undefined) return [refusalText(assessment, unit)];
   if (to === undefined || lossFree === undefined) return [];
+  const { speed: makers, speedRange } = record.engine.compressionLimits;
   const whose =
-    record.engine.compressionLimits.speed === undefined
+    makers === undefined
       ? "the middle speed of this engine's tests"
-      : "the maker's speed";
+      : speedRange === undefined
+        ? "the maker's speed"
+        : `the middle of the maker's ${speedRange}`;
+  const fellows =
+    speed.uneven === undefined || speed.uneven.refused !== undefined
+      ? "as read"
+      : `at ${rpm(speed.uneven.to)} rpm`;
   const said = calibration === undefined ? "" : ` (${calibration})`;
   const whence = joined(lossFree.sources.map((source) => sources[source]));
   return [
     `Cranked at ${fromText(assessment)} rpm, held against ${rpm(to)} rpm, ${whose}. Without any loss this engine would read ${writeNumber(lossFree.pressure, unit, placesRead(assessment, unit))} ${unit} ± ${percent(lossFree.uncertainty)} (P0), from ${whence}${said}.`,
-    "The loss speed says how strongly a reading goes with the speed; it grows with leak and wear. The rule is a cycle model's, not a published one; limits and other years are held against the reading at that speed, the cylinders of one test against each other as read.",
+    `The loss speed says how strongly a reading goes with the speed; it grows with leak and wear. The rule is a cycle model's, not a published one; limits and other years are held against the reading at that speed, the cylinders of one test against each other ${fellows}.`,
   ];
 };
 

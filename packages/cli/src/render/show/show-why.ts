@@ -84,7 +84,20 @@ const sources = {
 } as const;
 
 const airText = ({ correction }: TestAssessment): string => {
-  const { station, reference, from, basis, factor, uncertainty } = correction;
+  const { station, reference, from, basis, factor, uncertainty, temperatureExponent: share } = correction;
   const hPa = (pressure: number): string => `${(pressure / 100).toFixed(0)} hPa`;
-  return `Air ${hPa(station)}, ${sources[from]}; brought to ${hPa(reference)} by ${basis}: x ${factor.toFixed(4)} ± ${(factor * uncertainty).toFixed(4)}.`;
+  const thermal =
+    share === 0 ? "" : `, of which x ${((factor * station) / reference).toFixed(4)} for the air temperature`;
+  const contradiction =
+    basis === "density" && share !== 1
+      ? ` engine.json says density as well, which would take the power 1: correction.temperatureExponent ${String(share)} counts.`
+      : "";
+  return `Air ${hPa(station)}, ${sources[from]}; brought to ${hPa(reference)} by ${byText(share)}: x ${factor.toFixed(4)} ± ${(factor * uncertainty).toFixed(4)}${thermal}.${contradiction}`;
 };
+
+const byText = (share: number): string =>
+  share === 0
+    ? "pressure"
+    : share === 1
+      ? "density"
+      : `pressure and air temperature to the power ${String(share)}`;

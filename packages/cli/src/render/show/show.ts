@@ -6,6 +6,7 @@ import { buildUpText } from "./show-build-up.ts";
 import { heardText, levelText, pairText } from "./show-evidence.ts";
 import { isInHeadline, showHeadline } from "./show-headline.ts";
 import { leakText } from "./show-leak.ts";
+import { notALeakText } from "./show-not-a-leak.ts";
 import { oilText } from "./show-oil.ts";
 import { showRows, standingText } from "./show-rows.ts";
 import { speedText } from "./show-speed.ts";
@@ -34,7 +35,8 @@ export const showScreen = (assessment: TestAssessment, options: ShowOptions): re
       width,
     }),
     ...paragraph(standingText(assessment, width), width),
-    ...[speedText, heardText, leakText, oilText, buildUpText, pairText, levelText].flatMap((text) =>
+    ...paragraph(speedText(assessment, unit), width),
+    ...[heardText, leakText, notALeakText, oilText, buildUpText, pairText, levelText].flatMap((text) =>
       paragraph(text(assessment), width),
     ),
     "",
@@ -55,7 +57,13 @@ export const showScreen = (assessment: TestAssessment, options: ShowOptions): re
 const paragraph = (text: string, width: number): readonly string[] => (text === "" ? [] : prose(text, width));
 
 const rulesText = ({ rules, trust }: TestAssessment, unit: PressureUnit): string =>
-  trust.code === "void" ? "" : rules.map((rule) => ruleLine(rule, unit)).join(" · ");
+  rules
+    .filter(
+      ({ id, tester }) =>
+        trust.code !== "void" || (trust.voids === "leak-down" && id !== "master" && tester === undefined),
+    )
+    .map((rule) => ruleLine(rule, unit))
+    .join(" · ");
 
 /** Reasons that stand in the headline are not said again. */
 const trustText = ({ trust, missing }: TestAssessment, detail: ShowOptions["detail"]): string => {
@@ -63,7 +71,11 @@ const trustText = ({ trust, missing }: TestAssessment, detail: ShowOptions["deta
     .filter((reason) => !isInHeadline(reason))
     .map(({ text, mend }) => `${text} (${mend})`);
   const doubtful = doubts.length === 0 ? "Doubtful, as said above. " : `Doubtful: ${doubts.join("; ")}. `;
-  const said = { void: "", trusted: "Trusted. ", doubtful }[trust.code];
+  const said = {
+    void: trust.voids === "all" || doubts.length === 0 ? "" : doubtful,
+    trusted: "Trusted. ",
+    doubtful,
+  }[trust.code];
   const shown = detail === "why" ? missing : missing.slice(0, 2);
   const more = missing.length - shown.length;
   const rest = more > 0 ? `; and ${String(more)} more (--why)` : "";
