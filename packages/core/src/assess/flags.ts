@@ -1,7 +1,7 @@
 // The forward test on a test of an engine and on those before it, so that a cylinder flagged in two tests running is
 // known.
 
-import type { EngineRecord, Test } from "../record/index.ts";
+import { type EngineRecord, type Test, dayOf } from "../record/index.ts";
 import { type CylinderVerdict, type ForwardReading, type ForwardTest, forwardTest } from "../spread/index.ts";
 import type { EngineFigures } from "./figures.ts";
 import { unevenOf } from "./speed/even-speed.ts";
@@ -14,6 +14,7 @@ import {
   fractionLost,
   isComparable,
   supplyOf,
+  trueReading,
   valuesOf,
 } from "./values/values.ts";
 
@@ -51,7 +52,7 @@ interface On {
 }
 
 /** The same with other values in the place of those of the test. */
-export const forwardOn = (
+const forwardOn = (
   record: EngineRecord,
   test: Test,
   { what, values, figures: { repeatability: own } }: On,
@@ -70,6 +71,20 @@ export const forwardOn = (
   const uneven = what === "dry" ? unevenOf(record, test) : undefined;
   if (uneven?.refused === undefined) return judged(uneven?.lnFactors ?? []);
   return excused(judged([]), judged(uneven.lnForgiven));
+};
+
+/** Whether a cylinder would be flagged if this one of its takes were the only one.
+ *  @param take - of the cylinder, as read, among the values of the test */
+export const isFlaggedAlone = (
+  record: EngineRecord,
+  test: Test,
+  { values, cylinder, reading, ...on }: On & { readonly cylinder: number; readonly reading: number },
+): boolean => {
+  const value = trueReading(reading, values.readsHigh ?? 0);
+  const cells = values.cells.map((cell, i) =>
+    cell === undefined || i !== cylinder ? cell : { ...cell, readings: [reading], read: reading, value },
+  );
+  return isFlagged(forwardOn(record, test, { ...on, values: { ...values, cells } }).cylinders[cylinder]);
 };
 
 /** Flagged only where it is so both as read and with what a lower cranking speed may have taken. */
@@ -99,7 +114,7 @@ const divisionOf = (
 ): number | undefined => {
   const division = record.gauges.find(({ id }) => id === values.gauge)?.division;
   if (division === undefined || what === "dry") return division;
-  const supply = test.conditions.regulated;
+  const supply = dayOf(test, values.gauge).regulated;
   return supply === undefined ? undefined : division / supply;
 };
 

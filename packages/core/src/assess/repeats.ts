@@ -4,9 +4,9 @@
 import type { EngineRecord, Test } from "../record/index.ts";
 import type { PressureValue } from "./assessment.ts";
 import { type EngineFigures, scatterBeside } from "./figures.ts";
-import { forwardOn, isFlagged } from "./flags.ts";
+import { isFlaggedAlone } from "./flags.ts";
 import { type RepeatsWord, isApart } from "./values/repeats-apart.ts";
-import { type CylinderValue, trueReading, valuesOf } from "./values/values.ts";
+import { valuesOf } from "./values/values.ts";
 
 /** Of the dry readings, in the engine's order; undefined where a cylinder was read once or not at all. */
 export const repeatsOf = (
@@ -20,10 +20,9 @@ export const repeatsOf = (
     const cell = values?.cells[i];
     if (values === undefined || cell === undefined || cell.readings.length < 2) return undefined;
     if (!isApart(cell.readings, scatter)) return "agree";
-    const best = highestAlone(cell, values.readsHigh ?? 0);
-    const cells = values.cells.map((other, k) => (k === i ? best : other));
-    const forward = forwardOn(record, test, { what: "dry", values: { ...values, cells }, figures });
-    return isFlagged(forward.cylinders[i]) ? "each-low" : "contradict";
+    // where the highest is flagged by itself, every other would be
+    const alone = { values, cylinder: i, reading: Math.max(...cell.readings) };
+    return isFlaggedAlone(record, test, { what: "dry", ...alone, figures }) ? "each-low" : "contradict";
   });
 };
 
@@ -37,10 +36,4 @@ export const highestOf = (value: PressureValue): PressureValue => {
     ...(even === undefined ? {} : { even: even * up }),
     ...(full === undefined ? {} : { full: { ...full, corrected: full.corrected * up } }),
   };
-};
-
-/** The cylinder as if its highest reading were the only one: where that is flagged, every other would be. */
-const highestAlone = (cell: CylinderValue, readsHigh: number): CylinderValue => {
-  const read = Math.max(...cell.readings);
-  return { ...cell, readings: [read], read, value: trueReading(read, readsHigh) };
 };

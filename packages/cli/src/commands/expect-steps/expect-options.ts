@@ -12,6 +12,7 @@ import {
   withConditionColumns,
 } from "@sealtrend/core";
 import type { Args, Fault, Option } from "../../command.ts";
+import { grouped } from "../grouped.ts";
 import { wordsOfField } from "../engine-options.ts";
 import { usageFault } from "../usage.ts";
 
@@ -19,40 +20,33 @@ const engine = "The engine";
 const test = "The test";
 const model = "The model, where you know better";
 
-const given = (group: string, name: string, value: string, help: string): Option => ({
-  group,
-  name,
-  value,
-  help,
-});
-
 export const expectOptions: readonly Option[] = [
-  given(engine, "compression-ratio", "10", "from the manual; 10:1 is understood"),
-  given(engine, "bore", "86mm", "cylinder bore"),
-  given(engine, "stroke", "86mm", "piston stroke"),
-  given(engine, "rod", "143mm", "connecting rod, centre to centre"),
-  given(engine, "intake-closes", "60deg", "crank degrees after bottom dead centre, at the seat"),
+  grouped(engine, "compression-ratio", "10", "from the manual; 10:1 is understood"),
+  grouped(engine, "bore", "86mm", "cylinder bore"),
+  grouped(engine, "stroke", "86mm", "piston stroke"),
+  grouped(engine, "rod", "143mm", "connecting rod, centre to centre"),
+  grouped(engine, "intake-closes", "60deg", "crank degrees after bottom dead centre, at the seat"),
   {
-    ...given(engine, "ignition", "spark", "how it fires (diesel, petrol and gas are understood)"),
+    ...grouped(engine, "ignition", "spark", "how it fires (diesel, petrol and gas are understood)"),
     alias: "kind",
     ...wordsOfField("ignition"),
   },
-  { ...given(engine, "use", "farm", "what it drives; a motorcycle differs"), ...wordsOfField("use") },
-  given(test, "speed", "250rpm", "cranking speed"),
-  given(test, "altitude", "0m", "height of the place"),
-  given(test, "station-pressure", "965hPa", "barometer at the place itself"),
-  given(test, "qnh", "1016hPa", "sea-level pressure of the weather report, with --altitude"),
-  given(test, "air", "22C", "air temperature"),
-  { ...given(test, "engine-temp", "warm", "how warm the engine is"), choices: ["warm", "cold"] },
-  given(test, "hose", "1cm3", "what of hose and adapter lies ahead of the gauge's check valve"),
-  given(model, "leak-area", "1mm2", "effective area of all leaks of the cylinder"),
-  given(model, "wall", "360K", "temperature of the cylinder's walls"),
-  given(model, "start", "320K", "temperature of the charge when the intake closes"),
+  { ...grouped(engine, "use", "farm", "what it drives; a motorcycle differs"), ...wordsOfField("use") },
+  grouped(test, "speed", "250rpm", "cranking speed"),
+  grouped(test, "altitude", "0m", "height of the place"),
+  grouped(test, "station-pressure", "965hPa", "barometer at the place itself"),
+  grouped(test, "qnh", "1016hPa", "sea-level pressure of the weather report, with --altitude"),
+  grouped(test, "air", "22C", "air temperature"),
+  { ...grouped(test, "engine-temp", "warm", "how warm the engine is"), choices: ["warm", "cold"] },
+  grouped(test, "hose", "1cm3", "what of hose and adapter lies ahead of the gauge's check valve"),
+  grouped(model, "leak-area", "1mm2", "effective area of all leaks of the cylinder"),
+  grouped(model, "wall", "360K", "temperature of the cylinder's walls"),
+  grouped(model, "start", "320K", "temperature of the charge when the intake closes"),
   {
-    ...given(model, "heat", "hohenberg", "how heat goes to the walls"),
+    ...grouped(model, "heat", "hohenberg", "how heat goes to the walls"),
     choices: ["hohenberg", "annand", "woschni", "none"],
   },
-  given(model, "gamma", "variable", "ratio of specific heats: variable, or a number such as 1.4"),
+  grouped(model, "gamma", "variable", "ratio of specific heats: variable, or a number such as 1.4"),
 ];
 
 interface Kind {

@@ -115,7 +115,7 @@ export const assessLeakDown = (
     return {
       ...(regulated === undefined ? {} : { regulated, readings: cell.readings, value: cell.value }),
       lost,
-      takesLost: takesLost(record, test, { values, cylinder: i }),
+      takesLost: takesLost(test, { values, cylinder: i }),
       ...(repeats === undefined ? {} : { repeats: repeats.word }),
       ...(reading === undefined ? {} : { uLost: lostUncertainty(reading) }),
       sizing,

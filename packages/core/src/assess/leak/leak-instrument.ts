@@ -50,7 +50,7 @@ export const leakInstrument = (record: EngineRecord, test: Test, values: KindVal
     uDial: dialUncertainty({ ...dial, ...(matched === undefined ? {} : { matched }) }),
     uDivision: dialUncertainty({ ...dial, limit: gaugePressure(0) }),
     ambient: pressureCorrection(dayOf(test, gauge)).station,
-    supplies: record.engine.cylinders.map((_, i) => supplyOf(test, i, gauge) ?? tester?.regulated),
+    supplies: record.engine.cylinders.map((_, i) => supplyOf(test, i, gauge)),
   };
 };
 

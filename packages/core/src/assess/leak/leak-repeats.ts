@@ -3,9 +3,9 @@
 
 import type { EngineRecord, Test } from "../../record/index.ts";
 import type { EngineFigures } from "../figures.ts";
-import { forwardOn, isFlagged } from "../flags.ts";
+import { isFlaggedAlone } from "../flags.ts";
 import type { RepeatsWord } from "../values/repeats-apart.ts";
-import { type CylinderValue, valuesOf } from "../values/values.ts";
+import { valuesOf } from "../values/values.ts";
 import { areTakesApart, takesLost } from "./leak-takes.ts";
 
 /** How the takes of each cylinder stand to each other. */
@@ -27,25 +27,15 @@ export const leakRepeats = (
   return record.engine.cylinders.map((_, cylinder): LeakRepeats | undefined => {
     const cell = values?.cells[cylinder];
     if (values === undefined || cell === undefined) return undefined;
-    const takes = takesLost(record, test, { values, cylinder });
+    const takes = takesLost(test, { values, cylinder });
     const [least, most] = values.holds === "lost" ? [Math.min, Math.max] : [Math.max, Math.min];
     const best = least(...cell.readings);
     if (takes.length < 2) return undefined;
     if (!areTakesApart(takes)) return { word: "agree", best, isHidden: false };
-    const flaggedBy = (reading: number): boolean => {
-      const cells = values.cells.map((other, i) => (i === cylinder ? alone(cell, reading) : other));
-      const forward = forwardOn(record, test, { what: "leak-down", values: { ...values, cells }, figures });
-      return isFlagged(forward.cylinders[cylinder]);
-    };
+    const flaggedBy = (reading: number): boolean =>
+      isFlaggedAlone(record, test, { what: "leak-down", values, cylinder, reading, figures });
     return flaggedBy(best)
       ? { word: "each-low", best, isHidden: false }
       : { word: "contradict", best, isHidden: flaggedBy(most(...cell.readings)) };
   });
 };
-
-const alone = (cell: CylinderValue, reading: number): CylinderValue => ({
-  ...cell,
-  readings: [reading],
-  read: reading,
-  value: reading,
-});

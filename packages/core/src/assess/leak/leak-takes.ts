@@ -1,6 +1,6 @@
 // The takes of one leak-down reading, and whether they lie further apart than takes do.
 
-import type { EngineRecord, Gauge, Test } from "../../record/index.ts";
+import type { Test } from "../../record/index.ts";
 import { rangeUpperTail } from "../../statistics/index.ts";
 import { type KindValues, fractionLost, supplyOf, trueReading } from "../values/values.ts";
 
@@ -10,19 +10,15 @@ const sameHour = 1 / 80;
 
 /** Fractions lost, a take each; empty where the supply is not known. */
 export const takesLost = (
-  record: EngineRecord,
   test: Test,
   { values, cylinder }: { readonly values: KindValues; readonly cylinder: number },
 ): readonly number[] => {
-  const supply = supplyOf(test, cylinder, values.gauge) ?? setSupply(record.gauges, values.gauge);
+  const supply = supplyOf(test, cylinder, values.gauge);
   const readings = values.cells[cylinder]?.readings ?? [];
   return readings.flatMap(
     (reading) => fractionLost(values.holds, trueReading(reading, values.readsHigh ?? 0), supply) ?? [],
   );
 };
-
-const setSupply = (gauges: readonly Gauge[], name: string | undefined) =>
-  gauges.find(({ id }) => id === name)?.regulated;
 
 /** Further apart than chance brings once in 20 times. The noise of a take is one of pressure, alike at every leak: for two
  *  takes the limit is 1.96 sqrt(2) times `sameHour`. @source handbook/leakdown.md E, statistics.md F, L.10 */

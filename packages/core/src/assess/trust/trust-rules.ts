@@ -149,7 +149,7 @@ const leakRepeatsApart: TrustRule = ({ record, test }) => {
   const values = valuesOf(test, "leak-down");
   if (values === undefined) return undefined;
   const apart = record.engine.cylinders.flatMap((label, cylinder) => {
-    const takes = takesLost(record, test, { values, cylinder });
+    const takes = takesLost(test, { values, cylinder });
     return areTakesApart(takes) ? [{ label, takes }] : [];
   });
   return apart.length === 0
