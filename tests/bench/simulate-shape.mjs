@@ -1,6 +1,6 @@
 // At once or bit by bit: how a cylinder that failed so or so is called (statistics, section D), and a healthy one if asked.
 
-import { share } from "./simulate-compare.mjs";
+import { share, shareWithin } from "./simulate-compare.mjs";
 import { chance, drawHistory, inputOf, usualDesign } from "./simulate-draws.mjs";
 
 const middle = (k, _x, tests) => k >= Math.floor(tests / 2);
@@ -68,3 +68,31 @@ export const callings = (core, runs) =>
       );
     }),
   );
+
+/** [truth, loss at test k, word wanted, tests, least share of it among those with an early alarm, per cent]; the handbook has
+ *  `stepped down` for all of them. One test a year. */
+const starts = [
+  ["5 % a year, of 8 tests", (k, x) => 0.05 * x[k], "falling", 8, 95],
+  ["5 % a year, of 12 tests", (k, x) => 0.05 * x[k], "falling", 12, 97],
+  ["12 % at test 2, of 5 tests", (k) => (k >= 1 ? 0.128 : 0), "stepped-down", 5, 97],
+  ["12 % at test 2, of 8 tests", (k) => (k >= 1 ? 0.128 : 0), "stepped-down", 8, 97],
+  ["12 % at test 3, of 8 tests", (k) => (k >= 2 ? 0.128 : 0), "stepped-down", 8, 97],
+];
+
+export const startWords = (core, runs) =>
+  starts.map(([truth, lossAt, word, tests, least], n) => {
+    const random = chance(1_300 + n);
+    const design = { ...usualDesign, gaps: [1, 1] };
+    const lossOf = (i, k, x) => (i === 0 ? lossAt(k, x) : 0);
+    const alarmed = Array.from({ length: runs }, () => {
+      const history = drawHistory(random, design, { cylinders, tests, lossOf });
+      return core.analyseHistory(inputOf(history, tests, design)).cylinders[0];
+    }).filter(({ alarms }) => alarms.includes("early-change"));
+    const called = alarmed.filter(({ course }) => course === word).length;
+    return shareWithin(
+      `${truth}: ${word}`,
+      { low: least, high: 100, runs: Infinity },
+      called,
+      alarmed.length,
+    );
+  });

@@ -17,8 +17,8 @@ import { coreFromSource } from "./core-bundle.mjs";
 import { chance, drawHistory, inputOf, usualDesign } from "./simulate-draws.mjs";
 import { chances, crossings } from "./simulate-forecast.mjs";
 import { changeTests, forwardTests } from "./simulate-one-test.mjs";
-import { plannedTests } from "./simulate-plan.mjs";
-import { callings } from "./simulate-shape.mjs";
+import { plannedTests, plannedWholes } from "./simulate-plan.mjs";
+import { callings, startWords } from "./simulate-shape.mjs";
 
 const { values } = parseArgs({ options: { runs: { type: "string", default: "1000" } } });
 const runs = Number(values.runs);
@@ -34,6 +34,7 @@ const internals = [
   "step-or-line",
   "tests-until-shown",
   "two-below-baseline",
+  "whole-tests-until-shown",
 ];
 const core = await coreFromSource(...internals.map((name) => `history/${name}.ts`));
 const write = (text) => process.stdout.write(text);
@@ -57,11 +58,16 @@ const tables = [
     () => withoutComparing(core, runs),
   ],
   ["At once or bit by bit, four cylinders (D)", () => callings(core, 4 * runs)],
+  ["The word where the first tests looked like a step, four cylinders (L.9)", () => startWords(core, runs)],
   ["Where a limit is met: the 80 % interval (C.7)", () => crossings(core, 4 * runs)],
   ["Chances of staying above a limit (E)", () => chances(core, 4 * runs)],
   [
     "Further tests until a loss shows with 8 chances in 10: what the library foretells, against histories",
     () => plannedTests(core, runs),
+  ],
+  [
+    "The same of all cylinders alike or of the only one: called falling at the test foretold, and the test before",
+    () => plannedWholes(core, runs),
   ],
 ];
 let outside = 0;

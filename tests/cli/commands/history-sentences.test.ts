@@ -45,7 +45,7 @@ test("equal readings over the years are steady, and the screen tells what would 
   const out = await said(await deskWith(yearly(2019, new Array<string>(8).fill("150 148 152 149"))));
   expect(out).toMatch(/^All four cylinders are steady\. The engine as a whole: no change shown/);
   expect(out).toMatch(
-    /Against one another no decline is shown; a loss of \d\.\d % a year would have shown\. Of the engine as a whole a loss of \d\.\d % a year would have shown\./,
+    /^No decline shown; \d\.\d % a year in one cylinder, \d\.\d % in all would have shown\.$/m,
   );
 });
 
@@ -110,7 +110,7 @@ test("after work on all cylinders the count begins anew", async () => {
   );
   await desk.type(["service", "pump", "--what", "re-ring", "--cylinders", "all", "--date", "2023-01-02"]);
   expect(await said(desk)).toMatch(
-    /^Too short to tell: one test since the last work, and a course needs four\.\n/,
+    /^Too short to tell: one test since the last work, and a course needs four\.(\n| The last test is)/,
   );
 });
 

@@ -15,7 +15,9 @@ test("the demo says what its README says", async () => {
     /^Cylinder 3 is falling: 1\.\d % a year \(.*\) against the others since 2014, gradually\.$/,
   );
   expect(await first("van")).toMatch(/^All four cylinders are steady\./);
-  expect(await first("boat")).toBe("Cylinder 5 stepped down by about 15 % at the test of 2026-05-09.");
+  expect(await first("boat")).toBe(
+    "Cylinder 5 stepped down by about 15 % between 2025-05-10 and 2026-05-09.",
+  );
   expect(await first("pump")).toMatch(/^Too short to tell: three tests so far/);
   expect(await first("ultralight")).toMatch(/^All four cylinders are steady\./);
 });
@@ -64,7 +66,7 @@ test("where the last test alone is low, the cylinder was steady until then and i
     /^Cylinder 5 has dropped about 1\d % against the others since the earlier tests: read it again before you believe it\. Until then it was steady\. The other five are steady\./,
   );
   expect(out).toMatch(/^5 .* steady, last low$/m);
-  expect(out).not.toContain("no decline is shown");
+  expect(out).not.toMatch(/no decline/i);
 });
 
 test("--as-of before the first test says so", async () => {

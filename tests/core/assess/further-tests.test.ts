@@ -15,7 +15,7 @@ const furtherOf = (tests: readonly Row[], more: object = {}) =>
 
 test("a steady engine tested once a year is told what a loss that begins now would take", () => {
   const { result, further } = assessHistory(recordOf({ tests: rows(yearly(2017, 8)) })).cranking ?? {};
-  expect(further).toMatchObject({ loss: 0.03, by: "owner", repeats: 1, began: "last-test" });
+  expect(further).toMatchObject({ loss: 0.03, by: "owner", repeats: 1, one: { began: "last-test" } });
   expect(further?.spacing).toBeCloseTo(1, 2);
   const plan = {
     kind: "cranking",
@@ -27,17 +27,16 @@ test("a steady engine tested once a year is told what a loss that begins now wou
     began: "last-test",
     scatter: result?.scatter.s ?? NaN,
   } as const;
-  expect(further?.asNow).toEqual(testsUntilShown(plan));
-  expect(further?.ofThree).toEqual(testsUntilShown({ ...plan, planned: 3 }));
+  expect(further?.one?.asNow).toEqual(testsUntilShown(plan));
+  expect(further?.one?.ofThree).toEqual(testsUntilShown({ ...plan, planned: 3 }));
 });
 
 test("two tests tell nothing yet, so the loss may be there all along", () => {
-  expect(furtherOf(rows(yearly(2024, 2)))).toMatchObject({ began: "first-test", by: "owner" });
+  expect(furtherOf(rows(yearly(2024, 2)))).toMatchObject({ one: { began: "first-test" }, by: "owner" });
 });
 
-test("one test, one cylinder and an alarm are nothing to plan from", () => {
+test("one test and an alarm are nothing to plan from", () => {
   expect(furtherOf(rows(["2024-05-03"]))).toBeUndefined();
-  expect(furtherOf(rows(yearly(2020, 5), "150"), { cylinders: 1 })).toBeUndefined();
   const falling = yearly(2015, 8).map((date, i) => ({
     test: `${date}a`,
     cells: `150 148 ${String(152 - 6 * i)} 149`,
@@ -64,15 +63,16 @@ test("three readings already taken are not asked for again", () => {
   );
   const further = furtherOf(tests);
   expect(further).toMatchObject({ repeats: 3 });
-  expect(further).not.toHaveProperty("ofThree");
+  expect(further?.one).not.toHaveProperty("ofThree");
+  expect(further?.whole).not.toHaveProperty("ofThree");
 });
 
 test("work on all cylinders begins the count anew, and what was read before does not count", () => {
   const tests = rows(yearly(2016, 8));
   const renewed = furtherOf(tests, { services: ["2022-01-01,,re-ring,all,all"] });
-  expect(renewed?.began).toBe("first-test");
+  expect(renewed?.one?.began).toBe("first-test");
   const one = furtherOf(tests, { services: ["2022-01-01,,valve job,3,3"] });
-  expect(one?.began).toBe("last-test");
+  expect(one?.one?.began).toBe("last-test");
 });
 
 test("leak-down has its own scatter and so its own plan", () => {
@@ -83,7 +83,25 @@ test("leak-down has its own scatter and so its own plan", () => {
     cells: "8 7 9 8",
   }));
   const { leakDown } = assessHistory(recordOf({ tests }));
-  expect(leakDown?.further?.asNow?.tests).toBeLessThanOrEqual(
-    furtherOf(rows(yearly(2018, 6)))?.asNow?.tests ?? 0,
+  expect(leakDown?.further?.one?.asNow?.tests).toBeLessThanOrEqual(
+    furtherOf(rows(yearly(2018, 6)))?.one?.asNow?.tests ?? 0,
   );
+});
+
+test("one cylinder is planned by itself, by the gauge of the last test", () => {
+  const tests = yearly(2016, 8).map((date) => ({ test: `${date}a`, cells: "150", gauge: "red" }));
+  const further = furtherOf(tests, { cylinders: 1 });
+  expect(further).not.toHaveProperty("one");
+  expect(further?.whole).toMatchObject({ gauge: "red" });
+  expect(further?.whole?.asNow?.years).toBeCloseTo((further?.whole?.asNow?.tests ?? NaN) * 1, 1);
+});
+
+test("an engine that falls as a whole already has no plan for that, one that stays has", () => {
+  const falling = yearly(2010, 12).map((date, i) => ({
+    test: `${date}a`,
+    cells: [150, 148, 152, 149].map((psi) => String(Math.round(psi * 0.96 ** i))).join(" "),
+  }));
+  expect(furtherOf(falling)?.one).toBeDefined();
+  expect(furtherOf(falling)).not.toHaveProperty("whole");
+  expect(furtherOf(rows(yearly(2010, 12)))?.whole).toBeDefined();
 });

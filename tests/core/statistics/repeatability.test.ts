@@ -3,6 +3,7 @@ import {
   pooledRepeatability,
   repeatabilityInterval,
   repeatabilityLimit,
+  repeatsTrend,
 } from "../../../packages/core/src/statistics/index.ts";
 
 const ln = (cells: readonly (readonly number[])[]): readonly (readonly number[])[] =>
@@ -70,4 +71,13 @@ test("cells of one reading add nothing", () => {
 test("an empty cell and a reading of no compression (ln 0) are refused", () => {
   expect(() => pooledRepeatability([[]])).toThrow(RangeError);
   expect(() => pooledRepeatability([[5, -Infinity]])).toThrow(RangeError);
+});
+
+test("repeats that climb in every cell are no independent readings, and six cells are the fewest that say so", () => {
+  const up = Array.from({ length: 6 }, () => [150, 149, 152]);
+  expect(repeatsTrend(up)).toBe("up");
+  expect(repeatsTrend(up.map((cell) => cell.toReversed()))).toBe("down");
+  expect(repeatsTrend([...up, [150, 149]])).toBe("none");
+  expect(repeatsTrend([...up, [150, 150]])).toBe("up");
+  expect(repeatsTrend(up.slice(1))).toBe("none");
 });

@@ -122,11 +122,11 @@ const kindDocument = (kind: KindHistory) => {
   };
 };
 
-/** How many further tests would show a loss, 8 chances in 10. */
+/** How many further tests would show a loss, 8 chances in 10: of one cylinder, and as `whole` of all alike. */
 const furtherDocument = ({ further }: KindHistory) => {
   if (further === undefined) return undefined;
-  const { spacing, asNow, ofThree, ...rest } = further;
-  return { ...rest, spacing_years: spacing, spacing_months: 12 * spacing, asNow, ofThree };
+  const { spacing, one, ...rest } = further;
+  return { ...rest, spacing_years: spacing, spacing_months: 12 * spacing, ...one };
 };
 
 /** `correctedFor` says which value stands in the numbers: fully corrected only where speed was refused for no test of the

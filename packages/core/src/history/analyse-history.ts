@@ -8,7 +8,7 @@ import { engineWide } from "./engine-wide.ts";
 import { listEpochs } from "./epochs.ts";
 import type { HistoryCell, HistoryInput } from "./input.ts";
 import { judgeCylinder, type Own } from "./judge-cylinder.ts";
-import { layOut, type Layout } from "./layout.ts";
+import { type Layout, layOut, sinceWhole, wholeRows } from "./layout.ts";
 import { levelOfCylinder } from "./level-of-cylinder.ts";
 import { limitOfCylinder } from "./limit-of-cylinder.ts";
 import { cellVariance } from "./noise.ts";
@@ -110,15 +110,16 @@ const currentSeries = (
 
 /** The engine-wide channel over the tests since the last work on all cylinders. */
 const commonOf = (
-  { works, labels, rows, tests, x, noise }: Layout,
+  layout: Layout,
   { polish }: RelativeChannel,
 ): { readonly common: HistoryResult["common"]; readonly span: number } => {
-  const since = works.filter((work) => work.renewed.length === labels.length).at(-1)?.before ?? 0;
+  const { rows, tests, x, noise } = layout;
+  const since = sinceWhole(layout);
   const effects = tests.map((_, test) => {
     const row = rows.indexOf(test);
     return row === -1 || test < since ? undefined : at(polish.effects, row);
   });
-  const counted = rows.filter((test) => test >= since);
+  const counted = wholeRows(layout);
   const places = counted.map((test) => at(x, test));
   const values = effects.filter((effect) => effect !== undefined);
   const used = counted.map((test) => at(tests, test));

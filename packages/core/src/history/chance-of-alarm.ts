@@ -33,7 +33,7 @@ export const chanceOfAlarm = (design: Design): number =>
 /** P(t > critical) for t = (size + width Z)/(inflation S), S^2 chi-square over its degrees of freedom:
  *  Phi((size - l (1 - 1/(4 df))) / sqrt(width^2 + l^2 / (2 df))), l = critical inflation.
  *  @source normal approximation of the non-central t (Abramowitz & Stegun 26.7.10, from memory) */
-const chanceBeyond = (
+export const chanceBeyond = (
   critical: number,
   {
     size,

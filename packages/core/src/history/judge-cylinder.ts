@@ -91,7 +91,7 @@ export const judgeCylinder = (own: Own, shared: Shared): Judgement => {
       : courseOf({
           alarms,
           heldBefore: own.held === "some",
-          ...(shape === undefined ? {} : { shape: shape.shape }),
+          ...(shape === undefined || (early !== undefined && count < 5) ? {} : { shape: shape.shape }),
           ...(ownScatter === undefined
             ? {}
             : { slope: { p: ownScatter.p, pRise: studentCdf(-ownScatter.t, ownScatter.df), atFourPlaces } }),

@@ -52,6 +52,16 @@ export const layOut = (input: HistoryInput): Layout => {
   };
 };
 
+/** Places of the tests that count since the last work on all cylinders: what the engine-wide channel goes by. */
+export const wholeRows = ({ works, labels, rows }: Layout): readonly number[] => {
+  const since = sinceWhole({ works, labels });
+  return rows.filter((test) => test >= since);
+};
+
+/** Place of the first test after the last work on all cylinders. */
+export const sinceWhole = ({ works, labels }: Pick<Layout, "works" | "labels">): number =>
+  works.filter((work) => work.renewed.length === labels.length).at(-1)?.before ?? 0;
+
 /** (last meter - first) / (years between), only if a year or more apart (L.5). */
 const usageOf = (
   tests: readonly MergedTest[],

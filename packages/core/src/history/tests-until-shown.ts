@@ -33,9 +33,10 @@ export interface LossShown {
   readonly years: number;
 }
 
-const wantedChance = 0.8;
+/** What "shows" means in a plan. */
+export const wantedChance = 0.8;
 /** More than any history holds. */
-const mostTests = 60;
+export const mostTests = 60;
 
 /** The usual time between the tests of an engine: the middle one of the gaps [years]; undefined below two tests. */
 export const usualSpacing = (years: readonly number[]): number | undefined => {

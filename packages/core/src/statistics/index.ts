@@ -18,5 +18,6 @@ export {
   pooledRepeatability,
   repeatabilityInterval,
   repeatabilityLimit,
+  repeatsTrend,
   type PooledRepeatability,
 } from "./repeatability.ts";

@@ -38,6 +38,21 @@ export const pooledRepeatability = (
   return { ...(df > 0 ? { s: Math.sqrt(sumOfSquares / df) } : {}), df, sumOfSquares, blended };
 };
 
+/** Fewer pairs than this lie all one way too easily: six do once in 32 times. A choice. */
+const fewestPairs = 6;
+
+/** Whether repeats move one way from the first to the last in every cell, as oil on the rings or a warming engine makes
+ *  them: then they are no independent readings. Cells whose ends are equal say nothing.
+ *  @param cells - in the order they were taken  @source handbook/statistics.md F */
+export const repeatsTrend = (cells: readonly (readonly number[])[]): "up" | "down" | "none" => {
+  const moved = cells
+    .map((cell) => Math.sign((cell.at(-1) ?? 0) - (cell[0] ?? 0)))
+    .filter((sign) => sign !== 0);
+  if (moved.length < fewestPairs) return "none";
+  if (moved.every((sign) => sign > 0)) return "up";
+  return moved.every((sign) => sign < 0) ? "down" : "none";
+};
+
 /** 1.96 sqrt(2) s: two repeats lie further apart than this once in twenty times (the sense of ISO 5725, from memory).
  *  @param s - standard deviation of one reading */
 export const repeatabilityLimit = (s: number): number => 1.96 * Math.SQRT2 * s;

@@ -12,7 +12,7 @@ import {
   fromSi,
   writeNumber,
 } from "@sealtrend/core";
-import { refusalWords } from "./gauge-refusals.ts";
+import { interactionText, refusalWords } from "./gauge-refusals.ts";
 import { savedLine } from "../saved-line.ts";
 import { placesRead } from "../units.ts";
 import { type ColumnsRow, columns, wrapText } from "../table.ts";
@@ -156,5 +156,6 @@ const whyLines = (pair: GaugePair, { factor, uncertainty, df }: MeasuredStanding
       : [
           `Of the scatter: repeats ${percent(study.repeats, 1)}, from gauge to gauge ${percent(study.gauges, 1)}, from cylinder to cylinder ${percent(study.parts, 1)}; ${fixed(study.steps, 1)} steps between cylinders can be told apart.`,
         ]),
+    ...interactionText(pair).map((text) => `${sentence(text)}.`),
   ];
 };

@@ -17,10 +17,8 @@ export interface RefusedAt {
 }
 
 /** @throws TypeError for a pair that was measured */
-export const refusalWords = (
-  { what, gauge = "no name", to = "no name", cylinders, standing }: GaugePair,
-  at: RefusedAt,
-): RefusalWords => {
+export const refusalWords = (pair: GaugePair, at: RefusedAt): RefusalWords => {
+  const { what, gauge = "no name", to = "no name", cylinders, standing } = pair;
   if (standing.kind !== "refused") throw new TypeError("refusalWords: the pair was measured");
   const both = `${gauge} and ${to}`;
   const amend = `sealtrend amend ${at.engine} --test ${at.test}`;
@@ -62,12 +60,33 @@ export const refusalWords = (
       const { labels } = standing;
       const those = `cylinder${labels.length === 1 ? "" : "s"} ${joined(labels)}`;
       return {
-        found: `${both} do not stand alike on all cylinders: ${ratiosText(what, cylinders)}; ${those} ${labels.length === 1 ? "does" : "do"} not go with the others`,
+        found: `${both} do not stand alike on all cylinders: ${ratiosText(what, cylinders)}; ${those} ${labels.length === 1 ? "does" : "do"} not go with the others${interactionText(
+          pair,
+        )
+          .map((text) => `; ${text}`)
+          .join("")}`,
         expected: "about one ratio on every cylinder, as far as repeats tell",
         mend: `read ${those} again with both, one right after the other; a slip of the pen: ${amend}`,
       };
     }
   }
+};
+
+/** Above it a difference between cylinders may be chance. */
+const byChance = 0.05;
+
+/** That one gauge reads some cylinders otherwise than the other does, where the repeats show it. */
+export const interactionText = ({
+  gauge = "no name",
+  to = "no name",
+  study,
+}: GaugePair): readonly string[] => {
+  const { p } = study?.interaction ?? {};
+  if (p === undefined || p >= byChance) return [];
+  const chance = p < 0.001 ? "less than 1 in 1000" : `about 1 in ${String(Math.round(1 / p))}`;
+  return [
+    `${gauge} and ${to} differ more on some cylinders than on others, as their repeats tell (${chance} by chance): a hose, an adapter or a needle that does not start at zero does that`,
+  ];
 };
 
 /** `1 +50.0 %, 2 0.0 %`, of leaks `1 x 0.84`. */

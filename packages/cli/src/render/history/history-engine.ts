@@ -2,7 +2,7 @@
 
 import type { KindHistory } from "@sealtrend/core";
 import { againstText, perText, yearly } from "./history-sentences.ts";
-import { counted } from "../words.ts";
+import { counted, cylinders as named } from "../words.ts";
 
 export const engineSentence = (kind: KindHistory): string => {
   const { word, trend } = kind.result.common;
@@ -20,7 +20,7 @@ const movingText = (kind: KindHistory): string => {
   const chance = word === "falling" ? p : 1 - p;
   if (chance > barely)
     return `seems to be ${word}: ${rate} (about 1 in ${String(Math.round(1 / chance))} by chance; ${basisText(kind)})`;
-  const least = yearly(word === "falling" ? lossLeast : lossBound, kind);
+  const least = yearly(word === "falling" ? -lossLeast : -lossBound, kind);
   return `is ${word}: ${rate}, at least ${least} (${basisText(kind)})`;
 };
 
@@ -30,13 +30,13 @@ const barely = 0.01;
 /** The first sentence of an engine with one cylinder. */
 export const singleSentence = (kind: KindHistory): string => {
   const [only] = kind.result.cylinders;
-  const { word } = kind.result.common;
+  const { word, trend } = kind.result.common;
   if (only?.alarms.includes("no-compression") === true) return "The cylinder held nothing at the last test.";
   if (word === "falling" || word === "rising") return `The cylinder ${movingText(kind)}.`;
   if (word === "too-short-to-tell")
     return "One cylinder, so nothing to compare it with, and its own history is too short to tell.";
   return only?.course === "steady"
-    ? `The cylinder is steady (${basisText(kind)}).`
+    ? `The cylinder is steady: at most ${yearly(Math.min(0, -(trend?.lossBound ?? 0)), kind)} ${perText(kind)} lost (${basisText(kind)}).`
     : `One cylinder: no change shown, and too little yet to call it steady (${basisText(kind)}).`;
 };
 
@@ -53,18 +53,35 @@ const basisText = ({ result }: KindHistory): string => {
   return `${text}, ${counted(result.common.count, "test")}`;
 };
 
+/** One-sided chance below which a decline of one cylinder counts as shown. */
+const shownChance = 0.05;
+
+/** `No decline shown`, or which cylinders lean down without an alarm. */
+const leaningText = (kind: KindHistory): string => {
+  const { cylinders, common } = kind.result;
+  const leaning = cylinders.filter(({ pooled }) => pooled !== undefined && pooled.p < shownChance);
+  if (leaning.length > 0)
+    return `${named(leaning.map(({ label }) => label))} ${leaning.length === 1 ? "leans" : "lean"} down, which chance alone does in one cylinder of 20`;
+  const isMoving = common.word === "falling" || common.word === "rising";
+  return isMoving ? `${againstText(kind)} no decline shown` : "No decline shown";
+};
+
 /** What this history would have shown: the honest side of "nothing shown". */
 export const leastLossSentence = (kind: KindHistory): string[] => {
   const { cylinders, common } = kind.result;
   const moved = cylinders.some(({ alarms, change }) => alarms.length > 0 || change?.flagged === true);
   const least = cylinders.flatMap(({ leastLossShown }) => leastLossShown ?? []);
-  const shown = (loss: number): string => `a loss of ${yearly(loss, kind)} ${perText(kind)} would have shown`;
-  const relative =
-    least.length === 0 || moved
+  const per = perText(kind);
+  const one = least.length === 0 || moved ? undefined : yearly(-Math.max(...least), kind);
+  const known = common.word === "no-change-shown" ? common.trend?.leastLossShown : undefined;
+  const isDead = cylinders.length === 1 && cylinders[0]?.course === "stepped-down";
+  const whole = known === undefined || isDead ? undefined : yearly(-known, kind);
+  if (one === undefined)
+    return whole === undefined
       ? []
-      : [`${againstText(kind)} no decline is shown; ${shown(Math.max(...least))}.`];
-  const whole = common.word === "no-change-shown" ? common.trend?.leastLossShown : undefined;
-  const ofWhole = cylinders.length === 1 ? "Of the engine" : "Of the engine as a whole";
-  const sentences = whole === undefined ? relative : [...relative, `${ofWhole} ${shown(whole)}.`];
-  return sentences.length === 0 ? [] : [sentences.join(" ")];
+      : [
+          `Of the engine${cylinders.length === 1 ? "" : " as a whole"} a loss of ${whole} ${per} would have shown.`,
+        ];
+  const all = whole === undefined ? "" : `, ${whole} in all`;
+  return [`${leaningText(kind)}; ${one} ${per} in one cylinder${all} would have shown.`];
 };

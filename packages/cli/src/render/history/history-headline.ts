@@ -78,7 +78,10 @@ const steadyText = (
   const labels = steady.map(({ label }) => label);
   const { word } = kind.result.common;
   // against one another is all that contrasts can tell; where the engine as a whole moves it has to be said
-  const among = word === "falling" || word === "rising" ? ` ${againstText(kind).toLowerCase()}` : "";
+  const isTold = word === "falling" || word === "rising" || kind.result.cylinders.length === 2;
+  const among = !isTold
+    ? ""
+    : ` ${labels.length === 1 ? `against ${othersOf(kind)}` : againstText(kind).toLowerCase()}`;
   const text = `${whoAre(labels, before, kind)} steady${among}`;
   return [lows.length === 0 ? `${text}.` : `${text}, but ${joined(lows)} under ${othersOf(kind)} all along.`];
 };

@@ -37,7 +37,7 @@ export const numbersOf = (cylinder: CylinderHistory, kind: KindHistory, unit: Pr
     if (i < since || kind.result.tests[i]?.use !== "full") return [];
     return nothing.has(i) ? ["held 0"] : value === undefined ? [] : [valueText(value, kind, unit)];
   });
-  const slope = isAlone(kind) ? wholeSlope(kind) : ownSlope(cylinder, kind);
+  const slope = isAlone(kind) ? wholeSlope(cylinder, kind) : ownSlope(cylinder, kind);
   const scale = kind.result.axis.perYear ?? 1;
   return {
     first: own[0] ?? "-",
@@ -60,15 +60,15 @@ const valueText = (ln: number, kind: KindHistory, unit: PressureUnit): string =>
   return kind.kind === "dry" ? writeNumber(Math.exp(ln), unit) : fixed(ownValue(ln, kind, unit), 1);
 };
 
-const wholeSlope = ({ result: { common } }: KindHistory): number | undefined =>
-  common.count < 4 ? undefined : common.trend?.slope;
+const wholeSlope = ({ course }: CylinderHistory, { result: { common } }: KindHistory): number | undefined =>
+  common.count < 4 || course === "stepped-down" ? undefined : common.trend?.slope;
 
-/** A slope near 0 is a finding where the cylinder is steady; elsewhere only one that is shown. */
+/** A slope near 0 is a finding where the cylinder is steady; elsewhere only one that is shown, or leans. */
 const ownSlope = (cylinder: CylinderHistory, kind: KindHistory): number | undefined => {
-  const { course, theilSen } = cylinder;
-  if (hasDropped(cylinder)) return undefined;
-  const claims = course !== "steady" && course !== "too-short-to-tell";
-  return claims && !hasRate(cylinder, kind) ? undefined : theilSen?.slope;
+  const { course, leaning, theilSen } = cylinder;
+  if (hasDropped(cylinder) || course.startsWith("stepped")) return undefined;
+  const isFinding = course === "steady" || leaning === "down" || hasRate(cylinder, kind);
+  return isFinding ? theilSen?.slope : undefined;
 };
 
 /** The points of the line; a reading of nothing lies below every scale. */

@@ -8,8 +8,8 @@ import {
   writeQuantity,
 } from "@sealtrend/core";
 import { isAlone } from "./history-numbers.ts";
-import { hasDropped, othersOf, heldAt } from "./history-sentences.ts";
-import { count } from "../words.ts";
+import { hasDropped, hasRate, heldAt, othersOf } from "./history-sentences.ts";
+import { count, cylinders as named, joined } from "../words.ts";
 
 export interface OutlookOptions {
   readonly unit: PressureUnit;
@@ -24,22 +24,42 @@ interface Places {
 
 /** What the forecast allows to say of one cylinder against the others; nothing where it has no limit. */
 export const limitSentence = (
-  { limit, label }: CylinderHistory,
+  cylinder: CylinderHistory,
   kind: KindHistory,
   today: string,
 ): string | undefined => {
+  const { limit, label } = cylinder;
   if (limit === undefined) return undefined;
+  const { crossing, notBefore, lastRatio } = limit;
   const level = `${limit.value.toFixed(2)} of ${othersOf(kind)}`;
-  if (limit.crossing === undefined)
-    return limit.notBefore === undefined
+  if (crossing === undefined)
+    return notBefore === undefined || isOver(kind, notBefore, today)
       ? undefined
-      : `${label} does not reach ${level} before ${whenText(kind, limit.notBefore)} (9 chances in 10).`;
+      : `${label} does not reach ${level} before ${whenText(kind, notBefore)} (9 chances in 10).`;
+  if (crossing <= lastPlace(kind))
+    return `By this line ${label} is under ${level} already, though it last read ${lastRatio.toFixed(2)}.`;
   const range = rangeText(kind, limit);
-  const past = pastText(kind, limit.crossing, today);
-  return past === undefined
-    ? `At this rate ${label} reaches ${level} about ${whenText(kind, limit.crossing)}${range}.`
-    : `By this line ${label} ${past} reached ${level}${range}.`;
+  if (isOver(kind, crossing, today)) return `By this line ${label} would have reached ${level}${range}.`;
+  const how = hasRate(cylinder, kind) ? "At this rate" : "If this goes on";
+  return `${how} ${label} reaches ${level} about ${whenText(kind, crossing)}${range}.`;
 };
+
+/** Those whose last reading lies under the limit: `Cylinders 2 and 3 last read 0.62 and 0.68 of the others, under 0.75.` */
+export const underSentence = (
+  cylinders: readonly CylinderHistory[],
+  kind: KindHistory,
+): readonly string[] => {
+  const under = cylinders.filter(({ alarms }) => !alarms.includes("no-compression")).filter(isUnderRatio);
+  const [value] = under.flatMap(({ limit }) => limit?.value ?? []);
+  if (value === undefined) return [];
+  const labels = under.map(({ label }) => label);
+  const ratios = under.flatMap(({ limit }) => limit?.lastRatio.toFixed(2) ?? []);
+  return [`${named(labels)} last read ${joined(ratios)} of ${othersOf(kind)}, under ${value.toFixed(2)}.`];
+};
+
+/** Whether its last reading is under its limit against the others. */
+export const isUnderRatio = ({ limit }: CylinderHistory): boolean =>
+  limit !== undefined && limit.lastRatio < limit.value;
 
 /** Where the engine stands above the maker's minimum: of the cylinder that reaches it first, else of the lowest. */
 export const minimumSentence = (
@@ -88,21 +108,21 @@ const reachText = (
 ): string | undefined => {
   const { crossing, notBefore } = trend ?? {};
   if (trend !== undefined && crossing !== undefined) {
-    const past = pastText(kind, crossing, today);
-    return past === undefined
-      ? `at this rate it reaches ${minimum} about ${whenText(kind, crossing)}${rangeText(kind, trend)}`
-      : `by the line through its readings it ${past} reached ${minimum} about ${whenText(kind, crossing)}`;
+    if (crossing <= lastPlace(kind)) return `the line through its readings is under ${minimum} already`;
+    const when = `${minimum} about ${whenText(kind, crossing)}${rangeText(kind, trend)}`;
+    return isOver(kind, crossing, today)
+      ? `by the line through its readings it would have reached ${when}`
+      : `at this rate it reaches ${when}`;
   }
-  return notBefore === undefined || notBefore <= lastPlace(kind)
+  return notBefore === undefined || isOver(kind, notBefore, today)
     ? undefined
     : `it does not reach ${minimum} before ${whenText(kind, notBefore)} (9 chances in 10)`;
 };
 
-/** Whether the crossing lies behind: `has` up to the last test, `would have` up to today. */
-const pastText = (kind: KindHistory, crossing: number, today: string): string | undefined => {
-  if (crossing <= lastPlace(kind)) return "has";
-  const place = placeText(kind, crossing);
-  return typeof place === "string" && place <= today ? "would have" : undefined;
+/** Whether a place lies behind today, or behind the last test. */
+const isOver = (kind: KindHistory, x: number, today: string): boolean => {
+  const place = placeText(kind, x);
+  return x <= lastPlace(kind) || (typeof place === "string" && place <= today);
 };
 
 const lastPlace = ({ result }: KindHistory): number => result.tests.at(-1)?.x ?? 0;

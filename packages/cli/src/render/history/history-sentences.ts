@@ -23,14 +23,16 @@ export const courseSentence = (cylinder: CylinderHistory, kind: KindHistory): st
   if (alarms.includes("no-compression")) return `${who} held nothing at the last test.`;
   const rate = rateOf(cylinder, kind);
   const moving = `${rate === undefined ? "" : `: ${rate}`} against ${othersOf(kind)}${sinceText(cylinder, kind)}`;
-  const size = shape?.fall ?? early?.change ?? 0;
-  const firstAfter = shape?.firstAfter ?? early?.test;
+  const [size = 0, firstAfter] =
+    early === undefined || shape?.shape === "sudden"
+      ? [shape?.fall, shape?.firstAfter]
+      : [early.change, early.test];
+  const when = firstAfter === undefined ? "" : betweenText(cylinder, kind, firstAfter);
   if (course === "falling") return `${who} is falling${moving}${shapeText(cylinder)}.`;
   if (course === "rising" && shape?.shape === "sudden" && firstAfter !== undefined)
-    return `${who} rose about ${percent(Math.expm1(Math.abs(size)))} against ${othersOf(kind)} between ${dateBefore(cylinder, kind, firstAfter)} and ${dateOf(kind, firstAfter)}: was there a service that is not written down?`;
+    return `${who} rose about ${percent(Math.expm1(Math.abs(size)))} against ${othersOf(kind)}${when}: was there a service that is not written down?`;
   if (course === "rising")
     return `${who} is rising${moving}. Carbon, oil in the chamber or rings bedding in raise a reading; it is no sign of health.`;
-  const when = firstAfter === undefined ? "" : ` at the test of ${dateOf(kind, firstAfter)}`;
   if (course === "stepped-up")
     return `${who} stepped up by about ${percent(Math.expm1(Math.abs(size)))}${when}: was there a service that is not written down?`;
   const repeat =
@@ -100,14 +102,14 @@ export const dateOf = ({ result, counted }: KindHistory, place: number): string 
   return counted.find(({ test }) => test.id === id)?.test.date ?? "";
 };
 
-/** The date of the cylinder's reading before the one at `place`. */
-const dateBefore = ({ ratios }: CylinderHistory, kind: KindHistory, place: number): string =>
-  dateOf(
-    kind,
-    ratios.findLastIndex(
-      (ratio, i) => i < place && ratio !== undefined && kind.result.tests[i]?.use === "full",
-    ),
+/** ` between 2016-05-03 and 2017-05-03`: from the cylinder's reading before the one at `place`; when in between nobody
+ *  knows. */
+const betweenText = ({ ratios }: CylinderHistory, kind: KindHistory, place: number): string => {
+  const before = ratios.findLastIndex(
+    (ratio, i) => i < place && ratio !== undefined && kind.result.tests[i]?.use === "full",
   );
+  return ` between ${dateOf(kind, before)} and ${dateOf(kind, place)}`;
+};
 
 /** ` at sea level`, ` at 260 rpm` or both, where height or cranking speed stand in the number. */
 export const heldAt = ({ kind, result, counted, speeds }: KindHistory, place: number): string => {

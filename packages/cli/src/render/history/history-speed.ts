@@ -1,7 +1,7 @@
 // What `history` says where the readings stand as cranked: a slower starter looks like a worn engine.
 
 import type { KindHistory } from "@sealtrend/core";
-import { counted, joined } from "../words.ts";
+import { count, counted, joined } from "../words.ts";
 
 /** Fastest to slowest, from which speeds differ; some 1 % of a reading. */
 const differs = 1.03;
@@ -22,8 +22,8 @@ export const crankedSentence = ({ counted: tests, speeds, result }: KindHistory)
   if (stand.length > 0 && known.length === 0)
     return [
       word === "falling"
-        ? "The cranking speed was not recorded: the fall is more than a usual slower starter makes, yet a part of it may be that."
-        : "The cranking speed was not recorded: a fall of the whole engine may be a slower starter.",
+        ? "Cranking speed not recorded: the fall is more than a usual slower starter makes, yet a part of it may be that."
+        : `Cranking speed not recorded: a slower starter would look like wear${result.cylinders.length === 1 ? "" : " of all"}.`,
     ];
   const [first = 0, last = 0] = [known[0], known.at(-1)];
   const differ = Math.max(...known) > differs * Math.min(...known);
@@ -38,6 +38,10 @@ export const crankedSentence = ({ counted: tests, speeds, result }: KindHistory)
       ? "the fall is more than that usually makes, yet a part of it may be that"
       : "a fall of the whole engine may be that alone";
   const stood = `and the readings stand as cranked: ${may}.`;
+  if (!differ)
+    return [
+      `Cranking speed not recorded in ${count(blank.length)} of ${counted(stand.length, "test")}, ${stood}`,
+    ];
   return first > differs * last
     ? [`Cranked slower over the years (${rpm(first)} to ${rpm(last)} rpm${not}), ${stood}`]
     : [

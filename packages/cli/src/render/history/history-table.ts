@@ -31,7 +31,7 @@ export const historyTable = (kind: KindHistory, options: TableOptions): readonly
     options.detail === "why" || cylinders.length <= mostRows ? cylinders : standingOut(cylinders, kind);
   const rows = shown.map((cylinder) => ({ cylinder, numbers: numbersOf(cylinder, kind, options.unit) }));
   const lines =
-    options.width < narrowest
+    options.width < Math.max(narrowest, leastWidth(rows, kind))
       ? rows.flatMap((row) => prose(cylinderLine(row, kind), options.width))
       : wideTable(rows, kind, options);
   const quiet = cylinders.filter((cylinder) => !shown.includes(cylinder));
@@ -88,14 +88,25 @@ const cylinderLine = ({ cylinder, numbers }: Row, kind: KindHistory): string => 
   return `${cylinder.label}: ${courseText(cylinder, kind)}; ${against}${first}${unit} at first, ${last}${unit} at last${rate}`;
 };
 
+const leastColumns = 8;
+
+/** What a line takes beside its drawing: label, three numbers, the course and the gaps between them. */
+const besideDrawing = (rows: readonly Row[], kind: KindHistory): number => {
+  const labels = Math.max(2, ...rows.map(({ cylinder }) => cylinder.label.length));
+  const courses = Math.max(...rows.map(({ cylinder }) => courseText(cylinder, kind).length));
+  return labels + 3 * numberColumns + courses + 7;
+};
+
+const leastWidth = (rows: readonly Row[], kind: KindHistory): number =>
+  besideDrawing(rows, kind) + leastColumns;
+
 const wideTable = (
   rows: readonly Row[],
   kind: KindHistory,
   { width, unicode, unit }: TableOptions,
 ): string[] => {
   const labels = Math.max(2, ...rows.map(({ cylinder }) => cylinder.label.length));
-  const courses = Math.max(...rows.map(({ cylinder }) => courseText(cylinder, kind).length));
-  const columns = Math.max(8, Math.min(40, width - labels - 3 * numberColumns - courses - 8));
+  const columns = Math.max(leastColumns, Math.min(40, width - besideDrawing(rows, kind)));
   const indent = " ".repeat(labels + 2);
   const per = perText(kind) === "a year" ? "a year" : `/1000 ${kind.result.axis.unit}`;
   const from = kind.start.slice(0, 4);
@@ -115,8 +126,8 @@ const courseText = (cylinder: CylinderHistory, kind: KindHistory): string => {
   if (isMirror(cylinder, kind)) return "mirrors the other";
   if (isEither(cylinder)) return "one of the two";
   if (course === "steady" && hasDropped(cylinder)) return "steady, last low";
-  const text = course === "too-short-to-tell" ? "too short" : course.replaceAll("-", " ");
-  return leaning === "down" ? `${text}, leaning down` : text;
+  if (leaning === "down") return "leaning down";
+  return course === "too-short-to-tell" ? "too short" : course.replaceAll("-", " ");
 };
 
 /** What the numbers are, and which gauge made them. */

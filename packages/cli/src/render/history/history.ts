@@ -1,7 +1,7 @@
 // The screen of `history`: the sentence, then one line a cylinder, then what happened and what can be foreseen.
 
 import type { HistoryAssessment, KindHistory } from "@sealtrend/core";
-import { type HistoryOptions, afterLines } from "./history-after.ts";
+import { type HistoryOptions, afterLines, ageSentence } from "./history-after.ts";
 import { cylinderScreen } from "./history-cylinder.ts";
 import { historyHeadline } from "./history-headline.ts";
 import { historyLong } from "./history-long.ts";
@@ -63,10 +63,12 @@ const kindLines = (
   const { record } = assessment;
   const { cylinders, tests } = kind.result;
   if (tests.length === 1) {
-    const said = [oneTest(kind, record.engine.id), ...nothingSentences(cylinders, kind)];
-    return said.flatMap((text) => prose(text, options.width));
+    const one = [oneTest(kind, record.engine.id), ...nothingSentences(cylinders, kind)];
+    return one.flatMap((text) => prose(text, options.width));
   }
-  const headline = historyHeadline(assessment, kind).flatMap((text) => prose(text, options.width));
+  const said = historyHeadline(assessment, kind);
+  const last = [...said.slice(-1), ...ageSentence(kind, options.today)].join(" ");
+  const headline = [...said.slice(0, -1), last].flatMap((text) => prose(text, options.width));
   const none = tests.every(({ use }) => use !== "full");
   return [
     ...headline,

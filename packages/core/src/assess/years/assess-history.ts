@@ -9,8 +9,9 @@ import type { CountedTest } from "./counted-test.ts";
 import { type FurtherTests, furtherTests } from "./further-tests.ts";
 import { countedTests, historyInput } from "./history-input.ts";
 import { type Hole, type TesterChange, holesOf, testerChanges } from "../leak/leak-holes.ts";
+import { repeatsInOrder } from "./repeats-in-order.ts";
 import { leakSeries } from "../leak/leak-series.ts";
-import { repeatabilityInterval, repeatabilityLimit } from "../../statistics/index.ts";
+import { repeatabilityInterval, repeatabilityLimit, repeatsTrend } from "../../statistics/index.ts";
 import { type TestSpeed, historySpeeds } from "../speed/history-speed.ts";
 
 export interface KindHistory {
@@ -43,6 +44,8 @@ export interface Repeatability {
   readonly interval?: { readonly low: number; readonly high: number };
   /** Two readings further apart than this happen once in 20 times, by s [ln units]. */
   readonly limit: number;
+  /** Whether the repeats of all cylinders move one way from the first to the last: then they are not independent. */
+  readonly trend: "up" | "down" | "none";
 }
 
 export interface HistoryAssessment {
@@ -68,6 +71,7 @@ export const assessHistory = (record: EngineRecord): HistoryAssessment => {
       blended,
       ...(s === undefined ? {} : { interval: repeatabilityInterval(s, df) }),
       limit: repeatabilityLimit(s ?? blended),
+      trend: repeatsTrend(repeatsInOrder(record)),
     },
   };
 };
