@@ -1,5 +1,6 @@
 // Bundles the command into dist/: a small first file that answers --version, the program, mathjs in a file of its own
-// (only a rule sheet of the user's own needs it), the demo logbook, and the licences of what is bundled. Reading less
+// (only a rule sheet of the user's own needs it), the demo logbook, the sheets of causes and chances for whoever wants to
+// change them, and the licences of what is bundled. Reading less
 // at the start is the whole point; see tests/bench. Called by setup.mjs.
 
 import { build as esbuild } from "esbuild";
@@ -11,6 +12,7 @@ import { fileURLToPath } from "node:url";
 const cli = dirname(fileURLToPath(import.meta.url));
 const core = join(cli, "..", "core");
 const demo = join(cli, "..", "..", "data", "demo");
+const faults = join(cli, "..", "..", "data", "faults");
 const dist = join(cli, "dist");
 
 /** What the core takes from mathjs, by dynamic import in one module of rules/: named here, so that the rest is left out. */
@@ -185,6 +187,8 @@ export const build = async () => {
     recursive: true,
     filter: (path) => !/generat|\.mjs$/.test(path.slice(demo.length)),
   });
+  rmSync(join(dist, "faults"), { recursive: true, force: true });
+  cpSync(faults, join(dist, "faults"), { recursive: true });
   put(cache, await warmed());
 };
 

@@ -1,9 +1,11 @@
-// Turns the data that the core carries into TypeScript: data/rules/*.csv to src/rules/shipped.ts.
+// Turns the data that the core carries into TypeScript: data/rules/*.csv to src/rules/shipped.ts, data/faults/*.csv to
+// src/diagnosis/faults/shipped-faults.ts.
 // Run it with `npm run embed` after a change to the data; with --check it only compares what is committed.
 
 import { readFileSync, writeFileSync } from "node:fs";
 import { fileURLToPath } from "node:url";
 import { build } from "esbuild";
+import { shippedFaultsText } from "./embed-faults.mjs";
 
 const root = new URL("../../", import.meta.url);
 const read = (path) => readFileSync(new URL(path, root), "utf8");
@@ -12,8 +14,11 @@ const read = (path) => readFileSync(new URL(path, root), "utf8");
 const loadReaders = async () => {
   const { outputFiles } = await build({
     stdin: {
-      contents:
-        'export { readRuleSheet } from "./rules/index.ts"; export { parseTable } from "./record/index.ts";',
+      contents: [
+        'export { readRuleSheet } from "./rules/index.ts";',
+        'export { parseTable } from "./record/index.ts";',
+        'export { faultSheets, readFaults } from "./diagnosis/faults/read-faults.ts";',
+      ].join("\n"),
       resolveDir: fileURLToPath(new URL("src", import.meta.url)),
       loader: "ts",
     },
@@ -50,9 +55,7 @@ const sheets = ["general", "comparison", "leak-aviation", "leak-makers", "leak-t
 );
 
 /** The text of src/rules/shipped.ts. */
-const shippedRulesText = async () => {
-  const { readRuleSheet, parseTable } = await loadReaders();
-  const titles = sourceTitles(parseTable);
+const shippedRulesText = async ({ readRuleSheet }, titles) => {
   const rules = [];
   for (const file of sheets) {
     const sheet = await readRuleSheet(read(file), file);
@@ -83,10 +86,34 @@ const titled = (keys, titles) =>
     })
     .join("; ");
 
-const shipped = new URL("src/rules/shipped.ts", import.meta.url);
-const text = await shippedRulesText();
-if (!process.argv.includes("--check")) writeFileSync(shipped, text);
-else if (readFileSync(shipped, "utf8") !== text) {
-  console.error("packages/core/src/rules/shipped.ts is not what data/rules says: npm run embed");
-  process.exitCode = 1;
+/** The text of src/diagnosis/faults/shipped-faults.ts. */
+const faultsText = ({ faultSheets, readFaults }, titles) => {
+  const sheets = Object.fromEntries(faultSheets.map((name) => [name, read(`data/faults/${name}`)]));
+  const named = Object.values(sheets).join("\n").split(/[\s,]/);
+  const used = Object.fromEntries([...titles].filter(([key]) => named.includes(key)));
+  const outcome = readFaults(sheets, used);
+  if (!outcome.ok) throw new Error(JSON.stringify(outcome.problems, null, 2));
+  return shippedFaultsText(outcome.value, used);
+};
+
+const readers = await loadReaders();
+const titles = sourceTitles(readers.parseTable);
+const made = [
+  {
+    path: "packages/core/src/rules/shipped.ts",
+    of: "data/rules",
+    text: await shippedRulesText(readers, titles),
+  },
+  {
+    path: "packages/core/src/diagnosis/faults/shipped-faults.ts",
+    of: "data/faults",
+    text: faultsText(readers, titles),
+  },
+];
+for (const { path, of, text } of made) {
+  if (!process.argv.includes("--check")) writeFileSync(new URL(path, root), text);
+  else if (read(path) !== text) {
+    console.error(`${path} is not what ${of} says: npm run embed`);
+    process.exitCode = 1;
+  }
 }

@@ -7,7 +7,9 @@ import {
   type Gauge,
   type NamedText,
   type Problem,
+  faultSheets,
   readEngineRecord,
+  readFaults,
   readGauges,
   readLogbook,
   readRuleSheet,
@@ -31,7 +33,22 @@ const fileOf = (folder: string, file: string): NamedText | undefined => {
 
 const smallEngine = { file: "engine.json", text: '{ "cylinders": ["1", "2", "3", "4"], "ignition": "spark" }' };
 
-/** Reads all files of a case as a logbook of one engine, and its rule sheet. */
+/** The sheets of a case in place of the shipped ones; those named in left-out.txt are missing. */
+const problemsOfTables = (folder: string): readonly Problem[] => {
+  const place = new URL(`${folder}/faults/`, here);
+  if (!existsSync(place)) return [];
+  const textOf = (url: URL): string => readFileSync(url, "utf8");
+  const own = readdirSync(place).filter((name) => name.endsWith(".csv"));
+  const leftOut = readdirSync(place).includes("left-out.txt") ? textOf(new URL("left-out.txt", place)) : "";
+  const shipped = faultSheets.filter((name) => !leftOut.includes(name) && !own.includes(name));
+  const outcome = readFaults({
+    ...Object.fromEntries(shipped.map((name) => [name, textOf(new URL(`../../data/faults/${name}`, here))])),
+    ...Object.fromEntries(own.map((name) => [name, textOf(new URL(name, place))])),
+  });
+  return outcome.ok ? outcome.cautions : outcome.problems;
+};
+
+/** Reads all files of a case as a logbook of one engine, its rule sheet and its tables of faults. */
 const problemsOf = async (folder: string): Promise<readonly Problem[]> => {
   const named = (file: string) => fileOf(folder, file);
   const logbook = named("logbook.json");
@@ -54,7 +71,7 @@ const problemsOf = async (folder: string): Promise<readonly Problem[]> => {
   );
   const sheet = rules === undefined ? undefined : await readRuleSheet(rules.text, rules.file);
   const ofSheet = sheet === undefined ? [] : sheet.ok ? sheet.cautions : sheet.problems;
-  return [...book.problems, ...gauges.problems, ...record.problems, ...ofSheet];
+  return [...book.problems, ...gauges.problems, ...record.problems, ...ofSheet, ...problemsOfTables(folder)];
 };
 
 test("every code of the catalogue has a folder here, and every folder a code", () => {

@@ -1,6 +1,7 @@
 // Every fault the core can name, by code. The sentences stand in words/, a file a subject.
 
 import { csvWords } from "./words/csv.ts";
+import { faultTableWords } from "./words/fault-tables.ts";
 import { gaugeWords } from "./words/gauges.ts";
 import { jsonWords } from "./words/json.ts";
 import { numberWords } from "./words/number.ts";
@@ -15,4 +16,5 @@ export const catalogue = {
   ...recordWords,
   ...gaugeWords,
   ...rulesWords,
+  ...faultTableWords,
 } as const;

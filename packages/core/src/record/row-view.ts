@@ -17,6 +17,8 @@ export interface Bounds {
   readonly most: number;
   /** What the number is, for the message: "altitude in m". */
   readonly of: string;
+  /** What to do about another one; else the paper sheet is to be looked at. */
+  readonly mend?: string;
 }
 
 export interface RowView {

@@ -2,7 +2,7 @@
 
 import { type Outcome, type Problem, bad, byPlace, good, problem } from "../problem/index.ts";
 import { gaugeUnits, readNumber, toSi } from "../quantity/index.ts";
-import { type Table, parseTable } from "../record/index.ts";
+import { type Table, parseTable, withoutTopComments } from "../record/index.ts";
 import { readApplies } from "./applies.ts";
 import { type Formula, subjectOf } from "./formula.ts";
 import { type Holds, formulaHolds } from "./formula-holds.ts";
@@ -23,7 +23,7 @@ const limitUnits: readonly LimitUnit[] = [...gaugeUnits, "1", "%"];
 
 /** Reads a rule sheet. @param file - its name, for the problems */
 export const readRuleSheet = async (text: string, file: string): Promise<Outcome<RuleSheet>> => {
-  const { table, problems } = parseTable(withoutComments(text), file, ruleColumns.join(","));
+  const { table, problems } = parseTable(withoutTopComments(text), file, ruleColumns.join(","));
   const found: Problem[] = [...problems, ...columnFaults(table, file)];
   if (!hasAllColumns(table)) return bad(found.toSorted(byPlace));
   const rules: Rule[] = [];
@@ -37,12 +37,6 @@ export const readRuleSheet = async (text: string, file: string): Promise<Outcome
   const sorted = found.toSorted(byPlace);
   return sorted.some(({ severity }) => severity === "error") ? bad(sorted) : good({ file, rules }, sorted);
 };
-
-/** Empties the comment lines at the top, so that every later line keeps its number. */
-const withoutComments = (text: string): string =>
-  text.replace(/^\uFEFF?(?:[ \t]*#[^\r\n]*(?:\r\n|\r|\n|$)|[ \t]*(?:\r\n|\r|\n))+/, (top) =>
-    top.replace(/[^\r\n]+/g, ""),
-  );
 
 const hasAllColumns = (table: Table): boolean =>
   ruleColumns.every((column) => table.header.some(({ name }) => name === column));

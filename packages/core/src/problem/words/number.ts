@@ -65,10 +65,16 @@ export const numberWords = {
     // Four decimals cannot be a thousands group, in a file with decimal commas as in one with points.
     mend: `write ${String(large)} for the large one, ${text.replace(",", ".")}0 for the small one`,
   }),
-  "number-range": ({ text, least, most, of }: { text: string; least: number; most: number; of: string }) => ({
-    found: `${quoted(text)} is out of range for ${of}`,
-    expected: `${of} from ${String(least)} to ${String(most)}`,
-    mend: "check the figure and its unit against the paper sheet",
+  "number-range": (facts: {
+    readonly text: string;
+    readonly least: number;
+    readonly most: number;
+    readonly of: string;
+    readonly mend?: string;
+  }) => ({
+    found: `${quoted(facts.text)} is out of range for ${facts.of}`,
+    expected: `${facts.of} from ${String(facts.least)} to ${String(facts.most)}`,
+    mend: facts.mend ?? "check the figure and its unit against the paper sheet",
   }),
   "word-unknown": ({ column, text, words }: { column: string; text: string; words: readonly string[] }) => {
     const [near] = nearest(text, words);
