@@ -1,0 +1,174 @@
+// Reasons for and against, misfits. Expected values are worked by hand beside them.
+
+import { diagnose, shippedFaults, type Evidence } from "@sealtrend/core";
+import { describe, expect, test } from "vitest";
+import { misfitsOf } from "../../../packages/core/src/diagnosis/answer/misfits.ts";
+import { reasonsOf, signWitnesses } from "../../../packages/core/src/diagnosis/answer/reasons.ts";
+import { signsSeen } from "../../../packages/core/src/diagnosis/model/signs.ts";
+
+const faults = shippedFaults();
+const psi = 6894.757293168;
+const link = { link: "published", source: "some-manual" } as const;
+const heard = (likelihood: readonly number[], weight = 1) =>
+  ({
+    finding: "path",
+    cylinder: 0,
+    word: "exhaust",
+    likelihood,
+    weight,
+    links: likelihood.map(() => link),
+  }) as const;
+
+describe("a reason", () => {
+  test("is measured against the mix that the others would be without it", () => {
+    // before: q/L = .5/.8, .25/.1, .25/.4 = .625, 2.5, .625
+    // for the first: .8·(2.5 + .625)/(.25 + .25) = 5; second: .1·1.25/.75 = 1/6; third: .4·3.125/.75 = 5/3, no reason
+    const witness = heard([0.8, 0.1, 0.4]);
+    const of = (cause: number) => reasonsOf(cause, [0.5, 0.25, 0.25], [witness]);
+    expect(of(0)).toEqual({
+      for: [
+        { finding: "path", cylinder: 0, word: "exhaust", ratio: expect.closeTo(5, 12) as number, ...link },
+      ],
+      against: [],
+    });
+    expect(of(1).for).toEqual([]);
+    expect(of(1).against.map(({ ratio }) => ratio)).toEqual([expect.closeTo(1 / 6, 12)]);
+    expect(of(2)).toEqual({ for: [], against: [] });
+  });
+
+  test("of a finding that counts only in part is measured with that part taken back", () => {
+    // before, second and third: .25/√.25 = .5, .25/1 = .25; ratio of the first: 1·.75/(.5·.25 + .25) = 2
+    const { for: told } = reasonsOf(0, [0.5, 0.25, 0.25], [heard([1, 0.25, 1], 0.5)]);
+    expect(told.map(({ ratio }) => ratio)).toEqual([expect.closeTo(2, 12)]);
+  });
+
+  test("does not depend on the unit of the likelihood", () => {
+    const [one, other] = [heard([0.8, 0.1, 0.4]), heard([0.8e-200, 0.1e-200, 0.4e-200])];
+    const ratio = reasonsOf(0, [0.5, 0.25, 0.25], [one]).for[0]?.ratio ?? 0;
+    expect(reasonsOf(0, [0.5, 0.25, 0.25], [other]).for[0]?.ratio).toBeCloseTo(ratio, 9);
+  });
+
+  test("of what is impossible with the cause is 0, and there is none where nothing else is possible", () => {
+    expect(reasonsOf(0, [0.5, 0.5], [heard([0, 1])]).against.map(({ ratio }) => ratio)).toEqual([0]);
+    expect(reasonsOf(0, [1, 0], [heard([1, 0])])).toEqual({ for: [], against: [] });
+  });
+
+  test("stands the stronger the earlier", () => {
+    const told = reasonsOf(0, [0.5, 0.5], [heard([0.6, 0.2]), heard([0.9, 0.1]), heard([0.5, 0.4])]);
+    expect(told.for.map(({ ratio }) => Math.round(ratio))).toEqual([9, 3]);
+  });
+});
+
+test("a sign of the engine is seen from the target with what the other cylinders bring", () => {
+  // background .1; brought by the second cause at .75; the other cylinder has it at .2:
+  // absent .9·(.8·1 + .2·.25) = .765 with the first cause, a quarter of it with the second
+  const absentTerm = { sign: 0.9, keeps: [1, 0.25] };
+  const chances = [
+    [0.5, 0.5],
+    [0.8, 0.2],
+  ];
+  const [absent, present] = (["absent", "present"] as const).flatMap((state) =>
+    signWitnesses([{ name: "oil use", state, absent: absentTerm, links: [link, link] }], 0, chances),
+  );
+  expect(absent?.likelihood).toEqual([expect.closeTo(0.765, 12), expect.closeTo(0.19125, 12)]);
+  expect(present?.likelihood).toEqual([expect.closeTo(0.235, 12), expect.closeTo(0.80875, 12)]);
+  expect(present).toMatchObject({ finding: "oil use", word: "present" });
+  expect(present).not.toHaveProperty("cylinder");
+});
+
+const engine: Evidence = {
+  cylinders: [150, 152, 110, 149].map((value) => ({ dry: [value * psi] })),
+  banks: [[0, 1, 2, 3]],
+  sharedGasket: true,
+  circumstances: [],
+  restrictor: "known",
+  signs: {},
+  tools: [],
+  obstacles: ["no release"],
+};
+
+test("gas in the coolant keeps the words of its table", () => {
+  const [witness] = signWitnesses(signsSeen({ ...engine, gas: "positive" }, faults), 0, []);
+  expect(witness).toMatchObject({ finding: "gas", word: "positive" });
+});
+
+describe("what does not fit", () => {
+  const states = [{ id: "all slow-cranking", cause: "slow-cranking", probability: 0.21 }];
+  const placeOf = (wanted: string): number => faults.causes.findIndex(({ code }) => code === wanted);
+  /** Likelihood 1 for all but the leading cause. */
+  const lone = (leading: string, likelihood: number) =>
+    faults.causes.map(({ code }) => (code === leading ? likelihood : 1));
+
+  test("is a finding to which the leading cause gives less than .15 of the best", () => {
+    const of = (likelihood: number) =>
+      misfitsOf("exhaust-valve", [heard(lone("exhaust-valve", likelihood))], {
+        faults,
+        posterior: { states: [] },
+      });
+    expect(of(0.151)).toEqual([]);
+    expect(of(0.149)).toMatchObject([{ finding: "path", ratio: 0.149, source: "some-manual" }]);
+    expect(placeOf("exhaust-valve")).toBeGreaterThan(0);
+  });
+
+  test("is not the level where a state of all cylinders leads", () => {
+    const level = { ...heard(lone("slow-cranking", 0.01)), finding: "level" } as const;
+    const of = (probability: number) =>
+      misfitsOf("slow-cranking", [level], {
+        faults,
+        posterior: { states: states.map((state) => ({ ...state, probability })) },
+      });
+    expect(of(0.21)).toEqual([]);
+    expect(of(0.2)).toHaveLength(1);
+  });
+});
+
+describe("on an engine", () => {
+  const reasonsFor = (evidence: Evidence, wanted: string) =>
+    diagnose(evidence).causes.find(({ code }) => code === wanted);
+  const withThird = (more: Evidence["cylinders"][number]): Evidence => ({
+    ...engine,
+    cylinders: engine.cylinders.map((one, i) => (i === 2 ? { ...one, ...more } : one)),
+  });
+
+  test("oil that lifts a low cylinder speaks for rings and against a valve, as the makers' manuals say", () => {
+    // a strong cylinder with the same oil tells what its room does; 5 % of the chamber
+    const { cylinders } = withThird({ wet: 145 * psi });
+    const evidence = {
+      ...engine,
+      cylinders: cylinders.map((one, i) => (i === 0 ? { ...one, wet: 160 * psi } : one)),
+      oilRise: 0.0627,
+    };
+    const wet = { finding: "wet", word: "supports", link: "published", cylinder: 2 };
+    expect(reasonsFor(evidence, "worn-rings-or-bore")?.for).toContainEqual(expect.objectContaining(wet));
+    expect(reasonsFor(evidence, "exhaust-valve")?.against).toContainEqual(expect.objectContaining(wet));
+  });
+
+  test("air at the exhaust speaks for the exhaust valve although a tight one would bring it too", () => {
+    const evidence = withThird({ leak: { alpha: 1.3 }, heard: [{ place: "exhaust", faint: false }] });
+    expect(reasonsFor(evidence, "exhaust-valve")?.for).toContainEqual(
+      expect.objectContaining({ finding: "path", word: "exhaust" }),
+    );
+  });
+
+  test("a level like its fellows' speaks neither for nor against what lowers all alike", () => {
+    const even: Evidence = {
+      ...engine,
+      cylinders: [110, 108, 112, 109].map((value) => ({ dry: [value * psi] })),
+      expected: { level: 150 * psi, from: "maker" },
+      circumstances: [{ when: "speed low" }],
+    };
+    const slow = reasonsFor(even, "slow-cranking");
+    expect(slow?.cylinders).toEqual([0, 1, 2, 3]);
+    expect([...(slow?.for ?? []), ...(slow?.against ?? [])]).toEqual([]);
+  });
+
+  test("a cylinder seen to be sound though it reads nothing is a conflict that is told", () => {
+    const evidence = withThird({
+      dry: [149 * psi],
+      heard: [{ place: "exhaust", faint: false }],
+    });
+    const { causes, misfits } = diagnose(evidence);
+    expect(causes[0]?.code).toBe("no-fault");
+    expect(misfits).toMatchObject([{ finding: "path", word: "exhaust", cylinder: 2 }]);
+  });
+});
