@@ -54,4 +54,6 @@ export {
   type HistoryResult,
   type ServiceResult,
 } from "./history/index.ts";
+export * from "./diagnosis/index.ts";
+export * from "./decision/index.ts";
 export * from "./assess/index.ts";

@@ -1,0 +1,96 @@
+// The decision: is work needed, and if not, is this a cheap moment? Evidence and money are kept apart.
+
+import { checkInput } from "./check-input.ts";
+import type { Decision } from "./decision.ts";
+import type { DecisionInput } from "./input.ts";
+import { layupNamed } from "./verdict/by-money.ts";
+import { groundsOf, type Grounds } from "./verdict/grounds.ts";
+import { guardsOf, guardsOfRepair } from "./verdict/guards.ts";
+import { nextStepOf, sayingOf, urgencyOf } from "./verdict/saying.ts";
+import { wordOf } from "./verdict/word.ts";
+import { verdictOf, type Act } from "./words.ts";
+import type { Outlook } from "./wear/outlook.ts";
+import { accessOf } from "./worth/possible-tests.ts";
+
+const acts: readonly Act[] = ["leave", "watch", "topEnd", "reRing", "rebuild"];
+
+/** One pure function of rows, history line, prices, access, horizon and use. Money never makes work needed, and never
+ *  chooses a rebuild.
+ *  @throws RangeError on input that no caller should make (check-input.ts)
+ *  @source handbook/decision.md; all points, thresholds and starting values are judgement */
+export const decide = (input: DecisionInput): Decision => {
+  checkInput(input);
+  const grounds = groundsOf(input);
+  const { evidence, years, next } = grounds;
+  const word = wordOf(grounds);
+  const { verdict, basis, reasons } = word;
+  const guards = [
+    ...guardsOf(grounds),
+    ...(word.repair === undefined ? [] : guardsOfRepair(word.repair, grounds)),
+  ];
+  const { repair: need } = evidence.need;
+  const urgency = urgencyOf(grounds, word);
+  return {
+    verdict,
+    basis,
+    reasons,
+    saying: sayingOf(grounds, word),
+    guards,
+    scores: evidence.scores,
+    counted: evidence.counted,
+    suspended: evidence.suspended,
+    access: accessOf(input.done),
+    years,
+    options: optionsOf(grounds),
+    next: { ...next, step: nextStepOf(word, guards) },
+    missing: missingOf(grounds),
+    licensed: input.use === "safety",
+    ...(word.margin === undefined ? {} : { margin: word.margin }),
+    ...(urgency === undefined ? {} : { urgency }),
+    ...(need === undefined ? {} : { need }),
+    ...reckoned(grounds),
+  };
+};
+
+/** What could be reckoned; the rest is absent. */
+const reckoned = (
+  grounds: Grounds,
+): Pick<
+  Decision,
+  "chance" | "comparison" | "beside" | "ratio" | "keep" | "plan" | "planBy" | "testWorth"
+> => {
+  const { outlook, comparison, beside, ratio, keep, plan, worth } = grounds;
+  const named = layupNamed(grounds);
+  return {
+    ...(outlook === undefined ? {} : { chance: chanceOf(outlook) }),
+    ...(comparison === undefined ? {} : { comparison }),
+    ...(beside === undefined ? {} : { beside }),
+    ...(ratio === undefined ? {} : { ratio }),
+    ...(keep === undefined ? {} : { keep }),
+    ...(plan === undefined ? {} : { plan }),
+    ...(named === undefined ? {} : { planBy: named.planBy }),
+    ...(worth === undefined ? {} : { testWorth: worth }),
+  };
+};
+
+const chanceOf = ({ probability, label, atMost }: Outlook): NonNullable<Decision["chance"]> => ({
+  probability,
+  atMost,
+  ...(label === undefined ? {} : { label }),
+});
+
+const optionsOf = ({ costs }: Grounds): Decision["options"] =>
+  acts.map((act) => ({
+    code: verdictOf[act],
+    ...(costs === undefined ? {} : { expectedCost: costs[act] }),
+  }));
+
+const missingOf = ({ input, outlook, keep }: Grounds): Decision["missing"] => {
+  const { ownership, prices } = input;
+  const forGood = ownership.kind === "for-good" && keep === undefined;
+  return [
+    ...(prices === undefined ? (["prices"] as const) : []),
+    ...(outlook === undefined ? (["chance"] as const) : []),
+    ...(forGood ? ([ownership.age === undefined ? "age" : "years-left"] as const) : []),
+  ];
+};

@@ -1,0 +1,42 @@
+// The judgements that one decision went by, filled in: to be shown beside it, each the user's to change.
+
+import type { DecisionInput, Shares } from "./input.ts";
+import { margins, riskTaken, usual } from "./judgements.ts";
+import { redoOf, sharesOf } from "./money/money-case.ts";
+import type { Repair } from "./words.ts";
+
+export interface Judged {
+  /** Chance that a repair does not hold and is done again. */
+  readonly redo: Readonly<Record<Repair, number>>;
+  /** Chance that waiting turns a re-ring into a rebuild, and the share of those that watching catches. */
+  readonly spoil: number;
+  readonly caught: number;
+  readonly testsPerYear: number;
+  /** Where the need arises if it does. */
+  readonly shares: Shares;
+  /** Chance, at most, that the limit is passed before the next test. */
+  readonly risk: number;
+  /** Two ways that differ by less than this share of the job are level. */
+  readonly levelShare: number;
+  /** Life after a re-ring as a share of the life before it. */
+  readonly lifeFactor: number;
+}
+
+/** @source handbook/decision.md 3 to 6 (judgement) */
+export const judgedOf = (input: DecisionInput): Judged => {
+  const { chances, testsPerYear, use, ownership } = input;
+  return {
+    redo: {
+      topEnd: redoOf(input, "topEnd"),
+      reRing: redoOf(input, "reRing"),
+      rebuild: redoOf(input, "rebuild"),
+    },
+    spoil: chances?.spoil ?? usual.spoil,
+    caught: chances?.caught ?? usual.caught,
+    testsPerYear: testsPerYear ?? usual.testsPerYear,
+    shares: sharesOf(input),
+    risk: riskTaken[use],
+    levelShare: margins.shareOfJob,
+    lifeFactor: (ownership.kind === "for-good" ? ownership.lifeFactor : undefined) ?? usual.lifeFactor,
+  };
+};

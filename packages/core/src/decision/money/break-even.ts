@@ -1,0 +1,36 @@
+// Acting now against waiting: the difference, and the chance of need at which it turns.
+
+import type { Act, Repair } from "../words.ts";
+import { costsIf, expectedCosts, type Costs } from "./expected.ts";
+import type { MoneyCase } from "./money-case.ts";
+
+export interface BreakEven {
+  /** E(idle) - E(act) = K p - G. */
+  readonly K: number;
+  readonly G: number;
+  /** p* = G/K, above which acting pays; absent where K is not above 0: acting early never pays. At 1 or more it never
+   *  does either, at 0 or less always. */
+  readonly probability?: number;
+}
+
+/** The cheaper of leaving and watching; the top end where that is due anyway and the re-ring is asked for beside it.
+ *  @source handbook/decision.md 3 */
+export const idleOf = (money: MoneyCase, act: Repair, costs: Costs): Act => {
+  const { certain } = money;
+  if (act === "reRing" && certain.includes("top") && certain.length === 1) return "topEnd";
+  return costs.watch < costs.leave ? "watch" : "leave";
+};
+
+/** Above 0 the act is cheaper than waiting. */
+export const differenceOf = (money: MoneyCase, act: Repair): number => {
+  const costs = expectedCosts(money);
+  return costs[idleOf(money, act, costs)] - costs[act];
+};
+
+/** @param idle - held fixed  @source handbook/decision.md 3 */
+export const breakEvenOf = (money: MoneyCase, act: Repair, idle: Act): BreakEven => {
+  const [none, all] = [costsIf(money, 0), costsIf(money, 1)];
+  const G = none[act] - none[idle];
+  const K = all[idle] - all[act] + G;
+  return K > 0 ? { K, G, probability: G / K } : { K, G };
+};

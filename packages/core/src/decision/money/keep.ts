@@ -1,0 +1,66 @@
+// Kept for good: every engine needs it some day, so the question is whether this opening is early enough to be worth it.
+
+import type { Ownership } from "../input.ts";
+import { margins, usual } from "../judgements.ts";
+import { passedBy, type SingleWear } from "../wear/outlook.ts";
+import type { Margin } from "../words.ts";
+
+export interface Keep {
+  /** tau, median years left. */
+  readonly yearsLeft: number;
+  /** Lr = f (a + tau), years that a re-ring lasts. */
+  readonly lifeAfter: number;
+  /** rho = (now + redo)/(again + redo); absent without prices. */
+  readonly priceRatio?: number;
+  /** u, the share of life used up, discounted: acting at this opening pays where rho < u. */
+  readonly used: number;
+  /** tau*, years left at which it turns; absent without prices or where no number of years does. */
+  readonly flipYears?: number;
+  readonly margin?: Margin;
+}
+
+/** u = 1 - tau/Lr, with interest d (e^(-d tau) - e^(-d Lr)) / (1 - e^(-d Lr));
+ *  tau* = (1 - rho) Lr, with interest -ln[rho (1 - e^(-d Lr)) + e^(-d Lr)]/d.
+ *  @param ratio - rho; @returns undefined where age or years left are unknown
+ *  @source handbook/decision.md 3 (derived; renewals at full price for ever against one at this opening) */
+export const keepOf = (
+  { age, left, lifeFactor }: Extract<Ownership, { kind: "for-good" }>,
+  wear: SingleWear | undefined,
+  { ratio, interest }: { readonly ratio: number | undefined; readonly interest: number },
+): Keep | undefined => {
+  const yearsLeft = medianYears(wear) ?? left;
+  if (age === undefined || yearsLeft === undefined) return undefined;
+  const lifeAfter = (lifeFactor ?? usual.lifeFactor) * (age + yearsLeft);
+  const end = Math.exp(-interest * lifeAfter);
+  const used =
+    interest === 0 ? 1 - yearsLeft / lifeAfter : (Math.exp(-interest * yearsLeft) - end) / (1 - end);
+  if (ratio === undefined) return { yearsLeft, lifeAfter, used };
+  const flipYears = interest === 0 ? (1 - ratio) * lifeAfter : -Math.log(ratio * (1 - end) + end) / interest;
+  const apart = flipYears > 0 ? marginByRatio(flipYears, yearsLeft) : "clear";
+  return {
+    yearsLeft,
+    lifeAfter,
+    priceRatio: ratio,
+    used,
+    ...(flipYears > 0 ? { flipYears } : {}),
+    margin: apart,
+  };
+};
+
+/** How far two figures lie apart that tip the verdict where they meet; both above 0. */
+export const marginByRatio = (a: number, b: number): Margin => {
+  const apart = Math.max(a / b, b / a);
+  return apart < margins.closeRatio ? "close" : apart < margins.holdsRatio ? "holds" : "clear";
+};
+
+/** F(tau) = 1/2, looked for within 100 years; a typed chance knows nothing beyond its horizon. */
+const medianYears = (wear: SingleWear | undefined): number | undefined => {
+  if (wear?.kind !== "line" || passedBy(wear, 100) < 0.5) return undefined;
+  let [before, after] = [0, 100];
+  for (let round = 0; round < 60; round += 1) {
+    const half = (before + after) / 2;
+    if (passedBy(wear, half) < 0.5) before = half;
+    else after = half;
+  }
+  return after;
+};

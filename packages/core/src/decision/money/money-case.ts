@@ -1,0 +1,80 @@
+// One case to be reckoned in money: everything filled in, so that each input can be varied alone.
+
+import type { DecisionInput, Prices, Shares } from "../input.ts";
+import { usual, usualShares } from "../judgements.ts";
+import { discountOf, passedBy, type Outlook, type SingleWear } from "../wear/outlook.ts";
+import type { CurePlace, Job, Repair } from "../words.ts";
+
+export interface MoneyCase {
+  readonly prices: Prices;
+  readonly redo: Readonly<Record<Repair, number>>;
+  readonly spoil: number;
+  readonly caught: number;
+  readonly testsPerYear: number;
+  readonly interest: number;
+  /** The horizon. */
+  readonly years: number;
+  readonly wear: SingleWear;
+  /** Of wear, years and interest: worked out once. */
+  readonly belief: Belief;
+  readonly shares: Shares;
+  /** Places where the need is established. */
+  readonly certain: readonly CurePlace[];
+  readonly done: readonly Job[];
+}
+
+/** p, the chance that a limit is passed within the horizon, and D, what a cost at that time is worth today. */
+export interface Belief {
+  readonly probability: number;
+  readonly discount: number;
+}
+
+const beliefOf = ({ wear, years, interest }: Pick<MoneyCase, "wear" | "years" | "interest">): Belief => ({
+  probability: passedBy(wear, years),
+  discount: discountOf(wear, years, interest),
+});
+
+/** The same case with other wear or another horizon. */
+export const withOutlook = (
+  money: MoneyCase,
+  other: Partial<Pick<MoneyCase, "wear" | "years">>,
+): MoneyCase => {
+  const changed = { ...money, ...other };
+  return { ...changed, belief: beliefOf(changed) };
+};
+
+export const sharesOf = ({ shares }: Pick<DecisionInput, "shares">): Shares =>
+  typeof shares === "string" ? usualShares[shares] : shares;
+
+export const yearsOf = ({ ownership }: Pick<DecisionInput, "ownership">): number =>
+  ownership.years ?? usual.years;
+
+export const redoOf = ({ chances }: Pick<DecisionInput, "chances">, repair: Repair): number =>
+  chances?.redo?.[repair] ?? usual.redo;
+
+/** @returns undefined without prices or without a chance */
+export const moneyCaseOf = (
+  input: DecisionInput,
+  outlook: Outlook | undefined,
+  certain: readonly CurePlace[],
+): MoneyCase | undefined => {
+  const { prices, chances, testsPerYear, interest, done } = input;
+  if (prices === undefined || outlook === undefined) return undefined;
+  const timed = { wear: outlook.wear, years: yearsOf(input), interest: interest ?? 0 };
+  return {
+    prices,
+    redo: {
+      topEnd: redoOf(input, "topEnd"),
+      reRing: redoOf(input, "reRing"),
+      rebuild: redoOf(input, "rebuild"),
+    },
+    spoil: chances?.spoil ?? usual.spoil,
+    caught: chances?.caught ?? usual.caught,
+    testsPerYear: testsPerYear ?? usual.testsPerYear,
+    ...timed,
+    belief: beliefOf(timed),
+    shares: sharesOf(input),
+    certain,
+    done,
+  };
+};

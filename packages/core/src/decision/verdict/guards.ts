@@ -1,0 +1,79 @@
+// The guards: rules that stand above points and money. Each names itself.
+
+import { placesIn } from "../evidence/scores.ts";
+import type { EvidenceId } from "../evidence/ladder.ts";
+import { linesForRebuild } from "../evidence/need.ts";
+import { replacementShare } from "../judgements.ts";
+import type { Repair, WornPlace } from "../words.ts";
+import type { Grounds } from "./grounds.ts";
+
+export type Guard =
+  /** G1 */
+  | { readonly code: "test-void" | "test-doubtful" }
+  /** G2: only cranking speaks for wear there, and no repair follows from cranking alone. */
+  | { readonly code: "cranking-alone"; readonly places: readonly WornPlace[] }
+  /** G2: no rebuild from one line. */
+  | { readonly code: "one-line-only" }
+  /** G3 */
+  | { readonly code: "one-odd-test" }
+  /** G4, G5: these rows do not count until it was run warm, or gauge, throttle and battery were proved. */
+  | { readonly code: "not-itself" | "low-everywhere"; readonly suspended: readonly EvidenceId[] }
+  /** G6: what is not measured inside its limit yet. */
+  | { readonly code: "subject-to-measuring"; readonly open: readonly ("bore" | "ring-gap" | "bearings")[] }
+  /** G7: leak-down says leak and cranking says level, or the reverse; not averaged. */
+  | { readonly code: "instruments-disagree"; readonly leakDown: "leaks" | "healthy" }
+  /** G8: a licensed person decides under the maker's limits. */
+  | { readonly code: "safety" }
+  /** G9: the repair's price over that of another engine. */
+  | { readonly code: "replacement"; readonly share: number };
+
+/** Guards that hold before any verdict.  @source handbook/decision.md 2 */
+export const guardsOf = ({ input, evidence }: Grounds): readonly Guard[] => {
+  const { trust, doubts = [], use } = input;
+  const { suspended, scores, counted, need, needRows, needScores } = evidence;
+  const alone = placesIn(scores, "developing").filter((place) =>
+    scores[place].linesFor.every((line) => line === "cranking"),
+  );
+  const ids = suspended.map(({ id }) => id);
+  const oneLine = need.repair === "rebuild" && linesForRebuild(needScores, needRows) === "one-only";
+  const leakDown = disagreement(counted.map(({ id }) => id));
+  return [
+    ...(trust === "void" ? [{ code: "test-void" } as const] : []),
+    ...(trust === "doubtful" ? [{ code: "test-doubtful" } as const] : []),
+    ...(alone.length > 0 ? [{ code: "cranking-alone", places: alone } as const] : []),
+    ...(oneLine ? [{ code: "one-line-only" } as const] : []),
+    ...doubts.map((code) => (code === "one-odd-test" ? { code } : { code, suspended: ids })),
+    ...(leakDown === undefined ? [] : [{ code: "instruments-disagree", leakDown } as const]),
+    ...(use === "safety" ? [{ code: "safety" } as const] : []),
+  ];
+};
+
+/** Guards that a repair brings: measuring before a re-ring, another engine beside a dear one.
+ *  @source handbook/decision.md 2, G6 and G9 */
+export const guardsOfRepair = (
+  repair: Repair,
+  { input, evidence, comparison, beside }: Grounds,
+): readonly Guard[] => {
+  const rows = new Set(evidence.counted.map(({ id }) => id));
+  const open = measuredInside.filter(({ id }) => !rows.has(id)).map(({ part }) => part);
+  const price = [beside, comparison].find((one) => one?.act === repair)?.price;
+  const share = price === undefined || !input.prices?.replacement ? 0 : price / input.prices.replacement;
+  return [
+    ...(repair === "reRing" ? [{ code: "subject-to-measuring", open } as const] : []),
+    ...(share > replacementShare ? [{ code: "replacement", share } as const] : []),
+  ];
+};
+
+const measuredInside = [
+  { id: "J2", part: "bore" },
+  { id: "J4", part: "ring-gap" },
+  { id: "J6", part: "bearings" },
+] as const;
+
+const leaking: readonly EvidenceId[] = ["B2", "B3", "B4", "B5", "B6", "B7"];
+const low: readonly EvidenceId[] = ["A2", "A3", "A4", "A5", "A6", "A7"];
+
+const disagreement = (ids: readonly EvidenceId[]): "leaks" | "healthy" | undefined => {
+  if (ids.includes("A1") && leaking.some((id) => ids.includes(id))) return "leaks";
+  return ids.includes("B1") && low.some((id) => ids.includes(id)) ? "healthy" : undefined;
+};

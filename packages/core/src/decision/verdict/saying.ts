@@ -1,0 +1,73 @@
+// Which of the handbook's sentences fits, what to do first, and how it presses. The sentences are the caller's.
+
+import type { EvidenceId } from "../evidence/ladder.ts";
+import type { Grounds } from "./grounds.ts";
+import type { Guard } from "./guards.ts";
+import type { Reason, Word } from "./word.ts";
+
+/** `needed` and the like name the case of handbook/decision.md 8; never more than one. */
+export type Saying =
+  | "open-leave"
+  | "open-opportunity"
+  | "level"
+  | "test-again"
+  | "watch"
+  | "needed"
+  | "no-prices"
+  | "leave"
+  | "opportunity";
+
+export type NextStep =
+  | "usual-test"
+  | "repeat-this-test"
+  | "run-warm-and-retest"
+  | "prove-gauge-throttle-battery"
+  | "measure-again"
+  | "retest-before-hard-use"
+  | "offered-test"
+  | "second-method-with-sight"
+  | "look-inside-and-retest"
+  | "measure-before-ordering";
+
+/** `stop`: chunks in the filter, heavy knock or combustion gas in the coolant, whatever the verdict. */
+export type Urgency = "stop" | "before-further-use" | "planned" | "not-urgent";
+
+const stopping: readonly EvidenceId[] = ["F3", "G1", "H2"];
+
+/** @source handbook/decision.md 8 */
+export const sayingOf = ({ input, ratio }: Grounds, { verdict, basis, reasons }: Word): Saying => {
+  const open = input.done.length > 0;
+  if (basis === "needed") return "needed";
+  if (basis === "opportunity") return open ? "open-opportunity" : "opportunity";
+  if (verdict === "test-again") return "test-again";
+  if (reasons.includes("level")) return "level";
+  if (open && ratio !== undefined) return "no-prices";
+  if (verdict === "watch-it") return open ? "open-leave" : "watch";
+  return open ? "open-leave" : "leave";
+};
+
+/** @returns undefined where nothing presses  @source handbook/decision.md 2 and 8 */
+export const urgencyOf = ({ input, evidence, comparison }: Grounds, { basis }: Word): Urgency | undefined => {
+  if (evidence.counted.some(({ id }) => stopping.includes(id))) return "stop";
+  if (basis !== "needed") return undefined;
+  if (input.use === "safety") return "before-further-use";
+  return comparison !== undefined && comparison.difference < 0 ? "not-urgent" : "planned";
+};
+
+export const nextStepOf = ({ verdict, repair, reasons }: Word, guards: readonly Guard[]): NextStep => {
+  const step = verdict === "test-again" ? (stepFor[reasons[0]] ?? "second-method-with-sight") : undefined;
+  if (step !== undefined) return step;
+  if (guards.some(({ code }) => code === "instruments-disagree")) return "look-inside-and-retest";
+  return repair === "reRing" || repair === "rebuild" ? "measure-before-ordering" : "usual-test";
+};
+
+const stepFor: Readonly<Partial<Record<Reason, NextStep>>> = {
+  "test-void": "repeat-this-test",
+  "test-doubtful": "repeat-this-test",
+  "one-odd-test": "repeat-this-test",
+  "not-itself": "run-warm-and-retest",
+  "low-everywhere": "prove-gauge-throttle-battery",
+  "one-line-only": "measure-again",
+  "limit-too-near": "retest-before-hard-use",
+  "test-worth-making": "offered-test",
+};

@@ -1,0 +1,124 @@
+// The word, in the order of the handbook: gate, need, no need, money, test again, safety.
+
+import { placesIn } from "../evidence/scores.ts";
+import { linesForRebuild } from "../evidence/need.ts";
+import type { Doubt } from "../input.ts";
+import { verdictOf, type Margin, type Repair, type Verdict } from "../words.ts";
+import { momentOf } from "./by-money.ts";
+import type { Grounds } from "./grounds.ts";
+import { watchReasons, type WatchReason } from "./idle-word.ts";
+
+export type Basis = "needed" | "opportunity" | "nothing-shown";
+
+export type Reason =
+  | "need-established"
+  | "cheaper-now-than-later"
+  | "level"
+  | "nothing-developing"
+  | "test-void"
+  | "test-doubtful"
+  | Doubt
+  | "one-line-only"
+  | "limit-too-near"
+  | "test-worth-making"
+  | "safety-step"
+  | WatchReason;
+
+export interface Word {
+  readonly verdict: Verdict;
+  readonly basis: Basis;
+  /** Why this word and not a milder one; the deciding one first. */
+  readonly reasons: readonly [Reason, ...Reason[]];
+  readonly margin?: Margin;
+  readonly repair?: Repair;
+}
+
+/** @source handbook/decision.md 7 */
+export const wordOf = (grounds: Grounds): Word => {
+  const { input, evidence } = grounds;
+  if (input.trust === "void") return testAgain(["test-void"]);
+  const needed = byNeed(grounds);
+  if (needed !== undefined) return needed;
+  if (evidence.inDoubt === "yes") {
+    const [first, ...more] = [
+      ...(input.doubts ?? []),
+      ...(input.trust === "doubtful" ? ["test-doubtful" as const] : []),
+    ];
+    return testAgain([first ?? "test-doubtful", ...more]);
+  }
+  return safetyStep(grounds, withoutNeed(grounds));
+};
+
+const testAgain = (reasons: Word["reasons"]): Word => ({
+  verdict: "test-again",
+  basis: "nothing-shown",
+  reasons,
+});
+
+/** With the top end due and the engine open, the re-ring beside it where that pays and is not close. */
+const byNeed = (grounds: Grounds): Word | undefined => {
+  const { evidence, comparison, beside, keep, input } = grounds;
+  const { repair } = evidence.need;
+  if (repair === undefined) return undefined;
+  if (repair === "rebuild" && linesForRebuild(evidence.needScores, evidence.needRows) === "one-only")
+    return testAgain(["one-line-only"]);
+  const forGood = input.ownership.kind === "for-good";
+  const pays = forGood
+    ? keep?.priceRatio !== undefined && keep.priceRatio < keep.used
+    : (beside?.difference ?? 0) > 0;
+  const margin = forGood ? keep?.margin : beside?.margin;
+  if (beside !== undefined && pays && margin !== undefined && margin !== "close")
+    return {
+      verdict: "re-ring",
+      basis: "opportunity",
+      reasons: ["cheaper-now-than-later", "need-established"],
+      margin,
+      repair: "reRing",
+    };
+  return {
+    verdict: verdictOf[repair],
+    basis: "needed",
+    reasons: ["need-established"],
+    repair,
+    ...(comparison === undefined ? {} : { margin: comparison.margin }),
+  };
+};
+
+const withoutNeed = (grounds: Grounds): Word => {
+  const { next, worth } = grounds;
+  const moment = momentOf(grounds);
+  const margin = moment.margin === undefined ? {} : { margin: moment.margin };
+  if (worth?.asked === "yes") return { ...testAgain(["test-worth-making"]), ...margin };
+  if (moment.kind === "now")
+    return {
+      verdict: verdictOf[moment.act],
+      basis: "opportunity",
+      reasons: ["cheaper-now-than-later"],
+      repair: moment.act,
+      ...margin,
+    };
+  const watching = [
+    ...watchReasons(grounds),
+    ...(moment.kind === "later" ? (["work-in-sight"] as const) : []),
+  ];
+  const [first, ...more] = watching;
+  if (first !== undefined && next.floor === "below") return { ...testAgain(["limit-too-near"]), ...margin };
+  const level = moment.kind === "level" ? (["level"] as const) : [];
+  if (first === undefined)
+    return {
+      verdict: "leave-it",
+      basis: "nothing-shown",
+      reasons: ["nothing-developing", ...level],
+      ...margin,
+    };
+  return { verdict: "watch-it", basis: "nothing-shown", reasons: [first, ...more, ...level], ...margin };
+};
+
+/** One step to the careful side; it moves inspection, not metal.  @source handbook/decision.md 2, G8 */
+const safetyStep = ({ input, evidence }: Grounds, word: Word): Word => {
+  if (input.use !== "safety") return word;
+  if (word.verdict === "leave-it")
+    return { ...word, verdict: "watch-it", reasons: ["safety-step", ...word.reasons] };
+  if (word.verdict !== "watch-it" || placesIn(evidence.scores, "developing").length === 0) return word;
+  return { ...word, verdict: "test-again", reasons: ["safety-step", ...word.reasons] };
+};

@@ -1,0 +1,60 @@
+// The chance over the years of ownership, by the worst line or as typed.
+
+import type { Wear, WearLine } from "../input.ts";
+import { passedWithin } from "./known.ts";
+
+/** One line, or a typed chance spread evenly over the horizon it was typed for. */
+export type SingleWear =
+  | { readonly kind: "line"; readonly line: WearLine }
+  | { readonly kind: "typed"; readonly probability: number; readonly years: number };
+
+export interface Outlook {
+  readonly wear: SingleWear;
+  /** That the worst passes its limit within the horizon. */
+  readonly probability: number;
+  /** Of that line. */
+  readonly label?: string;
+  /** No union of them is likelier: the sum over the lines, 1 at most. */
+  readonly atMost: number;
+}
+
+/** @returns undefined where nothing is known  @source handbook/decision.md 3; statistics.md E (Frechet bounds) */
+export const outlookOf = (wear: Wear, years: number): Outlook | undefined => {
+  if (wear.kind === "unknown") return undefined;
+  if (wear.kind === "typed")
+    return { wear: { ...wear, years }, probability: wear.probability, atMost: wear.probability };
+  const chances = wear.lines.map((line) => ({ line, probability: passedWithin(line, years) }));
+  const worst = chances.reduce((a, b) => (b.probability > a.probability ? b : a));
+  return {
+    wear: { kind: "line", line: worst.line },
+    probability: worst.probability,
+    label: worst.line.label,
+    atMost: Math.min(
+      1,
+      chances.reduce((sum, { probability }) => sum + probability, 0),
+    ),
+  };
+};
+
+/** F(t), t in years from now. */
+export const passedBy = (wear: SingleWear, years: number): number =>
+  wear.kind === "line"
+    ? passedWithin(wear.line, years)
+    : wear.probability * Math.min(1, Math.max(0, years / wear.years));
+
+/** D: what a cost at the time of need is worth today. Quarters of the horizon, from F(0) today on;
+ *  of a typed chance (1 - e^(-dH))/(dH).  @param interest - real, a year  @source handbook/decision.md 3 */
+export const discountOf = (wear: SingleWear, years: number, interest: number): number => {
+  if (interest === 0) return 1;
+  if (wear.kind === "typed") return (1 - Math.exp(-interest * years)) / (interest * years);
+  const whole = passedBy(wear, years);
+  if (whole === 0) return 1;
+  let before = passedBy(wear, 0);
+  let worth = before;
+  for (let quarter = 1; quarter <= 4; quarter += 1) {
+    const until = passedBy(wear, (years * quarter) / 4);
+    worth += (until - before) * Math.exp((-interest * years * (quarter - 0.5)) / 4);
+    before = until;
+  }
+  return worth / whole;
+};
