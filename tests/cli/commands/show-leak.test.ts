@@ -161,7 +161,7 @@ test("a leak and the cranking reading beside it: whether one explains the other 
     ],
   );
   expect(out.replaceAll("\n", " ")).toContain(
-    "The leak of 1 does not explain its low cranking reading: it would bring it to 91 % of the others, and it reads 79 %; look at valve lift, timing, intake, chamber volume and hose.",
+    "The leak of 1 explains only part of its low cranking reading: it would bring it to 91 % of the others, and it reads 79 %; see to lash, lift and timing.",
   );
   expect((await desk.json("show", "pump")).leakTest).toMatchObject({
     cranking: {

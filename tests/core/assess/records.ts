@@ -3,6 +3,7 @@
 import {
   type CylinderAssessment,
   type EngineRecord,
+  type LogbookFacts,
   type TestAssessment,
   assessTest,
   readEngineRecord,
@@ -22,8 +23,12 @@ export interface Written {
   readonly engine?: object;
   readonly cylinders?: number;
   readonly tests: readonly Row[];
-  /** Rows of services.csv: date,meter,what,cylinders,new_baseline. */
+  /** Rows of services.csv: date,meter,what,cylinders,new_baseline,by,note; what stands last may be left out. */
   readonly services?: readonly string[];
+  /** Rows of notes.csv: date,meter,what,value,unit,cylinders. */
+  readonly notes?: readonly string[];
+  /** Of logbook.json. */
+  readonly tools?: LogbookFacts["tools"];
   readonly gauges?: string;
 }
 
@@ -38,6 +43,8 @@ export const recordOf = ({
   cylinders = 4,
   tests,
   services = [],
+  notes = [],
+  tools,
   gauges,
 }: Written): EngineRecord => {
   const labels = Array.from({ length: cylinders }, (_, i) => String(i + 1));
@@ -66,13 +73,19 @@ export const recordOf = ({
         file: "services.csv",
         text: [
           "date,meter,what,cylinders,new_baseline,by,note",
-          ...services.map((row) => `${row},,`),
+          ...services.map((row) => `${row}${",".repeat(Math.max(0, 7 - row.split(",").length))}`),
           "",
         ].join("\n"),
       },
+      notes: {
+        file: "notes.csv",
+        text: ["date,meter,what,value,unit,cylinders,by,note", ...notes.map((row) => `${row},,`), ""].join(
+          "\n",
+        ),
+      },
     },
     gauges === undefined ? [] : readGauges(gauges, "gauges.csv").gauges,
-    { demo: false },
+    { demo: false, ...(tools === undefined ? {} : { tools }) },
   );
   const errors = problems.filter(({ severity }) => severity === "error");
   if (record === undefined || errors.length > 0) throw new Error(errors.map(({ found }) => found).join("; "));

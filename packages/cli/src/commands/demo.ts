@@ -99,7 +99,9 @@ const flaggedSince = ({ record, test, cylinders }: TestAssessment): FlaggedSince
   let date = test.date;
   for (const one of earlier.toReversed()) {
     const { dryStanding } =
-      assessTest(record, one).cylinders.find((cylinder) => cylinder.label === label) ?? {};
+      assessTest(record, one, { causes: "left-out" }).cylinders.find(
+        (cylinder) => cylinder.label === label,
+      ) ?? {};
     if (dryStanding === "even") break;
     if (dryStanding === undefined) continue;
     tests += 1;

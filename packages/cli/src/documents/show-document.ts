@@ -9,6 +9,7 @@ import {
   type TestAssessment,
   fromSi,
 } from "@sealtrend/core";
+import { causesDocument, diagnosisDocument } from "./causes-document.ts";
 import { buildUpDocument, hoseDocument, oilDocument } from "./evidence-document.ts";
 import { leakDocument, leakTestDocument } from "./leak-document.ts";
 import { kPa } from "../render/units.ts";
@@ -66,7 +67,8 @@ export const showDocument = (assessment: TestAssessment, schema = "sealtrend/sho
     leakTest: leakTestDocument(assessment.leak),
     levelSince: assessment.levelSince === undefined ? undefined : levelDocument(assessment.levelSince),
     rules: assessment.rules.map(ruleDocument),
-    causes: [],
+    causes: causesDocument(assessment),
+    diagnosis: diagnosisDocument(assessment),
     nextTests: assessment.nextTests,
     cautions: [
       ...assessment.cautions,

@@ -1,5 +1,6 @@
 // One test of one engine, assessed: trust, correction, spread, standing of each cylinder, rules, what to test next.
 
+import { type Faults, shippedFaults } from "../diagnosis/index.ts";
 import type { EngineRecord, Test } from "../record/index.ts";
 import { type Rule, type RuleFinding, judgeRules, shippedRules } from "../rules/index.ts";
 import { type ForwardTest, type Spread, spreadOf, standing, worse } from "../spread/index.ts";
@@ -7,6 +8,7 @@ import { median, rangeUpperTail } from "../statistics/index.ts";
 import { isAtLimit, isLeakAtLimit } from "./at-limit.ts";
 import type { LeakValue } from "./leak/assess-leak-down.ts";
 import type { CylinderAssessment, LimitMissed, PressureValue, TestAssessment } from "./assessment.ts";
+import { diagnoseTest } from "./causes/diagnose-test.ts";
 import { type EngineFigures, figuresOf } from "./figures.ts";
 import { correctionOf } from "./values/correction.ts";
 import { earlierFlags, forwardOf, isFlagged } from "./flags.ts";
@@ -38,13 +40,21 @@ import { speedOf } from "./speed/speed.ts";
 import { judgeTrust } from "./trust/trust.ts";
 import { valuesOf } from "./values/values.ts";
 
+export interface AssessOptions {
+  /** The rules to hold it against; absent: the shipped ones. */
+  readonly rules?: readonly Rule[];
+  /** The tables to tell causes by; absent: the shipped ones. */
+  readonly faults?: Faults;
+  /** Whether likely causes are asked for; absent: they are. They take most of the time. */
+  readonly causes?: "told" | "left-out";
+}
+
 /** Assesses one test. In a test that is void no cylinder gets a standing and no rule a verdict.
- *  @param sheet - the rules to hold it against
  *  @throws RangeError when the test is not of the record */
 export const assessTest = (
   record: EngineRecord,
   test: Test,
-  sheet: readonly Rule[] = shippedRules,
+  { rules: sheet = shippedRules, faults = shippedFaults(), causes = "told" }: AssessOptions = {},
 ): TestAssessment => {
   if (!record.tests.includes(test))
     throw new RangeError(`assessTest: ${test.id} is no test of ${record.engine.id}`);
@@ -86,14 +96,7 @@ export const assessTest = (
   const builds = buildUp(record, test, { cylinders, figures });
   const hose = dry === undefined ? undefined : gaugeHose(record, dry.gauge);
   const level = levelSince(record, test, figures);
-  const compared = { ...apart, ...(high.length === 0 ? {} : { high }) };
-  const next = nextTests(record, test, {
-    trust,
-    cylinders,
-    ...compared,
-    ...(oil === undefined ? {} : { oil }),
-  });
-  return {
+  const found = {
     record,
     test,
     trust,
@@ -102,12 +105,19 @@ export const assessTest = (
     ...(dry?.readsHigh === undefined ? {} : { readsHigh: dry.readsHigh }),
     cylinders,
     ...(spread === undefined ? {} : { spread }),
-    ...compared,
+    ...apart,
+    ...(high.length === 0 ? {} : { high }),
     comparisons: comparedGauges(test),
     ...(oil === undefined ? {} : { oil }),
     ...(builds === undefined ? {} : { buildUp: builds }),
     ...(hose === undefined ? {} : { gaugeHose: hose }),
     ...(leak.test === undefined ? {} : { leak: leak.test }),
+  };
+  const diagnosed = { ...found, ...(causes === "told" ? diagnoseTest(found, figures, faults) : {}) };
+  const next = nextTests(record, test, diagnosed);
+  return {
+    ...diagnosed,
+    faults,
     cautions: [...oilCautions(record, test), ...leakCautions(record, test, next)],
     ...(level === undefined ? {} : { levelSince: level }),
     rules: seen.rules,

@@ -1,6 +1,7 @@
 // What the assessment of one test is made of.
 
 import type { PressureCorrection } from "../cranking/index.ts";
+import type { Diagnosis, Evidence, Faults } from "../diagnosis/index.ts";
 import type { EngineRecord, Heard, PressureKind, Test } from "../record/index.ts";
 import type { RuleFinding } from "../rules/index.ts";
 import type { Spread, Standing } from "../spread/index.ts";
@@ -121,14 +122,30 @@ export interface TestAssessment {
   /** The level of the whole engine against an earlier test; absent unless all read lower and beyond chance. */
   readonly levelSince?: LevelSince;
   readonly rules: readonly RuleFinding[];
+  /** Likely causes and what would tell more; absent where the test is void or set aside, or was assessed without. */
+  readonly diagnosis?: Diagnosis;
+  /** What the diagnosis goes by. */
+  readonly evidence?: Evidence;
+  /** The tables it goes by. */
+  readonly faults: Faults;
   readonly nextTests: readonly NextTest[];
   readonly missing: readonly string[];
 }
 
 /** A measurement worth making next. */
 export interface NextTest {
-  readonly code:
-    "repeat" | "conditions" | "retest-warm" | "second-gauge" | "wet" | "leak-down-and-listen" | "cranking";
+  /** Of the tables of the diagnosis. */
+  readonly code: string;
   readonly text: string;
   readonly minutes: number;
+  /** Expected to tell so much about which group of causes it is; absent where the diagnosis does not speak of it. */
+  readonly bits?: number;
+  readonly bitsPerHour?: number;
+  /** Minutes, with what risk and a tool that is not owned count for. */
+  readonly effort?: number;
+  /** 0 none, 1 some, 2 pressurised air or a running engine. */
+  readonly risk?: 0 | 1 | 2;
+  /** By the diagnosis: tells most for its effort, tells most of all, or both. Absent: a plain rule asks for it, or others
+   *  are better. */
+  readonly rank?: "quickest" | "most-telling" | "both";
 }

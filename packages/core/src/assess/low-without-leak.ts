@@ -13,6 +13,8 @@ export const isLowWithoutLeak = (
   { leakDown, cranking }: { readonly leakDown?: LeakValue; readonly cranking?: LeakAndCranking },
 ): boolean => {
   if (dry === undefined || dry === "even") return false;
+  // a leak that stands out is one, even where it is too small for all of the low reading
+  if (leakDown?.standing === "lagging" || leakDown?.standing === "suspect") return false;
   const explained = cranking?.cylinders.find((one) => one.label === label);
   return explained === undefined
     ? leakDown?.standing === "even" && !leakDown.flagged

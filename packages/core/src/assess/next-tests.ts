@@ -3,14 +3,20 @@
 
 import type { EngineRecord, Test } from "../record/index.ts";
 import type { CylinderAssessment, NextTest, TestAssessment } from "./assessment.ts";
+import { diagnosedTests, withWorth } from "./causes/diagnosed-tests.ts";
+import { heardEvidence } from "./causes/heard-evidence.ts";
+import { type TestFacts, breather, testText } from "./causes/test-texts.ts";
+import { isWorthExplaining } from "./causes/worth-explaining.ts";
+import { isWarm } from "./trust/cold.ts";
 
 const listed = (items: readonly string[]): string =>
   items.length < 2 ? items.join("") : `${items.slice(0, -1).join(", ")} and ${items.at(-1) ?? ""}`;
 const labelsOf = (some: readonly CylinderAssessment[]): string => listed(some.map(({ label }) => label));
 
-type Found = Pick<TestAssessment, "trust" | "cylinders" | "apart" | "high" | "oil">;
+type Found = Pick<TestAssessment, "trust" | "cylinders" | "apart" | "high" | "oil" | "diagnosis">;
 
-/** Minutes and texts are common practice, no source. */
+/** What spoils the day and what is more often the gauge or the hand than the engine goes first, by plain rules; the rest as
+ *  the diagnosis ranks it. Minutes and texts are common practice, no source. */
 export const nextTests = (record: EngineRecord, test: Test, found: Found): readonly NextTest[] => {
   if (test.setAside !== undefined) return afterSetAside(record, test);
   const first = forTheDay(found);
@@ -19,14 +25,16 @@ export const nextTests = (record: EngineRecord, test: Test, found: Found): reado
   if (found.trust.voids === "all")
     return first.length + again.length > 0 ? [...first, ...again] : [repeat("make the whole test again", 20)];
   const low = found.cylinders.filter(({ standing }) => isLow(standing));
-  return [
+  const plain = [
     ...first,
     ...again,
     ...toCheck(found, low),
     ...toListen(record, low),
     ...toReadAgain(found, low),
-    ...(low.length === 0 ? [] : forLow(record, test, { low, ...found })),
-  ];
+    ...toLookAt(low),
+    ...toReIndex(record, test, found),
+  ].map((next) => withWorth(next, found.diagnosis));
+  return [...plain, ...forCauses(record, test, { ...found, low, plain })];
 };
 
 const isLow = (word: CylinderAssessment["standing"]): boolean => word === "lagging" || word === "suspect";
@@ -72,10 +80,6 @@ const toCheck = ({ trust, oil }: Found, low: readonly CylinderAssessment[]): rea
   ];
 };
 
-/** Where the air of the crankcase is heard: a two-stroke with ports has no oil filler. */
-const breather = ({ porting }: EngineRecord["engine"]): string =>
-  porting === "ports" ? "crankcase" : "oil filler";
-
 /** A leak-down that found a leak, and nobody wrote down where the air goes. */
 const toListen = ({ engine }: EngineRecord, low: readonly CylinderAssessment[]): readonly NextTest[] => {
   const unheard = low.filter(
@@ -116,42 +120,78 @@ const checkText = (noPressure: readonly CylinderAssessment[]): string => {
     : `check the adapter and its seal on ${labels}, then read again`;
 };
 
-const forLow = (
-  { engine }: EngineRecord,
-  test: Test,
-  {
-    low,
-    cylinders,
-    high,
-  }: Pick<Found, "cylinders" | "high"> & { readonly low: readonly CylinderAssessment[] },
-): readonly NextTest[] => {
-  const done = new Set<string>(test.rows.map(({ what }) => what));
-  const standOut = low.filter(({ flagged, leakDown }) => flagged || isLow(leakDown?.standing));
-  const labels = labelsOf(standOut.length > 0 ? standOut : low);
-  const wetAllowed =
-    engine.ignition === "spark" ? engine.wetTest?.allowed !== false : engine.wetTest?.allowed === true;
-  const sound = cylinders.find(({ standing }) => standing === "even");
-  const control = (sound ?? (standOut.length > 0 ? low.find((one) => !standOut.includes(one)) : undefined))
-    ?.label;
-  const list: NextTest[] = [];
+/** Low without a leak: nothing to blow air into. */
+const toLookAt = (low: readonly CylinderAssessment[]): readonly NextTest[] => {
   const tight = low.filter(({ lowWithoutLeak }) => lowWithoutLeak === true);
-  if (tight.length > 0)
-    list.push(
-      repeat(`look at valve lift, timing, intake and hose of ${labelsOf(tight)}, then read again`, 30),
-    );
-  const leaking = (standOut.length > 0 ? standOut : low).filter((one) => !tight.includes(one));
-  if (leaking.length > 0 && wetAllowed && !done.has("wet") && done.has("dry") && high === undefined)
-    list.push({
-      code: "wet",
-      text: `oil test on ${labelsOf(leaking)}${control === undefined ? "" : `, with ${control} as control`}`,
-      minutes: 10,
-    });
-  if (!done.has("leak-down"))
-    list.push({
-      code: "leak-down-and-listen",
-      text: `leak-down on ${high === undefined ? labels : "every cylinder"}: listen at intake, exhaust and ${breather(engine)}`,
-      minutes: 25,
-    });
-  if (!done.has("dry")) list.push({ code: "cranking", text: "cranking test of every cylinder", minutes: 12 });
-  return list;
+  return tight.length === 0
+    ? []
+    : [repeat(`look at valve lift, timing, intake and hose of ${labelsOf(tight)}, then read again`, 30)];
+};
+
+/** Air at a neighbour comes through the gasket, or through a valve and a manifold that both share.
+ *  @source handbook/trade.md C2 (the trap), C5 */
+const toReIndex = (record: EngineRecord, test: Test, { trust, diagnosis }: Found): readonly NextTest[] => {
+  const neighbour = neighbourOf(record, test, trust);
+  const { porting, leakDownTest } = record.engine;
+  if (neighbour === undefined || porting !== "valves" || leakDownTest?.allowed === false) return [];
+  if (diagnosis === undefined) return [];
+  const facts = { engine: record.engine, labels: neighbour.label, neighbour } as const;
+  const code = "re-index-the-neighbour";
+  const text = testText({ code, action: "" }, { ...facts, leaking: "", control: undefined, reach: "low" });
+  return [{ code, text, minutes: 10 }];
+};
+
+/** The first cylinder whose air was heard, not faintly, at a neighbour that was named. */
+const neighbourOf = (record: EngineRecord, test: Test, trust: Found["trust"]): TestFacts["neighbour"] =>
+  heardEvidence({ record, test, trust }).flatMap((heard = [], i) =>
+    heard.flatMap(({ place, faint, neighbour: at }) => {
+      const label = record.engine.cylinders[i];
+      return place === "neighbour" && !faint && at !== undefined && label !== undefined
+        ? [{ label, at }]
+        : [];
+    }),
+  )[0];
+
+/** What would tell the causes apart. Nothing where all is even and nothing of the whole engine is likely. */
+const forCauses = (
+  record: EngineRecord,
+  test: Test,
+  found: Found & { readonly low: readonly CylinderAssessment[]; readonly plain: readonly NextTest[] },
+): readonly NextTest[] => {
+  const { diagnosis, plain, high, low } = found;
+  if (diagnosis === undefined || !isWorthExplaining(found)) return [];
+  // whether one reads high or all the others have lost must be known first
+  if (high !== undefined && low.length === 0) return [];
+  const facts = factsOf(record, found);
+  const isOilUseless = high !== undefined || (low.length > 0 && facts.leaking === "");
+  const pointless = [
+    ...plain.map(({ code }) => code),
+    ...(isWarm(test) ? ["retest-warm"] : []),
+    ...(isOilUseless ? ["wet"] : []),
+    ...(isDead(found) ? ["first-stroke"] : []),
+  ];
+  return diagnosedTests(diagnosis, facts, pointless);
+};
+
+/** What holds nothing has no first stroke either. */
+const isDead = ({ cylinders, diagnosis }: Found): boolean =>
+  cylinders[diagnosis?.target ?? 0]?.pressures.dry?.value === 0;
+
+const factsOf = (
+  { engine }: EngineRecord,
+  { low, cylinders, high, diagnosis }: Found & { readonly low: readonly CylinderAssessment[] },
+): TestFacts => {
+  const flagged = low.filter(({ flagged: out, leakDown }) => out || isLow(leakDown?.standing));
+  const standOut = flagged.length > 0 ? flagged : low;
+  const sound = cylinders.find(({ standing }) => standing === "even");
+  const control = sound ?? (flagged.length > 0 ? low.find((one) => !flagged.includes(one)) : undefined);
+  const target = cylinders[diagnosis?.target ?? 0]?.label ?? "";
+  return {
+    engine,
+    labels: standOut.length > 0 ? labelsOf(standOut) : target,
+    leaking: labelsOf(standOut.filter(({ lowWithoutLeak }) => lowWithoutLeak !== true)),
+    control: standOut.length > 0 ? control?.label : undefined,
+    reach: high === undefined && standOut.length > 0 ? "low" : "every",
+    neighbour: undefined,
+  };
 };

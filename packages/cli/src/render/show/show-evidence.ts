@@ -1,7 +1,8 @@
 // What stands beside the readings of one test: air that was heard, the level of the whole engine.
 
-import type { CylinderAssessment, HeardPlace, TestAssessment } from "@sealtrend/core";
+import { type CylinderAssessment, type HeardPlace, type TestAssessment, standApart } from "@sealtrend/core";
 import { count, joined, percent, sentence } from "../words.ts";
+import { isAirSaid } from "./show-causes.ts";
 
 /** `Air heard: exhaust in 5; crankcase, faint, in 1 and 3; none in 2.`, and where a low cylinder's air goes. */
 export const heardText = (assessment: TestAssessment): string => {
@@ -39,41 +40,30 @@ const names: Partial<Record<HeardPlace, string>> = {
   outside: "outside",
 };
 
-/** A faint hiss in the crankcase is that of sound rings. Without valves nothing points to one. */
-const pointsOf = ({ cylinders, record: { engine } }: TestAssessment): string[] => {
+/** A faint hiss in the crankcase is that of sound rings. Without valves nothing points to one. What is said with the likely
+ *  causes is not said twice. */
+const pointsOf = (assessment: TestAssessment): string[] => {
+  const {
+    cylinders,
+    record: { engine },
+  } = assessment;
   const valves = new Set<HeardPlace>(
     engine.porting === "valves" ? [] : engine.porting === "ports" ? ["intake", "exhaust"] : ["intake"],
   );
   return cylinders
-    .filter(({ standing }) => standing !== "even")
+    .filter(({ standing, label }) => standing !== "even" && !isAirSaid(assessment, label))
     .flatMap(({ label, heard = [] }) =>
       heard.flatMap(({ place, faint, neighbour = "the neighbour" }) => {
         const source = sources[place];
         if (source === undefined || valves.has(place) || (faint && place === "crankcase")) return [];
         const where = place === "neighbour" ? `at ${neighbour}` : (names[place] ?? `at the ${place}`);
-        if (place === "neighbour" && isApart(engine.banks, label, neighbour))
+        if (place === "neighbour" && standApart(engine.banks, label, neighbour))
           return [
             `In ${label} the air was noted at ${neighbour}, which does not stand next to it: look again.`,
           ];
         return [`In ${label} the air ${where} points to ${source}.`];
       }),
     );
-};
-
-/** By the banks of the engine, where both stand in them. */
-const isApart = (
-  banks: TestAssessment["record"]["engine"]["banks"],
-  label: string,
-  other: string,
-): boolean => {
-  const known = banks.flat();
-  if (!known.includes(label) || !known.includes(other)) return false;
-  return !banks.some(
-    (bank) =>
-      Math.abs(bank.indexOf(label) - bank.indexOf(other)) === 1 &&
-      bank.includes(label) &&
-      bank.includes(other),
-  );
 };
 
 /** That the whole engine has gone down, which the comparison of its cylinders cannot show. */

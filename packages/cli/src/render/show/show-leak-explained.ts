@@ -4,13 +4,15 @@ import type { ExplainedCylinder, TestAssessment } from "@sealtrend/core";
 import { percent } from "../words.ts";
 
 /** A sentence for each cylinder that stands apart in one of the two tests. */
-export const explainedText = ({ leak, test }: TestAssessment): readonly string[] => {
+export const explainedText = ({ leak, test, cylinders }: TestAssessment): readonly string[] => {
   const { cranking } = leak ?? {};
   if (cranking === undefined) return [];
   const other = [cranking.crankingTest, cranking.leakTest].find((id) => id !== test.id);
   const from = other === undefined ? "" : ` (with ${other})`;
   return cranking.cylinders.flatMap((one) => {
-    const says = explanations[one.kind];
+    const leaking = cylinders.find(({ label }) => label === one.label)?.leakDown?.standing;
+    const isPart = one.kind === "does-not-explain" && (leaking === "lagging" || leaking === "suspect");
+    const says = isPart ? partText : explanations[one.kind];
     return says === undefined || one.observed > 1 ? [] : [`${says(one, from)}.`];
   });
 };
@@ -19,6 +21,10 @@ const compared = ({ expected, observed }: ExplainedCylinder, from: string): stri
   `it would bring it to ${percent(expected)} of the others, and it reads ${percent(observed)}${from}`;
 
 const look = "look at valve lift, timing, intake, chamber volume and hose";
+
+/** A leak that stands out, and more beside it. */
+const partText = (one: ExplainedCylinder, from: string): string =>
+  `The leak of ${one.label} explains only part of its low cranking reading: ${compared(one, from)}; see to lash, lift and timing`;
 
 const explanations: Partial<
   Record<ExplainedCylinder["kind"], (one: ExplainedCylinder, from: string) => string>

@@ -7,6 +7,7 @@ import {
   writeNumber,
 } from "@sealtrend/core";
 import { buildUpWhy } from "./show-build-up.ts";
+import { causesWhy } from "./show-causes-why.ts";
 import { hoseWhy } from "./show-hose.ts";
 import { leakWhy } from "./show-leak-why.ts";
 import { oilWhy } from "./show-oil.ts";
@@ -28,6 +29,7 @@ export const whyText = (assessment: TestAssessment, unit: PressureUnit): readonl
     ...hoseWhy(assessment),
     ...oilWhy(assessment),
     ...buildUpWhy(assessment),
+    ...causesWhy(assessment),
     ...trust.reasons.map(({ text, mend }) => `${sentence(text)}: ${mend}.`),
     ...rules.map(({ text, source, status }) => `${sentence(text)} (${source}; ${status}).`),
   ];

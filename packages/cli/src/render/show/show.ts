@@ -3,9 +3,11 @@
 import type { PressureUnit, TestAssessment } from "@sealtrend/core";
 import { ruleLine } from "../rule-words.ts";
 import { buildUpText } from "./show-build-up.ts";
+import { causesText } from "./show-causes.ts";
 import { heardText, levelText, pairText } from "./show-evidence.ts";
 import { isInHeadline, showHeadline } from "./show-headline.ts";
 import { leakText } from "./show-leak.ts";
+import { nextLines } from "./show-next.ts";
 import { notALeakText } from "./show-not-a-leak.ts";
 import { oilText } from "./show-oil.ts";
 import { showRows, standingText } from "./show-rows.ts";
@@ -36,8 +38,8 @@ export const showScreen = (assessment: TestAssessment, options: ShowOptions): re
     }),
     ...paragraph(standingText(assessment, width), width),
     ...paragraph(speedText(assessment, unit), width),
-    ...[heardText, leakText, notALeakText, oilText, buildUpText, pairText, levelText].flatMap((text) =>
-      paragraph(text(assessment), width),
+    ...[heardText, leakText, notALeakText, oilText, buildUpText, pairText, levelText, causesText].flatMap(
+      (text) => paragraph(text(assessment), width),
     ),
     "",
     ...prose(rulesText(assessment, unit), width),
@@ -81,30 +83,4 @@ const trustText = ({ trust, missing }: TestAssessment, detail: ShowOptions["deta
   const rest = more > 0 ? `; and ${String(more)} more (--why)` : "";
   const gaps = shown.length === 0 ? "" : `Not known: ${shown.join("; ")}${rest}.`;
   return sentence(`${said}${gaps}`.trim());
-};
-
-/** Which page of `how` tells the steps. */
-const pages: Readonly<Record<string, string>> = {
-  wet: "wet",
-  "leak-down-and-listen": "leak-down",
-  cranking: "dry",
-  conditions: "dry",
-  repeat: "dry",
-};
-
-const nextLines = ({ nextTests, record, test }: TestAssessment, width: number): readonly string[] => {
-  const [first] = nextTests;
-  if (first === undefined) return [];
-  const leakOnly = test.rows.every(({ what }) => what.startsWith("leak-down"));
-  const page = nextTests
-    .map(({ code }) => (code === "repeat" && leakOnly ? "leak-down" : pages[code]))
-    .find((kind) => kind !== undefined);
-  const lines = nextTests.slice(0, 3).map(({ text, minutes }) => `${text}, ${String(minutes)} minutes`);
-  return [
-    "",
-    ...lines.flatMap((line, i) => prose(line, width, i === 0 ? "next   " : "       ")),
-    ...(page === undefined
-      ? []
-      : prose(`steps and cautions: sealtrend how ${page} ${record.engine.id}`, width, "       ")),
-  ];
 };

@@ -3,6 +3,14 @@
 import type { EngineRecord, Test } from "../../record/index.ts";
 import type { NextTest } from "../assessment.ts";
 
+/** Tests that blow air into a cylinder. */
+const byAir: ReadonlySet<string> = new Set([
+  "leak-down-and-listen",
+  "leak-down-lower-down",
+  "re-seat-and-repeat",
+  "re-index-the-neighbour",
+]);
+
 /** @source AC 43.13-1B par. 8-14; Lycoming SI 1191A; Continental (propeller); trade sources (crank tools)
  *  valves: CASA AD/ENG/4, Continental M84-15 (static seal: no leak) */
 export const leakCautions = (
@@ -13,7 +21,7 @@ export const leakCautions = (
   const kinds = new Set<string>(test.rows.map(({ what }) => what));
   const isRepeat = [...kinds].every((what) => what.startsWith("leak-down"));
   const code = next[0]?.code;
-  const isNext = code === "leak-down-and-listen" || (code === "repeat" && isRepeat);
+  const isNext = byAir.has(code ?? "") || (code === "repeat" && isRepeat);
   const isAircraft = engine.use === "aircraft";
   const swing = isAircraft
     ? "air swings the propeller: a second person holds it before any air goes on, low pressure first; keep out of its arc"

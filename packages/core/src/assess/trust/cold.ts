@@ -4,9 +4,9 @@ import type { EngineRecord, Test } from "../../record/index.ts";
 import { valuesOf } from "../values/values.ts";
 
 /** Below 40 degC, or so named; warm from 60 degC. Between them nothing is said (judgement). */
-const isCold = ({ conditions }: Test): boolean =>
+export const isCold = ({ conditions }: Test): boolean =>
   conditions.engineTemp === "cold" || (conditions.engineTemperature ?? Infinity) < 313.15;
-const isWarm = ({ conditions }: Test): boolean =>
+export const isWarm = ({ conditions }: Test): boolean =>
   conditions.engineTemp === "warm" || (conditions.engineTemperature ?? 0) >= 333.15;
 
 /** Other tests of the engine that count, or the maker's figures, which are for a warm engine unless the manual says cold;

@@ -1,0 +1,71 @@
+// How each cylinder came down over the years, as far as its history up to the test tells.
+
+import type { OnsetReport } from "../../diagnosis/index.ts";
+import type { CylinderHistory, HistoryResult } from "../../history/index.ts";
+import type { EngineRecord, Service } from "../../record/index.ts";
+import { type KindHistory, assessHistory } from "../years/assess-history.ts";
+import type { Assessed } from "./assessed.ts";
+
+/** In the engine's order, by the cranking readings, else by leak-downs; undefined where the history is too short, or shows
+ *  something else. */
+export const onsetsOf = ({ record, test }: Assessed): readonly (OnsetReport | undefined)[] => {
+  const until: EngineRecord = {
+    ...record,
+    tests: record.tests.slice(0, record.tests.indexOf(test) + 1),
+    services: record.services.filter(({ date }) => date <= test.date),
+  };
+  const { cranking, leakDown } = assessHistory(until);
+  return record.engine.cylinders.map((label, i) =>
+    [cranking, leakDown]
+      .map((kind) => (kind === undefined ? undefined : reportOf(kind, until, { label, place: i })))
+      .find((report) => report !== undefined),
+  );
+};
+
+const reportOf = (
+  { result, counted }: KindHistory,
+  { services }: EngineRecord,
+  { label, place }: { readonly label: string; readonly place: number },
+): OnsetReport | undefined => {
+  const own = result.cylinders[place];
+  if (own === undefined || own.mirrored === "either") return undefined;
+  if (own.alarms.length === 0) return own.course === "steady" ? "steady" : undefined;
+  const step = own.shape?.firstAfter ?? own.early?.test;
+  const dates = result.tests.map(({ ids }) => counted.find(({ test }) => ids.includes(test.id))?.test.date);
+  if (step !== undefined && isAtService(services, { label, from: dates[step - 1], to: dates[step] }))
+    return undefined;
+  return shapeReport(own, result);
+};
+
+/** A step seen in the last reading only is the same as a bad reading. One that held before and holds nothing now fell at
+ *  once. */
+const shapeReport = ({ shape, alarms }: CylinderHistory, { tests }: HistoryResult): OnsetReport => {
+  if (alarms.includes("no-compression")) return tests.length > 1 ? "sudden" : "cannot tell";
+  switch (shape?.shape) {
+    case "sudden":
+      return shape.seenIn === "last-reading-only" ? "cannot tell" : "sudden";
+    case "gradual":
+      return "gradual";
+    case "cannot-tell":
+    case "none":
+    case undefined:
+      return "cannot tell";
+  }
+};
+
+/** What makes no cylinder read lower. */
+const harmless = new Set<Service["what"]>(["oil change", "additive", "meter replaced", "other"]);
+
+/** A step at a service or after storage is no onset: it shifts the chances by itself, and would count twice.
+ *  @source handbook/diagnosis.md 3 */
+const isAtService = (
+  services: readonly Service[],
+  step: { readonly label: string; readonly from: string | undefined; readonly to: string | undefined },
+): boolean =>
+  services.some(
+    ({ date, what, cylinders }) =>
+      !harmless.has(what) &&
+      date > (step.from ?? "") &&
+      date <= (step.to ?? "") &&
+      (cylinders.length === 0 || cylinders.includes(step.label)),
+  );
