@@ -22,8 +22,12 @@ const fieldSchema = (field: FieldKind): Schema => {
       return { enum: field.words };
     case "number":
       return { type: "number", minimum: field.least, maximum: field.most };
+    case "price":
+      return { type: "number", minimum: 0 };
     case "quantity":
     case "range":
+    case "ownership":
+    case "since":
       return { type: "string", description: expectation(field) };
     case "labels":
       return labels;

@@ -41,6 +41,19 @@ test("the engine may be left out where there is only one", async () => {
   });
 });
 
+test("prices are set one by one, and ownership as people say it", async () => {
+  const desk = await deskWithPump();
+  await desk.type([...set, "pump", "prices.work.reRing", "620"]);
+  await desk.type([...set, "pump", "prices.currency", "EUR"]);
+  await desk.type([...set, "pump", "ownership", "5 years"]);
+  await desk.type([...set, "pump", "renewed", "2004"]);
+  expect(JSON.parse(desk.text("logbook/pump/engine.json"))).toMatchObject({
+    prices: { work: { reRing: 620 }, currency: "EUR" },
+    ownership: "5y",
+    renewed: "2004",
+  });
+});
+
 test("the same value again writes nothing", async () => {
   const desk = await deskWithPump();
   const { exit, out } = await desk.type([...set, "pump", "ignition", "spark"]);
@@ -69,13 +82,34 @@ test.each([
     "sealtrend engine set pump limits.compression.minimum 26bar",
   ],
   [
-    ["pump", "prices.day", "10"],
-    "prices.day is a part of prices, which is set as a whole",
+    ["pump", "limits.offered.bore", "0.25"],
+    "limits.offered.bore is a part of limits.offered, which is set as a whole",
     "write it in pump/engine.json with an editor",
   ],
   [["pump", "zzz", "1"], 'an engine has no field "zzz"', "sealtrend engine show pump"],
   [["pump", "geometry.bore", "86"], 'geometry.bore "86"', "sealtrend engine set pump geometry.bore 86mm"],
   [["pump", "use", "tractor"], 'use "tractor"', "write one of these words"],
+  [
+    ["pump", "prices.work.rering", "620"],
+    'an engine has no field "prices.work.rering"',
+    "sealtrend engine set pump prices.work.reRing 620",
+  ],
+  [
+    ["pump", "prices.work.reRing", "-620"],
+    'prices.work.reRing "-620"',
+    "sealtrend engine set pump prices.work.reRing 620",
+  ],
+  [
+    ["pump", "prices.work.reRing", "1,200"],
+    'prices.work.reRing "1,200"',
+    "sealtrend engine set pump prices.work.reRing 620",
+  ],
+  [
+    ["pump", "prices", "620"],
+    "prices holds fields of its own",
+    "sealtrend engine set pump prices.currency EUR",
+  ],
+  [["pump", "ownership", "forever"], 'ownership "forever"', "sealtrend engine set pump ownership 5y"],
   [["pump", "geometry.bore"], "no value for geometry.bore", "sealtrend engine set pump geometry.bore 86mm"],
   [["pimp", "use", "farm"], 'there is no engine "pimp" in logbook', "did you mean pump?"],
   [["pump", "ignition", "-"], 'with that, there is no "ignition"', 'add "ignition": "spark"'],

@@ -54,6 +54,14 @@ const unknownField = (id: string, path: string, typed: string | undefined): Stop
       `${whole} as JSON`,
       `write it in ${id}/engine.json with an editor`,
     );
+  const inside = paths.filter((known) => known.startsWith(`${path}.`));
+  if (inside[0] !== undefined)
+    return usage(
+      "field-unknown",
+      `${path} holds fields of its own`,
+      `one of: ${inside.join(", ")}`,
+      typedLine(["engine", "set", id, inside[0], exampleOf(inside[0])]),
+    );
   return usage(
     "field-unknown",
     `an engine has no field "${path}"`,

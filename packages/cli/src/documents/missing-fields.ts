@@ -44,7 +44,7 @@ const helpful: readonly Helpful[] = [
   { path: "geometry.stroke", why: "with bore and ratio: the pressure to expect" },
   { path: "geometry.compressionRatio", why: "with bore and stroke: the pressure to expect" },
   { path: "geometry.intakeCloses", why: "a late inlet valve lowers the pressure to expect" },
-  { path: "prices", why: "lets the decision count in money" },
+  { path: "prices.work.reRing", why: "with jobs and the other work: lets the decision count in money" },
 ];
 
 /** In the order of their use. */

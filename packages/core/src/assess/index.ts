@@ -1,4 +1,6 @@
-export { assessTest } from "./assess-test.ts";
+export { assessTest, type AssessOptions } from "./assess-test.ts";
+export { standApart } from "./causes/heard-evidence.ts";
+export { isWorthExplaining } from "./causes/worth-explaining.ts";
 export {
   type CylinderAssessment,
   type FullyCorrected,
@@ -54,3 +56,17 @@ export { oilCautions } from "./oil/oil-caution.ts";
 export { type OilDoubt, type OilEvidence, type OilRise, type OilTest } from "./oil/oil-finding.ts";
 export { type SpeedAssessment } from "./speed/speed-assessment.ts";
 export { type TestSpeed } from "./speed/history-speed.ts";
+export { assessDecision } from "./deciding/assess-decision.ts";
+export { openings, type DecisionChoices, type Opening } from "./deciding/choices.ts";
+export {
+  type CannotSee,
+  type Conflict,
+  type DecisionAssessment,
+  type FoundRow,
+  type Horizon,
+  type OtherFault,
+  type PricesKnown,
+} from "./deciding/decision-assessment.ts";
+export { type MeasureNow } from "./deciding/measure-now.ts";
+export { type NotSeen } from "./deciding/not-seen.ts";
+export { type WearChannel } from "./deciding/wear.ts";

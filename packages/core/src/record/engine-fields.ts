@@ -1,31 +1,12 @@
 // Every field of engine.json: where it stands, what it may hold. One table, used to read, to set and to explain.
 
 import { type Dimension, readQuantity, unitsOf } from "../quantity/index.ts";
+import { amountOf } from "./amount.ts";
 import { curvesFault } from "./cranking-curves.ts";
+import type { FieldKind } from "./field-kind.ts";
+import { ownedForOf, ownedForText, renewedOf } from "./ownership.ts";
+import { priceFields } from "./price-fields.ts";
 import { readRange } from "./quantity-range.ts";
-
-export type FieldKind =
-  | { readonly kind: "text" }
-  | { readonly kind: "yes-no" }
-  | {
-      readonly kind: "word";
-      readonly words: readonly string[];
-      /** What a person may type for a word: `diesel`. It is not written into the file. */
-      readonly also: Readonly<Record<string, string>>;
-    }
-  | { readonly kind: "number"; readonly least: number; readonly most: number; readonly example: number }
-  | { readonly kind: "quantity"; readonly dimension: Dimension; readonly example: string }
-  /** One quantity, or two with a hyphen between them. */
-  | {
-      readonly kind: "range";
-      readonly dimension: Dimension;
-      readonly example: string;
-      readonly range: string;
-    }
-  | { readonly kind: "labels" }
-  | { readonly kind: "banks" }
-  | { readonly kind: "curves"; readonly example: string }
-  | { readonly kind: "any"; readonly example: string };
 
 const text: FieldKind = { kind: "text" };
 const yesNo: FieldKind = { kind: "yes-no" };
@@ -67,6 +48,8 @@ export const engineFields: Readonly<Record<string, FieldKind>> = {
   "wetTest.allowed": yesNo,
   "wetTest.oil_ml": number(0, 50, 5),
   "wetTest.source": text,
+  "leakDownTest.allowed": yesNo,
+  "leakDownTest.source": text,
   "geometry.bore": quantity("length", "86mm"),
   "geometry.stroke": quantity("length", "86mm"),
   "geometry.rod": quantity("length", "143mm"),
@@ -93,8 +76,10 @@ export const engineFields: Readonly<Record<string, FieldKind>> = {
   },
   "correction.basis": word("pressure", "density"),
   "correction.temperatureExponent": number(0, 1, 0.25),
-  prices: any('{ "currency": "EUR", "work": { "reRing": 620 } }'),
-  ownership: text,
+  ...priceFields,
+  ownership: { kind: "ownership" },
+  renewed: { kind: "since" },
+  yearsLeft: number(0, 100, 12),
 };
 
 /** What a field expects, in words. */
@@ -116,6 +101,12 @@ export const expectation = (field: FieldKind): string => {
       return 'labels such as ["1", "2", "3", "4"], 1 to 28 of them, each once';
     case "banks":
       return 'rows of labels along each head, such as [["1", "2"], ["3", "4"]]';
+    case "price":
+      return "a price of 0 or more, the number alone";
+    case "ownership":
+      return "5y for five years (1 month to 100 years), or for-good";
+    case "since":
+      return "a year such as 2004, or a day such as 2004-05-01";
     case "curves":
     case "any":
       return field.example;
@@ -126,7 +117,7 @@ export const expectation = (field: FieldKind): string => {
 export const typedExample = (field: FieldKind): string => {
   switch (field.kind) {
     case "text":
-      return "workshop manual p. 31";
+      return field.example ?? "workshop manual p. 31";
     case "yes-no":
       return "true";
     case "word":
@@ -135,7 +126,12 @@ export const typedExample = (field: FieldKind): string => {
       return "1 2 3 4";
     case "banks":
       return "1 2 / 3 4";
+    case "ownership":
+      return "5y";
+    case "since":
+      return "2004";
     case "number":
+    case "price":
     case "quantity":
     case "range":
     case "curves":
@@ -163,6 +159,12 @@ export const fits = (field: FieldKind, value: unknown): boolean => {
       return areLabels(value);
     case "banks":
       return Array.isArray(value) && value.every(areLabels);
+    case "price":
+      return typeof value === "number" && value >= 0 && Number.isFinite(value);
+    case "ownership":
+      return typeof value === "string" && ownedForOf(value) !== undefined;
+    case "since":
+      return typeof value === "string" && renewedOf(value) !== undefined;
     case "curves":
       return curvesFault(value) === undefined;
     case "any":
@@ -203,6 +205,14 @@ const candidate = (field: FieldKind, typed: string): unknown => {
       return /^\d{1,2}$/.test(typed) && typed !== "1" ? undefined : typed.split(/[\s,]+/);
     case "banks":
       return typed.split(/\s*[/|]\s*/).map((bank) => bank.split(/[\s,]+/));
+    case "price":
+      return amountOf(typed);
+    case "ownership": {
+      const owned = ownedForOf(typed);
+      return owned === undefined ? undefined : ownedForText(owned);
+    }
+    case "since":
+      return renewedOf(typed);
     case "curves":
     case "any":
       return parsed(typed);

@@ -1,6 +1,7 @@
 // What engine.json says of an engine, as plain values. SI inside.
 
 import type { Angle, GaugePressure, Length, Speed, Volume } from "../quantity/index.ts";
+import type { EnginePrices, OwnedFor } from "./price-types.ts";
 
 export type Use = "road" | "farm" | "stationary" | "boat" | "motorcycle" | "aircraft" | "other";
 export type Ignition = "spark" | "compression" | "unknown";
@@ -69,9 +70,17 @@ export interface Engine {
   readonly homeAltitude?: Length;
   readonly compressionRelease: "none" | "automatic" | "manual" | "unknown";
   readonly wetTest?: { readonly allowed: boolean; readonly oil?: Volume; readonly source?: string };
+  /** Not allowed: the maker forbids it, or nothing holds the crank against the air. */
+  readonly leakDownTest?: { readonly allowed: boolean; readonly source?: string };
   readonly geometry: Geometry;
   readonly crankingCurves: readonly CrankingCurve[];
   readonly correction: CorrectionChoice;
   readonly compressionLimits: CompressionLimits;
   readonly leakDownLimits: { readonly lost?: number; readonly source?: string };
+  readonly prices?: EnginePrices;
+  readonly ownedFor?: OwnedFor;
+  /** When it was new, or its rings were: a year or an ISO date. */
+  readonly renewed?: string;
+  /** Years until the rings need work, as its owner judges. */
+  readonly yearsLeft?: number;
 }

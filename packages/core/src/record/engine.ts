@@ -3,8 +3,11 @@
 import { type Problem, byPlace, nearest, problem } from "../problem/index.ts";
 import { gaugePressure, length, readQuantity, speed, volume } from "../quantity/index.ts";
 import { curvesFault, curvesOf } from "./cranking-curves.ts";
-import { type FieldKind, engineFields, expectation, fits } from "./engine-fields.ts";
+import { engineFields, expectation, fits } from "./engine-fields.ts";
 import { checkGeometry, geometryOf } from "./engine-geometry.ts";
+import type { FieldKind } from "./field-kind.ts";
+import { ownedForOf } from "./ownership.ts";
+import { pricesOf } from "./prices.ts";
 import { readRange } from "./quantity-range.ts";
 import { type JsonObject, type JsonView, fieldAt, isObject, viewJson } from "./json-view.ts";
 import type { CompressionLimits, CorrectionChoice, Engine } from "./engine-types.ts";
@@ -82,10 +85,18 @@ const fieldMend = (field: FieldKind, value: unknown): string | undefined => {
   if (field.kind === "quantity" || field.kind === "range")
     return `write it in quotes and with its unit: "${field.example}"`;
   if (field.kind === "number") return "write the number alone, without quotes and without a unit";
+  if (field.kind === "price") return priceMend(value);
+  if (field.kind === "ownership") return 'write "5y" or "for-good"';
+  if (field.kind === "since") return 'write it in double quotes: "2004"';
   if (field.kind !== "word" || typeof value !== "string") return undefined;
   const near = field.also[value.toLowerCase()] ?? nearest(value, field.words)[0];
   return near === undefined ? undefined : `write "${near}"`;
 };
+
+const priceMend = (value: unknown): string =>
+  typeof value === "number"
+    ? "write what it costs as a number above 0; leave the line out where nobody knows"
+    : "write the number alone, without quotes; the currency stands once, in prices.currency";
 
 /** Banks and firing order name each cylinder once, as soon as the cylinders themselves are sound. */
 const checkLabels = (view: JsonView, problems: Problem[]): void => {
@@ -120,7 +131,13 @@ const engineOf = (root: JsonObject, id: string): Engine => {
   const wetSource = fieldAt(root, "wetTest.source");
   const lost = fieldAt(root, "limits.leakDown.lost");
   const leakSource = fieldAt(root, "limits.leakDown.source");
+  const heldSource = fieldAt(root, "leakDownTest.source");
   const cooling = fieldAt(root, "cooling");
+  const prices = pricesOf(root);
+  const ownership = fieldAt(root, "ownership");
+  const ownedFor = typeof ownership === "string" ? ownedForOf(ownership) : undefined;
+  const renewed = fieldAt(root, "renewed");
+  const yearsLeft = fieldAt(root, "yearsLeft");
   const meter = fieldAt(root, "meter");
   return {
     id,
@@ -147,6 +164,14 @@ const engineOf = (root: JsonObject, id: string): Engine => {
             ...(typeof wetSource === "string" ? { source: wetSource } : {}),
           },
         }),
+    ...(fieldAt(root, "leakDownTest.allowed") === undefined
+      ? {}
+      : {
+          leakDownTest: {
+            allowed: fieldAt(root, "leakDownTest.allowed") === true,
+            ...(typeof heldSource === "string" ? { source: heldSource } : {}),
+          },
+        }),
     geometry: geometryOf(root),
     crankingCurves: curvesOf(fieldAt(root, "crankingCurve")),
     correction: correctionOf(root),
@@ -155,6 +180,10 @@ const engineOf = (root: JsonObject, id: string): Engine => {
       ...(typeof lost === "number" ? { lost } : {}),
       ...(typeof leakSource === "string" ? { source: leakSource } : {}),
     },
+    ...(prices === undefined ? {} : { prices }),
+    ...(ownedFor === undefined ? {} : { ownedFor }),
+    ...(typeof renewed === "string" ? { renewed } : {}),
+    ...(typeof yearsLeft === "number" ? { yearsLeft } : {}),
   };
 };
 

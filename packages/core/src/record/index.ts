@@ -2,18 +2,15 @@ export { parseTable, placeOf, type Table, type TableCell, type TableRow } from "
 export type * from "./engine-types.ts";
 export type * from "./gauge-types.ts";
 export type * from "./iso-date.ts";
+export type * from "./price-types.ts";
 export type * from "./types.ts";
-export { datesMeant, isIsoDate } from "./row-view.ts";
+export { datesMeant, isIsoDate, requireColumns, viewTable, type Bounds, type RowView } from "./row-view.ts";
 export { readEngine } from "./engine.ts";
 export { type JsonObject } from "./json-view.ts";
-export {
-  engineFields,
-  expectation,
-  fieldValue,
-  fits,
-  typedExample,
-  type FieldKind,
-} from "./engine-fields.ts";
+export { engineFields, expectation, fieldValue, fits, typedExample } from "./engine-fields.ts";
+export { type FieldKind } from "./field-kind.ts";
+export { ownedForOf } from "./ownership.ts";
+export { readPrice, withPrices } from "./prices.ts";
 export { gaugeColumns, readGauges } from "./gauges.ts";
 export { noteColumns, noteKinds, noteNames, readNotes } from "./notes.ts";
 export { readServices, serviceColumns, startsAnew, workNames } from "./services.ts";
@@ -22,6 +19,7 @@ export { gaugeStanding, type GaugeStanding } from "./gauge-links.ts";
 export { holesFault, isSameHole } from "./known-hole-checks.ts";
 export { percentOf, readKnownHole } from "./known-holes.ts";
 export { readTests, testColumns } from "./tests.ts";
+export { withoutTopComments } from "./top-comments.ts";
 export { cylinderColumn, leakKinds, pressureKinds, rowKinds } from "./test-rows.ts";
 export { conditionColumns, isConditionColumn, numberColumns } from "./conditions.ts";
 export { splitHeard } from "./heard-list.ts";

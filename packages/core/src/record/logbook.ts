@@ -8,14 +8,18 @@ import { readNotes } from "./notes.ts";
 import { readServices } from "./services.ts";
 import { type TestTable, readTests } from "./tests.ts";
 import type { Gauge } from "./gauge-types.ts";
-import type { EngineRecord, Service, Test } from "./types.ts";
+import type { EngineRecord, Service, Test, Tool } from "./types.ts";
 
 export interface LogbookFacts {
   /** Invented data: nothing real is written into it. */
   readonly demo: boolean;
   readonly homeAltitude?: Length;
   readonly units?: PressureUnit | "us" | "metric";
+  /** Owned beside the gauges. */
+  readonly tools?: readonly Tool[];
 }
+
+const toolNames: readonly Tool[] = ["borescope", "coolant tester"];
 
 const unitNames = [...gaugeUnits, "us", "metric"] as const;
 
@@ -48,10 +52,18 @@ export const readLogbook = (
   const units = entry("units", `one of ${unitNames.join(", ")}`, (value) =>
     unitNames.find((name) => name === value),
   );
+  const tools = entry("tools", `a list of any of ${toolNames.join(", ")}`, (value) => {
+    const named = Array.isArray(value)
+      ? value.map((one) => toolNames.find((tool) => tool === one))
+      : [undefined];
+    const known = named.filter((tool) => tool !== undefined);
+    return known.length === named.length ? known : undefined;
+  });
   const logbook = {
     demo: demo ?? false,
     ...(home === undefined ? {} : { homeAltitude: length(home) }),
     ...(units === undefined ? {} : { units }),
+    ...(tools === undefined ? {} : { tools }),
   };
   return { logbook, problems };
 };
@@ -98,7 +110,14 @@ export const readEngineRecord = (
       : { ...test, conditions: { ...test.conditions, altitude: home, altitudeFrom: from } },
   );
   return {
-    record: { engine, gauges, tests: withHome, services: services.services, notes: notes.notes },
+    record: {
+      engine,
+      gauges,
+      tests: withHome,
+      services: services.services,
+      notes: notes.notes,
+      ...(logbook.tools === undefined ? {} : { tools: logbook.tools }),
+    },
     problems: [...engineProblems, ...tests.problems, ...services.problems, ...notes.problems, ...meter].sort(
       byPlace,
     ),

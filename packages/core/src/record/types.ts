@@ -147,4 +147,9 @@ export interface EngineRecord {
   readonly tests: readonly Test[];
   readonly services: readonly Service[];
   readonly notes: readonly Note[];
+  /** What the owner has beside the gauges; absent: nobody wrote it down. */
+  readonly tools?: readonly Tool[];
 }
+
+/** Beside the gauges and testers of gauges.csv. */
+export type Tool = "borescope" | "coolant tester";

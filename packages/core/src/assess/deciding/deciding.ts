@@ -1,0 +1,92 @@
+// What a decision is made from, gathered once: the tests that speak today, the years, and what is still true of the notes.
+
+import { dateOfDay, dayNumber } from "../../quantity/index.ts";
+import type { EngineRecord, Test } from "../../record/index.ts";
+import { assessTest } from "../assess-test.ts";
+import type { TestAssessment } from "../assessment.ts";
+import { type EngineFigures, figuresOf } from "../figures.ts";
+import type { Compared } from "../flags.ts";
+import type { DecisionChoices } from "./choices.ts";
+import { isVoid } from "../trust/trust.ts";
+import { isSellers } from "../trust/trust-rules.ts";
+import { valuesOf } from "../values/values.ts";
+import { type HistoryAssessment, assessHistory } from "../years/assess-history.ts";
+
+export interface Deciding {
+  readonly record: EngineRecord;
+  readonly figures: EngineFigures;
+  readonly history: HistoryAssessment;
+  /** ISO. */
+  readonly today: string;
+  /** The test whose trust is asked. */
+  readonly main?: TestAssessment;
+  /** The newest test of each kind that may speak: the one above, or another trusted one. */
+  readonly dry?: TestAssessment;
+  readonly leakDown?: TestAssessment;
+}
+
+/** Days that evidence stays true, unless work cured it. @source handbook/decision.md 2 (judgement: 12 months) */
+const year = 365;
+
+/** Whether something of that day is neither older than a year nor of the days to come. */
+export const isCurrent = (date: string, today: string): boolean =>
+  date >= dateOfDay(dayNumber(today) - year) && date <= today;
+
+/** Labels whose history began anew after that day, by work done until today. */
+export const renewedAfter = (
+  { record: { services } }: Pick<Deciding, "record">,
+  { date, today }: { readonly date: string; readonly today: string },
+): ReadonlySet<string> =>
+  new Set(
+    services
+      .filter((service) => service.date > date && service.date <= today)
+      .flatMap(({ newBaseline }) => newBaseline),
+  );
+
+/** Goes by the test that was chosen, else by the newest that counts.
+ *  @throws RangeError where the record holds no such test */
+export const gather = (
+  record: EngineRecord,
+  { today, test: id, rules, faults }: Pick<DecisionChoices, "today" | "test" | "rules" | "faults">,
+): Deciding => {
+  const options = {
+    ...(rules === undefined ? {} : { rules }),
+    ...(faults === undefined ? {} : { faults }),
+  };
+  const figures = figuresOf(record);
+  const chosen = id === undefined ? undefined : record.tests.find((test) => test.id === id);
+  if (id !== undefined && chosen === undefined)
+    throw new RangeError(`assessDecision: ${record.engine.id} has no test ${id}`);
+  const until = chosen?.date ?? today;
+  const known = record.tests.filter(({ date, setAside }) => setAside === undefined && date <= until);
+  const counts = (test: Test, what: Compared): boolean =>
+    valuesOf(test, what) !== undefined && !isSellers(test) && !isVoid(record, test, { what, figures });
+  const newest = known.findLast((test) => counts(test, "dry") || counts(test, "leak-down")) ?? known.at(-1);
+  const main = chosen ?? newest;
+  const base = { record, figures, history: assessHistory(record), today };
+  if (main === undefined) return base;
+  const assessed = assessTest(record, main, options);
+  const speaks = (what: Compared): TestAssessment | undefined => {
+    const own = valuesOf(main, what) === undefined ? undefined : assessed;
+    const other = known.findLast((test) => test.date <= main.date && counts(test, what));
+    const found =
+      own ??
+      (other === undefined ? undefined : assessTest(record, other, { ...options, causes: "left-out" }));
+    const trusted = found === assessed || found?.trust.code === "trusted";
+    return found !== undefined && trusted && stillSpeaks(base, found.test) ? found : undefined;
+  };
+  const [dry, leakDown] = [speaks("dry"), speaks("leak-down")];
+  return {
+    ...base,
+    main: assessed,
+    ...(dry === undefined ? {} : { dry }),
+    ...(leakDown === undefined ? {} : { leakDown }),
+  };
+};
+
+/** Within the year, and not all cylinders were renewed since. */
+export const stillSpeaks = (
+  { record, today }: Pick<Deciding, "record" | "today">,
+  { date }: Pick<Test, "date">,
+): boolean =>
+  isCurrent(date, today) && renewedAfter({ record }, { date, today }).size < record.engine.cylinders.length;

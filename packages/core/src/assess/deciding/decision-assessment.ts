@@ -1,0 +1,108 @@
+// What comes back from a decision about one engine.
+
+import type {
+  Decision,
+  DecisionInput,
+  EvidenceId,
+  EvidenceLine,
+  Job,
+  WornPlace,
+} from "../../decision/index.ts";
+import type { TestAssessment } from "../assessment.ts";
+import type { HistoryAssessment } from "../years/assess-history.ts";
+import type { Opening } from "./choices.ts";
+import type { MeasureNow } from "./measure-now.ts";
+import type { NotSeen } from "./not-seen.ts";
+import type { WearChannel } from "./wear.ts";
+
+/** A row of the ladder that was found to hold. */
+export interface FoundRow {
+  readonly row: EvidenceId;
+  readonly line: EvidenceLine;
+  /** Label; absent for the engine as a whole. */
+  readonly cylinder?: string;
+  /** What was found, in a mechanic's words. */
+  readonly text: string;
+  /** Where: `test 2026-05-03a`, `note 2026-04-20`, `history 2014 to 2026`. */
+  readonly from: string;
+  /** For wear there where above 0, against where below; all judgement. */
+  readonly points: Readonly<Record<WornPlace, number>>;
+  /** Of the condition, not of the points. */
+  readonly status: "published" | "common practice" | "judgement";
+  readonly source: string;
+  /** `set-aside`: a guard keeps it out until it was run warm, or gauge, throttle and battery were proved. */
+  readonly use: "counted" | "set-aside";
+}
+
+export interface Horizon {
+  /** The years that the chance and the money are for. */
+  readonly years: number;
+  readonly kind: "years" | "for-good";
+  /** `usual`: nobody said; five years stand in and have to be said aloud. */
+  readonly from: "typed" | "engine.json" | "usual";
+}
+
+export interface PricesKnown {
+  /** A word for printing; absent where nobody said. */
+  readonly currency?: string;
+  /** `some`: too few to compare in money. */
+  readonly known: "all" | "some" | "none";
+  /** Paths that a comparison in money needs and nobody gave, such as `work.reRing`. */
+  readonly missing: readonly string[];
+}
+
+/** Two instruments that contradict each other; they are not averaged. */
+export interface Conflict {
+  readonly code: "leak-down-leaks" | "leak-down-healthy";
+  readonly text: string;
+}
+
+/** A fault that brought the engine apart, or that someone noted: no reading of sealing speaks of it. */
+export interface OtherFault {
+  readonly date: string;
+  readonly text: string;
+}
+
+/** What no reading of this logbook can see. */
+export type CannotSee =
+  | "the other fault"
+  | "ring tension"
+  | "ring grooves"
+  | "bearings"
+  | "wear of all cylinders alike"
+  | "sudden faults";
+
+export interface DecisionAssessment {
+  /** The test gone by, assessed; absent where no test counts. */
+  readonly test?: TestAssessment;
+  /** Whether it still speaks of the engine as it is: `too-old` = over a year, or all cylinders were renewed since. */
+  readonly speaks: "today" | "too-old" | "none";
+  readonly history: HistoryAssessment;
+  readonly today: string;
+  readonly decision: Decision;
+  /** What the decision was made from. */
+  readonly input: DecisionInput;
+  readonly opened?: Opening;
+  /** Jobs done already; none = in place. */
+  readonly done: readonly Job[];
+  readonly horizon: Horizon;
+  readonly prices: PricesKnown;
+  /** In the order of the ladder. */
+  readonly evidence: readonly FoundRow[];
+  /** Every line of evidence that nobody looked at, or not within a year. */
+  readonly notSeen: readonly NotSeen[];
+  /** What to measure in the next twenty minutes; empty in place. */
+  readonly measureNow: readonly MeasureNow[];
+  /** The channels that the chance is reckoned from; empty where it is unknown. */
+  readonly wear: readonly WearChannel[];
+  /** Why the chance is unknown, as a sentence; absent where it is known. */
+  readonly chanceUnknown?: string;
+  /** Where the shares of top and rings come from. */
+  readonly sharesFrom: "diagnosis" | "usual-one-low" | "usual-evenly-low" | "usual-healthy";
+  readonly conflicts: readonly Conflict[];
+  readonly otherFaults: readonly OtherFault[];
+  readonly cannotSee: readonly CannotSee[];
+  /** ISO date of the next test, today where it is due or overdue, and the meter reading that bounds it as well where hours
+   *  do. */
+  readonly nextTest: { readonly date: string; readonly meter?: number };
+}

@@ -1,0 +1,135 @@
+// Each line of evidence that nobody looked at, or not within the year, with what would record it.
+
+import { type EvidenceLine, ladder } from "../../decision/index.ts";
+import { type NoteKind, hasOldNote, newestOf } from "./current-notes.ts";
+import type { Deciding } from "./deciding.ts";
+import type { Row } from "./row.ts";
+
+export interface NotSeen {
+  readonly line: EvidenceLine;
+  /** What was not looked at: `oil use over time`. */
+  readonly text: string;
+  /** What would record it, ready to type; absent where nothing here can record it yet. */
+  readonly command?: string;
+  /** Why what is there does not count. */
+  readonly why?: string;
+}
+
+interface Line {
+  readonly line: EvidenceLine;
+  readonly text: string;
+  readonly kinds: readonly NoteKind[];
+  /** After the name of the engine. */
+  readonly note?: string;
+}
+
+const lines: readonly Line[] = [
+  {
+    line: "oil use",
+    text: "oil use over time",
+    kinds: ["oil use"],
+    note: '--what "oil use" --value "0.4L/1000km"',
+  },
+  { line: "blow-by", text: "blow-by over time", kinds: ["blow-by"], note: "--what blow-by --value none" },
+  {
+    line: "oil pressure",
+    text: "hot oil pressure",
+    kinds: ["oil pressure hot"],
+    note: '--what "oil pressure hot" --value normal',
+  },
+  {
+    line: "debris",
+    text: "filter and oil: debris",
+    kinds: ["filter debris", "oil analysis"],
+    note: '--what "filter debris" --value none',
+  },
+  {
+    line: "noise",
+    text: "knock and piston slap",
+    kinds: ["knock", "piston slap"],
+    note: "--what knock --value none",
+  },
+  {
+    line: "coolant",
+    text: "coolant: loss, combustion gas",
+    kinds: ["coolant loss", "combustion gas in coolant"],
+    note: '--what "coolant loss" --value none',
+  },
+  {
+    line: "sight",
+    text: "bores, valves and crowns by eye",
+    kinds: ["crosshatch", "score", "valve seen", "crown seen"],
+    note: "--what crosshatch --value full",
+  },
+];
+
+/** @param rows - that were found to hold */
+export const notSeenOf = (deciding: Deciding, rows: readonly Row[]): readonly NotSeen[] => {
+  const { engine } = deciding.record;
+  const known = new Set(rows.map(({ row }) => ladder[row].line));
+  const tests = (["cranking", "leak-down"] as const).filter(
+    (line) => !known.has(line) && !isTested(deciding, line),
+  );
+  const notes = lines
+    .filter(({ line }) => !known.has(line) && !(line === "coolant" && engine.cooling === "air"))
+    .flatMap((line) => ofNotes(deciding, line));
+  const measured = {
+    line: "measured" as const,
+    text: "bores, ring gaps and bearings measured",
+    why: "this program keeps no measurements yet",
+  };
+  return [...tests.map((line) => ofTests(deciding, line)), ...notes, measured];
+};
+
+const isTested = ({ dry, leakDown }: Deciding, line: "cranking" | "leak-down"): boolean =>
+  (line === "cranking" ? dry : leakDown) !== undefined;
+
+const ofTests = ({ record, history }: Deciding, line: "cranking" | "leak-down"): NotSeen => {
+  const { id, cylinders } = record.engine;
+  const readings = cylinders.map(() => (line === "cranking" ? "150" : "74/80")).join(" ");
+  const command =
+    line === "cranking"
+      ? `sealtrend enter ${id} --dry "${readings}" --unit psi`
+      : `sealtrend enter ${id} --leak-down "${readings}" --unit psi`;
+  const last = (line === "cranking" ? history.cranking : history.leakDown)?.counted.at(-1)?.test;
+  const text = line === "cranking" ? "cranking compression" : "leak-down";
+  return {
+    line,
+    text,
+    command,
+    ...(last === undefined
+      ? {}
+      : {
+          why: `the last one that is left, ${last.id}, is older than a year, void, doubtful or from before work on it`,
+        }),
+  };
+};
+
+const ofNotes = (deciding: Deciding, { line, text, kinds, note = "" }: Line): readonly NotSeen[] => {
+  const seen = kinds.flatMap((what) => newestOf(deciding, what) ?? []);
+  const command = `sealtrend note ${deciding.record.engine.id} ${note}`;
+  const told = seen.find(({ value }) => value !== undefined);
+  if (told !== undefined) {
+    // a word that was looked for and is no row: nothing heard, marks half gone
+    const isTrend = line === "oil use" || line === "blow-by" || line === "oil pressure";
+    return isTrend
+      ? [
+          {
+            line,
+            text,
+            command,
+            why: `one note (${told.date}) tells no change: it takes an earlier figure in the same unit`,
+          },
+        ]
+      : [];
+  }
+  const isOld = kinds.some((what) => hasOldNote(deciding, what));
+  return [
+    {
+      line,
+      text,
+      command,
+      ...(isOld ? { why: "what was noted is older than a year, or from before work on it" } : {}),
+    },
+  ];
+};

@@ -1,0 +1,22 @@
+// A row of the ladder with where it came from.
+
+import type { EvidenceId } from "../../decision/index.ts";
+
+export interface Row {
+  readonly row: EvidenceId;
+  /** Label; absent for the engine as a whole. */
+  readonly cylinder?: string;
+  /** What was found, in a mechanic's words. */
+  readonly text: string;
+  /** `test 2026-05-03a`, `note 2026-04-20`, `history 2014 to 2026`. */
+  readonly from: string;
+  /** Whether it falls with the test whose trust is asked. */
+  readonly restsOn: "this-test" | "other-records";
+}
+
+/** 0.137 as `14 %`. */
+export const percent = (share: number): string => `${(share * 100).toFixed(0)} %`;
+
+/** `1, 2 and 3`. */
+export const listed = (items: readonly string[]): string =>
+  items.length < 2 ? items.join("") : `${items.slice(0, -1).join(", ")} and ${items.at(-1) ?? ""}`;

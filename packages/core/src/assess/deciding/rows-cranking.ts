@@ -1,0 +1,126 @@
+// Rows A of the ladder: what the cranking readings say, from the newest test that speaks and from the years.
+
+import type { TestAssessment } from "../assessment.ts";
+import { baselineShare, tellingTests } from "./baseline.ts";
+import { type Deciding, renewedAfter } from "./deciding.ts";
+import { oilRows } from "./rows-oil.ts";
+import { type Row, listed, percent } from "./row.ts";
+
+/** @source handbook/decision.md 2, rows A1, A2, A7, A8; A3 to A6 stand in rows-oil.ts */
+export const crankingRows = (deciding: Deciding): readonly Row[] => {
+  const { dry, main, today } = deciding;
+  const years = historyRows(deciding);
+  if (dry === undefined || dry.trust.voids === "all") return years;
+  const renewed = renewedAfter(deciding, { date: dry.test.date, today });
+  const from = `test ${dry.test.id}`;
+  const restsOn = dry === main ? "this-test" : "other-records";
+  const rows = [...sound(deciding, dry), ...lagging(dry), ...oilRows(dry)]
+    .filter(({ cylinder }) => cylinder === undefined || !renewed.has(cylinder))
+    .map((row): Row => ({ ...row, from, restsOn }));
+  return [...rows, ...allLow(deciding, dry), ...years];
+};
+
+type Found = Omit<Row, "from" | "restsOn">;
+
+/** A share of the own baseline below which a cylinder is not what it was. @source handbook/trade.md F2 (judgement) */
+const baseline = 0.85;
+/** The engine as a whole below its baseline. @source Caterpillar SEBU6711, second hand in handbook/trade.md F1 */
+const wholeFall = 0.2;
+
+/** Clearly short of the spread rule, or not even among its fellows in two ways. */
+const isLagging = ({ dryStanding }: TestAssessment["cylinders"][number]): boolean =>
+  dryStanding === "lagging";
+
+const missesSpread = ({ limitsMissed, atLimit }: TestAssessment["cylinders"][number]): boolean =>
+  atLimit !== true && limitsMissed.some((limit) => limit !== "maker-minimum");
+
+const sound = (deciding: Deciding, dry: TestAssessment): readonly Found[] => {
+  const read = dry.cylinders.filter(({ pressures }) => pressures.dry !== undefined);
+  const shares = read.map(({ label }) => baselineShare(deciding, label, dry.test.id));
+  const known = shares.filter((share) => share !== undefined);
+  if (read.length === 0 || known.length < read.length) return [];
+  const least = Math.min(...known);
+  if (least < baseline || read.some((one) => isLagging(one) || one.limitsMissed.length > 0)) return [];
+  const text =
+    least >= 0.995
+      ? "every cylinder reads as in its first tests, none stands out"
+      : `every cylinder at ${percent(least)} of its first tests or more, none stands out`;
+  return [{ row: "A1", text }];
+};
+
+const lagging = ({ cylinders }: TestAssessment): readonly Found[] =>
+  cylinders
+    .filter((one) => isLagging(one) || missesSpread(one))
+    .map(({ label, belowOthers, pressures }): Found => {
+      const below =
+        pressures.dry?.value === 0
+          ? "holds nothing"
+          : belowOthers === undefined || belowOthers < 0.01
+            ? "is below its limit"
+            : `reads ${percent(belowOthers)} below the others`;
+      return { row: "A2", cylinder: label, text: `cylinder ${label} ${below}` };
+    });
+
+/** A7: all below the maker's minimum in two trusted tests running, or the engine 20 % below its first tests. */
+const allLow = (deciding: Deciding, dry: TestAssessment): readonly Row[] => {
+  const { cranking } = deciding.history;
+  if (cranking === undefined) return [];
+  const { tests, cylinders, common } = cranking.result;
+  const place = tests.findIndex(({ ids }) => ids.includes(dry.test.id));
+  const minimum = deciding.record.engine.compressionLimits.minimum;
+  const told = tellingTests(deciding, place);
+  const [now, before] = [place, told.at(-1)];
+  const isBelow = (at: number): boolean => {
+    const read = cylinders.flatMap(({ levels }) => levels[at] ?? []);
+    return minimum !== undefined && read.length > 0 && read.every((ln) => ln < Math.log(minimum));
+  };
+  if (before !== undefined && isBelow(now) && isBelow(before)) {
+    const text = "all cylinders below the maker's minimum in two tests running";
+    return [
+      { row: "A7", text, from: `tests ${idOf(tests[before]?.ids)} and ${dry.test.id}`, restsOn: "this-test" },
+    ];
+  }
+  const first = told.flatMap((at) => common.effects[at] ?? []).slice(0, 3);
+  const last = common.effects[place];
+  if (first.length === 0 || last === undefined) return [];
+  const share = Math.exp(last - first.reduce((sum, ln) => sum + ln, 0) / first.length);
+  return share > 1 - wholeFall
+    ? []
+    : [
+        {
+          row: "A7",
+          text: `the engine as a whole reads ${percent(1 - share)} below its first tests`,
+          from: `history to test ${dry.test.id}`,
+          restsOn: "this-test",
+        },
+      ];
+};
+
+const idOf = (ids: readonly string[] | undefined): string => ids?.[0] ?? "";
+
+/** A8: an alarm of the years, or the engine as a whole falls. */
+const historyRows = ({ history, record, today }: Deciding): readonly Row[] => {
+  const { cranking } = history;
+  const last = cranking?.counted.findLast(({ use }) => use === "full")?.test;
+  if (cranking === undefined || last === undefined) return [];
+  const renewed = renewedAfter({ record }, { date: last.date, today });
+  const alarmed = cranking.result.cylinders
+    .filter(({ alarms, label }) => alarms.length > 0 && !renewed.has(label))
+    .map(({ label }) => label);
+  const from = `history ${cranking.start.slice(0, 4)} to ${last.date.slice(0, 4)}`;
+  const whole = cranking.result.common.word === "falling" && renewed.size === 0;
+  if (alarmed.length === 0 && !whole) return [];
+  const text =
+    alarmed.length === 0
+      ? "the engine as a whole falls over the years"
+      : `cylinder${alarmed.length === 1 ? "" : "s"} ${listed(alarmed)} lost beyond chance over the years`;
+  return [
+    {
+      row: "A8",
+      ...(alarmed.length === 1 ? { cylinder: alarmed[0] ?? "" } : {}),
+      text,
+      from,
+      restsOn: "this-test",
+    },
+  ];
+};

@@ -1,0 +1,103 @@
+// Rows B of the ladder: what the leak-down says of each cylinder, and of all.
+
+import type { CylinderAssessment, TestAssessment } from "../assessment.ts";
+import type { LeakPart } from "../leak/leak-parts.ts";
+import { type Deciding, renewedAfter } from "./deciding.ts";
+import { type Row, percent } from "./row.ts";
+
+type Found = Omit<Row, "from" | "restsOn">;
+
+/** Parts lost: healthy up to the first; more than the second is too much where the maker states no limit.
+ *  @source handbook/trade.md B5 (10: several trade texts; 25: AC 43.13-1B, aircraft) */
+const bands = { healthy: 0.1, usualLimit: 0.25 } as const;
+/** Of the leak's area that oil has to take. @source handbook/decision.md 2, B5 (judgement) */
+const third = 1 / 3;
+
+/** @source handbook/decision.md 2 */
+export const leakRows = (deciding: Deciding): readonly Row[] => {
+  const { leakDown: test, main, today } = deciding;
+  if (test === undefined || test.trust.voids !== undefined) return [];
+  const renewed = renewedAfter(deciding, { date: test.test.date, today });
+  const read = test.cylinders.filter(({ leakDown, label }) => leakDown !== undefined && !renewed.has(label));
+  const restsOn = test === main ? "this-test" : "other-records";
+  return [...allHealthy(read), ...read.flatMap((one) => rowsOf(test, one))].map((row): Row => ({
+    ...row,
+    from: `test ${test.test.id}`,
+    restsOn,
+  }));
+};
+
+type Size = "healthy" | "between" | "above";
+
+const sizeOf = (cylinder: CylinderAssessment, test: TestAssessment): Size => {
+  const { leakDown } = cylinder;
+  const limit = test.record.engine.leakDownLimits.lost ?? bands.usualLimit;
+  if (leakDown === undefined) return "between";
+  const isOver = leakDown.belowLimit || leakDown.lost > limit || leakDown.standing === "lagging";
+  if (isOver && leakDown.atLimit !== true) return "above";
+  return isHealthy(cylinder) ? "healthy" : "between";
+};
+
+const isHealthy = ({ leakDown, heard = [] }: CylinderAssessment): boolean =>
+  leakDown?.standing === "even" &&
+  leakDown.lost <= bands.healthy &&
+  heard.every(({ place, faint }) => place === "none" || (place === "crankcase" && faint));
+
+const allHealthy = (read: readonly CylinderAssessment[]): readonly Found[] => {
+  if (read.length === 0 || !read.every(isHealthy)) return [];
+  const most = Math.max(...read.map(({ leakDown }) => leakDown?.lost ?? 0));
+  return [{ row: "B1", text: `no cylinder lost more than ${percent(most)}` }];
+};
+
+const rowsOf = (test: TestAssessment, cylinder: CylinderAssessment): readonly Found[] => {
+  const { label, heard = [], leakDown } = cylinder;
+  const size = sizeOf(cylinder, test);
+  const lost = `cylinder ${label} lost ${percent(leakDown?.lost ?? 0)}`;
+  const at = (place: string): boolean => heard.some((one) => one.place === place && !one.faint);
+  if (size === "between" && heard.some(({ place, faint }) => place === "crankcase" && faint))
+    return [{ row: "B8", cylinder: label, text: `${lost}, a faint hiss at the crankcase` }];
+  if (size !== "above") return [];
+  const valve = (["exhaust", "intake"] as const).find(at);
+  const gasket = at("coolant") ? "bubbles in the coolant" : bothWays(test, cylinder);
+  const rows: readonly (readonly [Row["row"], string | undefined])[] = [
+    ["B2", valve === undefined ? undefined : `air at the ${valve}`],
+    ["B3", gasket],
+    ...(at("crankcase") ? crankcaseRows(test, label) : []),
+  ];
+  return rows.flatMap(([row, where]) =>
+    where === undefined ? [] : [{ row, cylinder: label, text: `${lost}, ${where}` }],
+  );
+};
+
+/** Air heard at a neighbour counts where the neighbour, indexed by itself, sends it back: through a shared manifold one open
+ *  valve does it too.  @source handbook/trade.md C2, the trap */
+const bothWays = (
+  { cylinders }: TestAssessment,
+  { label, heard = [] }: CylinderAssessment,
+): string | undefined => {
+  const to = heard.flatMap(({ place, neighbour }) =>
+    place === "neighbour" && neighbour !== undefined ? [neighbour] : [],
+  );
+  const back = cylinders.find(
+    (other) => to.includes(other.label) && other.heard?.some(({ neighbour }) => neighbour === label),
+  );
+  return back === undefined ? undefined : `air at cylinder ${back.label}, and back`;
+};
+
+const crankcaseRows = (test: TestAssessment, label: string): readonly (readonly [Row["row"], string])[] => {
+  const part = (what: LeakPart["what"]): LeakPart | undefined =>
+    test.leak?.parts.find((one) => one.label === label && one.what === what);
+  const [oiled, lower] = [part("oiled"), part("lower")];
+  const took = oiled?.shown === "yes" ? (oiled.share ?? 0) : 0;
+  const isSame = oiled?.shown === "no" && oiled.isLessThanHalf;
+  return [
+    ["B4", "air at the crankcase"],
+    ...(took >= third
+      ? [["B5", `air at the crankcase, oil took ${percent(took)} of the leak`] as const]
+      : []),
+    ...(isSame ? [["B6", "air at the crankcase, the same with oil"] as const] : []),
+    ...(lower?.shown === "yes" && (lower.share ?? 0) > 0
+      ? [["B7", "air at the crankcase, less with the piston lower"] as const]
+      : []),
+  ];
+};
