@@ -7,6 +7,7 @@ import { newDesk } from "./desk.ts";
 const reading = [
   "show",
   "history",
+  "decide",
   "how",
   "expect",
   "engine list",

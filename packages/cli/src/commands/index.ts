@@ -3,6 +3,7 @@
 import type { Command } from "../command.ts";
 
 import { amend } from "./amend.ts";
+import { decide } from "./decide.ts";
 import { demo } from "./demo.ts";
 import { engineAdd } from "./engine-add.ts";
 import { engineList } from "./engine-list.ts";
@@ -29,6 +30,7 @@ export const commands: readonly Command[] = [
   enter,
   show,
   history,
+  decide,
   how,
   expectedReading,
   engineAdd,

@@ -1,0 +1,84 @@
+// decide: what to do about the engine, with the evidence for and against, and what would change it.
+
+import {
+  type DecisionAssessment,
+  type DecisionChoices,
+  type EngineRecord,
+  assessDecision,
+  openings,
+} from "@sealtrend/core";
+import type { Args, Command } from "../command.ts";
+import { decideDocument } from "../documents/decide-document.ts";
+import { nodeWorld } from "../logbook/world.ts";
+import { decideScreen } from "../render/decide/decide.ts";
+import { pressureUnit, unitRead } from "../render/units.ts";
+import { decideOptions } from "./decide-steps/decide-options.ts";
+import { ownershipOf } from "./decide-steps/typed-ownership.ts";
+import { typedPrices } from "./decide-steps/typed-prices.ts";
+import { readFaultTables } from "./fault-tables.ts";
+import { pickRecord, pickTest, saidAside } from "./pick.ts";
+import { readRulesFile } from "./rule-sheet.ts";
+
+export const decide: Command = {
+  name: "decide",
+  summary: "the decision: leave it, watch it, test again, or work, and what would change it",
+  examples: [
+    "sealtrend decide tractor",
+    "sealtrend decide tractor --opened pistons-in --engine-out --own 5y",
+    "sealtrend decide mill --price work.reRing=620 --why",
+  ],
+  positionals: [{ name: "ENGINE", help: "the engine; may be left out where there is only one", need: "may" }],
+  options: decideOptions,
+  run: async (args, io) => {
+    const { logbook, record } = await pickRecord(args, io);
+    const prices = typedPrices(args);
+    const ownership = await ownershipOf(args, io, record.engine);
+    const path = args.text("rules");
+    const rules = path === undefined ? undefined : await readRulesFile(nodeWorld(io), path, io.width);
+    const dir = args.text("faults");
+    const tables = dir === undefined ? undefined : readFaultTables(nodeWorld(io), dir, io.width);
+    const choices: DecisionChoices = {
+      ...choicesOf(args, record),
+      today: io.today,
+      prices,
+      ...(ownership === undefined ? {} : { ownership }),
+      ...(rules === undefined ? {} : { rules: rules.sheet.rules }),
+      ...(tables === undefined ? {} : { faults: tables.faults }),
+    };
+    const assessment = assessDecision(record, choices);
+    const forGood = keptForGood(record, choices, assessment);
+    const read = assessment.test === undefined ? undefined : unitRead(assessment.test);
+    const unit = pressureUnit(args.text("units"), logbook.facts, read);
+    const kept = forGood === undefined ? {} : { forGood };
+    const detail = args.flag("why") ? "why" : "short";
+    const lines = decideScreen(assessment, { unit, width: io.width, detail, ...kept });
+    const aside = (rules?.aside ?? "") + (tables?.aside ?? "") + (saidAside(logbook).aside ?? "");
+    const json = decideDocument(assessment, { unit: "kPa", ...kept });
+    return { exit: 0, text: `${lines.join("\n")}\n`, json, ...(aside === "" ? {} : { aside }) };
+  },
+};
+
+/** How far it is open, and the test to go by. */
+const choicesOf = (
+  args: Args,
+  record: EngineRecord,
+): Pick<DecisionChoices, "test" | "opened" | "engineOut"> => {
+  const typed = args.text("opened");
+  const opened = openings.find((one) => one === typed);
+  const named = args.text("test");
+  return {
+    ...(named === undefined ? {} : { test: pickTest(record, named).id }),
+    ...(opened === undefined ? {} : { opened }),
+    ...(args.flag("engine-out") ? { engineOut: true } : {}),
+  };
+};
+
+/** The same engine kept for good, where it is open and its age is known: a question of its own. */
+const keptForGood = (
+  record: EngineRecord,
+  choices: DecisionChoices,
+  { horizon, done }: DecisionAssessment,
+): DecisionAssessment | undefined => {
+  const asked = horizon.kind === "years" && done.length > 0 && record.engine.renewed !== undefined;
+  return asked ? assessDecision(record, { ...choices, ownership: { kind: "for-good" } }) : undefined;
+};

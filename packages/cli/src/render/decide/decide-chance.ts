@@ -1,0 +1,93 @@
+// The chance of need, and beside it what it is held against: the break-even by price, by ratio, or by life used up.
+
+import type { DecisionAssessment } from "@sealtrend/core";
+import { aboutChance, aboutMoney, workNames, yearsText } from "./decide-words.ts";
+import { fixed, percent } from "../words.ts";
+
+/** `Doing rings and bearings now pays only if the chance of needing them within 5 years exceeds about 4 in 10; the readings
+ *  say about 1 in 10.` Empty where nothing can be held against anything. */
+export const breakEvenText = (assessment: DecisionAssessment): string => {
+  const { decision, horizon } = assessment;
+  if (horizon.kind === "for-good") return keptText(assessment);
+  if (decision.comparison?.breakEven !== undefined) return pricedText(assessment);
+  return decision.ratio === undefined ? "" : ratioText(assessment);
+};
+
+/** What the readings say of the chance; empty where they say nothing. */
+export const chanceSentence = (assessment: DecisionAssessment): string => {
+  const { decision, horizon, chanceUnknown } = assessment;
+  const { chance } = decision;
+  if (chance === undefined)
+    return chanceUnknown === undefined
+      ? ""
+      : `The chance of needing work is not known: ${lowered(chanceUnknown)}`;
+  return `That ${whose(assessment)} passes its cranking limit within ${yearsText(horizon.years)}: ${aboutChance(chance.probability)}.`;
+};
+
+/** `cylinder 3`: of which the chance is. */
+export const whose = ({ decision: { chance }, history }: DecisionAssessment): string =>
+  chance?.label !== undefined && history.record.engine.cylinders.includes(chance.label)
+    ? `cylinder ${chance.label}`
+    : "the engine";
+
+const lowered = (text: string): string => {
+  const first = text.charAt(0).toLowerCase() + text.slice(1);
+  return first.endsWith(".") ? first : `${first}.`;
+};
+
+const pricedText = ({ decision, horizon }: DecisionAssessment): string => {
+  const { comparison, chance } = decision;
+  if (comparison?.breakEven === undefined || chance === undefined) return "";
+  const turns = comparison.breakEven.probability;
+  const work = workNames[comparison.act];
+  const said = aboutChance(chance.probability);
+  const within = `within ${yearsText(horizon.years)}`;
+  if (turns === undefined || turns >= 1)
+    return `At these prices doing ${work} before it is needed never pays; the chance of needing work ${within} is ${said}.`;
+  if (turns <= 0) return `At these prices doing ${work} now pays whatever the chance of needing it.`;
+  const bound = aboutChance(turns);
+  const apart =
+    bound === said ? `much the same, a little ${chance.probability > turns ? "more" : "less"}` : said;
+  return `Doing ${work} now pays only if the chance of needing work ${within} exceeds ${bound}; the readings say ${apart}.`;
+};
+
+/** Without any price. */
+const ratioText = ({ decision, horizon }: DecisionAssessment): string => {
+  const { ratio, chance } = decision;
+  if (ratio === undefined) return "";
+  const work = workNames[ratio.act];
+  const said =
+    chance === undefined || decision.reasons[0] === "chance-above-risk"
+      ? ""
+      : ` The chance of needing work within ${yearsText(horizon.years)} is ${aboutChance(chance.probability)}.`;
+  return ratio.flipRatio === undefined
+    ? `No prices are given. Doing ${work} now pays at no price of getting in again.${said}`
+    : `No prices are given. Doing ${work} now pays only if getting in again costs more than about ${ratioNumber(ratio.flipRatio)} times its parts and machining.${said}`;
+};
+
+export const ratioNumber = (ratio: number): string => fixed(ratio, ratio < 10 ? 1 : 0);
+
+/** Kept for good: the share of life used up against what the job costs now for what it costs later. */
+const keptText = ({ decision }: DecisionAssessment): string => {
+  const { keep } = decision;
+  if (keep === undefined)
+    return decision.missing.includes("age")
+      ? "Kept for good every engine needs its rings some day; whether now depends on its age, which is not known."
+      : "Kept for good every engine needs its rings some day; whether now depends on the years it has left, which no reading here tells.";
+  const life = `about ${percent(keep.used)} of the life of its rings is used up`;
+  if (keep.priceRatio === undefined)
+    return `Kept for good: doing rings and bearings now pays if it costs less than ${percent(keep.used)} of what it costs later, for ${life}.`;
+  const price = `the job costs ${percent(keep.priceRatio)} now of what it costs later`;
+  return `Kept for good: ${life}, and ${price}; it pays while the first is the greater.`;
+};
+
+/** What waiting costs where the need is there. */
+export const waitingText = (assessment: DecisionAssessment): string => {
+  const { comparison } = assessment.decision;
+  if (comparison === undefined) return "";
+  const within = `within ${yearsText(assessment.horizon.years)}`;
+  const amount = aboutMoney(Math.abs(comparison.difference), assessment);
+  return comparison.difference > 0
+    ? `Waiting is expected to cost about ${amount} more ${within}.`
+    : `In money waiting is about ${amount} cheaper ${within}.`;
+};

@@ -1,0 +1,48 @@
+// The limit of the worst channel of wear, moved, in the unit it is stated in.
+
+import {
+  type DecisionAssessment,
+  type PressureUnit,
+  type WearChannel,
+  fromSi,
+  writeNumber,
+} from "@sealtrend/core";
+import { fixed } from "../words.ts";
+
+/** The channel that the chance is of; absent where it is not known. */
+export const worstChannel = ({
+  wear,
+  decision,
+}: Pick<DecisionAssessment, "wear" | "decision">): WearChannel | undefined =>
+  wear.find(
+    ({ label, probability }) =>
+      label === decision.chance?.label && probability === decision.chance.probability,
+  );
+
+/** `0.88 of the others`, `26 bar`; undefined where the channel is not known.  @param at, value - ln, moved and as it stands */
+export const limitAt = (
+  assessment: Pick<DecisionAssessment, "wear" | "decision">,
+  { at, value, unit }: { readonly at: number; readonly value: number; readonly unit: PressureUnit },
+): string | undefined => {
+  const channel = worstChannel(assessment);
+  return channel === undefined ? undefined : limitWords(channel, channel.limit * Math.exp(at - value), unit);
+};
+
+/** The same as numbers of a document. @param at, value - ln, moved and as it stands */
+export const limitDocument = (
+  assessment: Pick<DecisionAssessment, "wear" | "decision">,
+  at: number,
+  value: number,
+) => {
+  const channel = worstChannel(assessment);
+  const moved = { by: Math.expm1(at - value) };
+  if (channel === undefined) return moved;
+  const limit = channel.limit * Math.exp(at - value);
+  return channel.against === "maker-minimum"
+    ? { ...moved, limit_kPa: fromSi(limit, "kPa") }
+    : { ...moved, limit_ratio: limit };
+};
+
+/** A limit in words. @param limit - ratio, or pressure [Pa gauge] */
+export const limitWords = ({ against }: WearChannel, limit: number, unit: PressureUnit): string =>
+  against === "ratio-to-others" ? `${fixed(limit, 2)} of the others` : `${writeNumber(limit, unit)} ${unit}`;

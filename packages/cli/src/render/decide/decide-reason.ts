@@ -1,0 +1,158 @@
+// Why this word: one or two sentences under the verdict, the case of the handbook first.
+
+import type { DecisionAssessment, Reason, WornPlace } from "@sealtrend/core";
+import { breakEvenText, chanceSentence, waitingText } from "./decide-chance.ts";
+import { speaksForWear } from "./decide-evidence.ts";
+import { levelText } from "./decide-level.ts";
+import { testAgainText } from "./decide-test-again.ts";
+import { aboutChance, isOpen, placeNames, workNames, yearsText } from "./decide-words.ts";
+import { joined, sentence } from "../words.ts";
+
+/** A paragraph.  @source handbook/decision.md 8 */
+export const reasonText = (assessment: DecisionAssessment): string =>
+  [stopText(assessment), ...casesOf(assessment)].filter((text) => text !== "").join(" ");
+
+const casesOf = (assessment: DecisionAssessment): readonly string[] => {
+  switch (assessment.decision.saying) {
+    case "needed":
+      return neededText(assessment);
+    case "open-opportunity":
+    case "opportunity":
+      return opportunityText(assessment);
+    case "level":
+      return [levelText(assessment), breakEvenText(assessment)];
+    case "test-again":
+      return testAgainText(assessment);
+    case "open-leave":
+    case "no-prices":
+      return [watchText(assessment), openText(assessment)];
+    case "watch":
+      return [watchText(assessment), layupText(assessment)];
+    case "leave":
+      return [leaveText(assessment), chanceSentence(assessment)];
+  }
+};
+
+const leaveText = ({ evidence }: DecisionAssessment): string => {
+  if (evidence.length === 0) return "Nothing on record asks for work, but little was looked at.";
+  return evidence.some((row) => row.use === "counted" && speaksForWear(row))
+    ? "What speaks for wear is not enough for work."
+    : "Nothing on record asks for work.";
+};
+
+/** `stop`, whatever the verdict: what was seen that a running engine does not forgive. */
+const stopText = ({ decision, evidence }: DecisionAssessment): string => {
+  if (decision.urgency !== "stop") return "";
+  const seen = evidence.filter(({ row }) => row === "F3" || row === "G1" || row === "H2");
+  return `Stop: do not run it until this is looked at: ${joined(seen.map(({ text, from }) => `${text} (${from})`))}.`;
+};
+
+const needPlaces: Readonly<Record<"topEnd" | "reRing" | "rebuild", readonly WornPlace[]>> = {
+  topEnd: ["top"],
+  reRing: ["rings", "top"],
+  rebuild: ["bottom", "bore", "rings", "top"],
+};
+
+/** `Rings: leak-down, oil use and blow-by agree. No urgent stop.` */
+const neededText = (assessment: DecisionAssessment): readonly string[] => {
+  const { decision } = assessment;
+  const { scores, need, urgency } = decision;
+  if (need === undefined) return [];
+  const places = needPlaces[need].filter((place) => scores[place].state === "established");
+  const said = places.map((place) => {
+    const lines = scores[place].linesFor;
+    const agree = lines.length === 1 ? `${lines[0] ?? ""} beyond the limit` : `${joined(lines)} agree`;
+    return `${sentence(placeNames[place])}: ${agree}.`;
+  });
+  const calm = urgency === "planned" || urgency === "not-urgent" ? "No urgent stop." : "";
+  return [...said, waitingText(assessment), calm];
+};
+
+const opportunityText = (assessment: DecisionAssessment): readonly string[] => {
+  const { decision } = assessment;
+  const due = decision.reasons.includes("need-established");
+  const why = isOpen(assessment)
+    ? "cheaper now than later, because the way in is already paid for"
+    : assessment.done.length > 0
+      ? "cheaper now than later, because it is out already"
+      : "cheaper now than later";
+  const first = due
+    ? `The top end is due; rings and bearings with it are not needed today, but ${why}.`
+    : `Not needed today, but ${why}.`;
+  // what stops the engine comes before what is cheap
+  const even = decision.urgency === "stop" ? "" : breakEvenText(assessment);
+  return [first, even, measureText(assessment)];
+};
+
+const partNames = { bore: "bore", "ring-gap": "ring gap", bearings: "bearings" } as const;
+
+/** `Measure bore, ring gap and bearings before ordering.` */
+const measureText = ({ decision }: DecisionAssessment): string => {
+  const open = decision.guards.flatMap((guard) => (guard.code === "subject-to-measuring" ? guard.open : []));
+  return open.length === 0 ? "" : `Measure ${joined(open.map((part) => partNames[part]))} before ordering.`;
+};
+
+const openText = (assessment: DecisionAssessment): string => {
+  const held = breakEvenText(assessment);
+  if (held === "" || assessment.horizon.kind === "for-good")
+    return `${held} ${chanceSentence(assessment)}`.trim();
+  return held;
+};
+
+/** Why it is watched; empty where it is not. */
+const watchText = (assessment: DecisionAssessment): string => {
+  if (assessment.decision.verdict !== "watch-it") return "";
+  const [first] = assessment.decision.reasons
+    .map((reason) => watchSentence(reason, assessment))
+    .filter((text) => text !== "");
+  return first ?? "";
+};
+
+const watchSentence = (reason: Reason, assessment: DecisionAssessment): string => {
+  const { decision, horizon } = assessment;
+  const chance = decision.chance === undefined ? "" : aboutChance(decision.chance.probability);
+  switch (reason) {
+    case "wear-developing":
+      return developingText(assessment);
+    case "history-alarm":
+      return "The history gives an alarm, and no more than that speaks for wear.";
+    case "limit-in-sight":
+      return `The limit is in sight: within ${yearsText(decision.next.riskYears ?? 0)} the chance of passing it reaches ${aboutChance(decision.next.risk)}.`;
+    case "watching-cheaper":
+      return "Watching costs less than leaving it alone: it catches what waiting would make dear.";
+    case "chance-above-risk":
+      return `That the limit is passed within ${yearsText(horizon.years)}: ${chance}, more than the ${aboutChance(decision.next.risk).replace("about ", "")} that is taken without watching.`;
+    case "safety-step":
+      return `${leaveText(assessment)} Where lives hang on it, it is watched all the same.`;
+    default:
+      return "";
+  }
+};
+
+const developingText = ({ decision }: DecisionAssessment): string => {
+  const places = (["top", "rings", "bore", "bottom"] as const).filter(
+    (place) => decision.scores[place].state !== "not-shown",
+  );
+  const lines = [...new Set(places.flatMap((place) => decision.scores[place].linesFor))];
+  return `Something speaks for wear of ${joined(places.map((place) => placeNames[place]))} (${joined(lines)}), not enough for work.`;
+};
+
+/** In place: acting pays, but not yet. */
+const layupText = (assessment: DecisionAssessment): string => {
+  const { decision, horizon } = assessment;
+  if (!decision.reasons.includes("work-in-sight")) return chanceSentence(assessment);
+  const { comparison, plan, planBy, chance } = decision;
+  const work = workNames[comparison?.act ?? "reRing"];
+  const said =
+    chance === undefined
+      ? ""
+      : ` (chance of needing work within ${yearsText(horizon.years)}: ${aboutChance(chance.probability)})`;
+  if (plan === undefined || planBy === undefined)
+    return `Doing ${work} before it is needed would pay${said}, but no layup is cheaper than the next.`;
+  const best = plan.best === 0 ? "at the next layup" : `in ${yearsText(plan.best)}`;
+  const latest =
+    planBy === plan.best
+      ? ""
+      : ` and costs hardly more until ${planBy === 0 ? "then" : `${yearsText(planBy)} from now`}`;
+  return `Plan ${work} for a layup: cheapest ${best}${latest}${said}.`;
+};

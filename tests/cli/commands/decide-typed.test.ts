@@ -1,0 +1,144 @@
+// What `decide` takes on its command line, and what it asks.
+
+import { expect, test } from "vitest";
+import { cases, decided } from "./decide-desk.ts";
+import { newDesk } from "./desk.ts";
+
+const type = (line: readonly string[], answers?: readonly string[]) =>
+  newDesk().type(
+    ["decide", ...line, "--logbook", cases, "--as-of", "2026-11-25"],
+    answers === undefined ? {} : { answers },
+  );
+
+test.each([
+  ["5y", 5],
+  ["11y", 11],
+  ["1.5y", 1.5],
+])("--own %s is so many years", async (own, years) => {
+  expect((await decided(`healthy --own ${own}`)).horizon_years).toBe(years);
+});
+
+test("--own that is no time is refused with what to type", async () => {
+  const months = await type(["healthy", "--own", "18 months"]);
+  expect(months.exit).toBe(2);
+  expect(months.err).toContain("--own 1.5y");
+  for (const own of ["soon", "-3y", "0y", "5 days", "1000y"]) {
+    const { exit, err } = await type(["healthy", `--own=${own}`]);
+    expect([own, exit]).toEqual([own, 2]);
+    expect(err).toContain("--own");
+  }
+});
+
+test("a price stands over that of engine.json, and several follow one another", async () => {
+  const line = "healthy --opened pistons-in --engine-out";
+  // handbook/decision.md 9, example 1 by hand: G = now + redo = reRing + .05 (reRing + 1200)
+  const { breakEven } = await decided(`${line} --price work.reRing=1000 test=20`);
+  expect(breakEven?.G).toBeCloseTo(1000 + 0.05 * 2200, 9);
+  const twice = await decided(`${line} --price prices.work.reRing=1000 --price test=20`);
+  expect(twice.breakEven).toEqual(breakEven);
+});
+
+test("an unknown price is answered with the nearest, a number that is none with one to type", async () => {
+  const unknown = await type(["healthy", "--price", "work.rering2=620"]);
+  expect(unknown.exit).toBe(2);
+  expect(unknown.err).toContain("--price work.reRing=620");
+  const last = await type(["healthy", "--price", "headOff=300"]);
+  expect(last.err).toContain("--price jobs.headOff=300");
+  for (const [typed, mend] of [
+    ["work.reRing=620EUR", "--price work.reRing=620"],
+    ["work.reRing=-620", "--price work.reRing=620"],
+    ["work.reRing=1,200", "--price work.reRing=1200"],
+    ["work.reRing=much", "--price work.reRing=620"],
+    ["spoil=2", "--price spoil=0.2"],
+    ["work.reRing", "--price work.reRing=620"],
+  ] as const) {
+    const { exit, err } = await type(["healthy", "--price", typed]);
+    expect([typed, exit]).toEqual([typed, 2]);
+    expect(err).toContain(mend);
+  }
+});
+
+test("all faults of the prices are named at once, and one name has one price", async () => {
+  const { exit, err } = await type(["healthy", "--price", "a=1", "test=x", "day=1", "day=2"]);
+  expect(exit).toBe(2);
+  expect(err).toContain('"a=1"');
+  expect(err).toContain('"test=x"');
+  expect(err).toContain("day has two prices");
+});
+
+test("on a terminal the horizon is asked once, where nobody said; Enter takes five years and says so", async () => {
+  const asked = await type(["untested"], ["11y"]);
+  expect(asked.asked).toHaveLength(1);
+  expect(asked.out).not.toContain("Nobody said");
+  const entered = await type(["untested"], [""]);
+  expect(entered.asked).toHaveLength(1);
+  expect(entered.out).toContain("Nobody said how long you keep it: 5 years");
+  const unclear = await type(["untested"], ["a while", "8"]);
+  expect(unclear.asked).toHaveLength(2);
+  expect((await type(["untested"], ["q"])).exit).toBe(2);
+});
+
+test("nothing is asked where engine.json says it, where it was typed, or where nobody can answer", async () => {
+  expect((await type(["healthy"], ["11y"])).asked).toEqual([]);
+  expect((await type(["untested", "--own", "5y"], ["11y"])).asked).toEqual([]);
+  expect((await type(["untested", "--no-input"], ["11y"])).asked).toEqual([]);
+  expect((await type(["untested"])).asked).toEqual([]);
+});
+
+test("--test goes by that test, and an unknown one is named with a near one", async () => {
+  const ids = await decided("healthy --test 2026-11-20a");
+  expect(ids.decision.code).toBe("leave-it");
+  const { exit, err } = await type(["healthy", "--test", "2026-11-20b"]);
+  expect(exit).toBe(2);
+  expect(err).toContain("2026-11-20a");
+});
+
+test("--opened takes the five states, and names them otherwise", async () => {
+  const { exit, err } = await type(["healthy", "--opened", "half"]);
+  expect(exit).toBe(2);
+  expect(err).toContain("pistons-in");
+});
+
+test("every state of the engine is the access of its own", async () => {
+  const access = async (words: string): Promise<unknown> =>
+    (
+      await newDesk().json(
+        "decide",
+        "healthy",
+        ...words.split(" "),
+        "--logbook",
+        cases,
+        "--as-of",
+        "2026-11-25",
+      )
+    ).access;
+  expect(await access("--own 5y")).toBe("in-place");
+  expect(await access("--engine-out")).toBe("engine-out-closed");
+  expect(await access("--opened head-off")).toBe("head-off");
+  expect(await access("--opened bottom-open")).toBe("bottom-open");
+  for (const state of ["pistons-in", "pistons-out", "crank-out"])
+    expect(await access(`--opened ${state}`)).toBe("fully-open");
+});
+
+test("--faults and --rules go by sheets of the user's own, and say so or name what is missing", async () => {
+  const desk = newDesk();
+  const at = ["--logbook", cases, "--as-of", "2026-11-25"];
+  desk.put(
+    "mine/words.csv",
+    "word,least,status,source\nlikely,0.5,judgement,own\nnot likely,0,judgement,own\n",
+  );
+  const own = await desk.type(["decide", "falling", "--faults", "mine", ...at]);
+  expect([own.exit, own.err.replace(/\s+/g, " ")]).toEqual([
+    0,
+    "causes by the tables in mine: words.csv; the other 29 as shipped ",
+  ]);
+  const none = await desk.type(["decide", "falling", "--rules", "none.csv", ...at]);
+  expect(none.exit).toBe(3);
+  expect(none.err).toContain("none.csv");
+});
+
+test("--as-of decides by what was known that day", async () => {
+  const document = await newDesk().json("decide", "valve", "--logbook", cases, "--as-of", "2022-12-01");
+  expect((document.test as { date: string }).date).toBe("2022-11-20");
+  expect((document.decision as { code: string }).code).not.toBe("open-the-top-end");
+});
