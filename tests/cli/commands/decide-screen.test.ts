@@ -77,6 +77,13 @@ test("open, with nothing needed, it says close it up, the chance beside its brea
   expect(text).toMatch(/not seen .*blow-by/);
 });
 
+test("the years of ownership at which it turns stand among what flips it", async () => {
+  const text = (await screen("healthy --opened pistons-in --engine-out")).replace(/\s+/g, " ");
+  expect(text).toMatch(/flips .*\d+ years of ownership instead of 5 .*measure/);
+  const { flips } = await decided("healthy --opened pistons-in --engine-out");
+  expect(flips.map(({ input }) => input)).toContain("horizon");
+});
+
 test("kept for good it is re-ringed while it is open, subject to measuring, and what it would take to turn is said", async () => {
   const text = (await screen("healthy --opened pistons-in --engine-out --own for-good")).replace(/\s+/g, " ");
   expect(text).toContain(

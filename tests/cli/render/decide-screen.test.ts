@@ -54,20 +54,18 @@ const prices = {
 };
 
 const inputs: fc.Arbitrary<DecisionInput> = fc.record({
-  rows: fc
-    .uniqueArray(fc.constantFrom(...ids), { maxLength: 9 })
-    .map((rows) =>
-      rows.map((id) => ({
-        id,
-        text: `what was found of ${id.toLowerCase()}`,
-        restsOn: "other-records" as const,
-      })),
-    ),
+  rows: fc.uniqueArray(fc.constantFrom(...ids), { maxLength: 9 }).map((rows) =>
+    rows.map((id) => ({
+      id,
+      text: `what was found of ${id.toLowerCase()}`,
+      restsOn: "other-records" as const,
+    })),
+  ),
   trust: fc.constantFrom("trusted", "trusted", "trusted", "doubtful", "void"),
   wear: fc.oneof(
     fc.constant({ kind: "unknown" } as const),
     fc
-      .double({ min: 1e-6, max: 1, noNaN: true })
+      .oneof(fc.double({ min: 0, max: 1, noNaN: true }), fc.constantFrom(0, 5e-324, 1e-300, 1 - 2 ** -53, 1))
       .map((probability) => ({ kind: "typed", probability }) as const),
   ),
   shares: fc.constantFrom("one-low", "evenly-low", "healthy"),

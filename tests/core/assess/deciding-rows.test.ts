@@ -1,7 +1,7 @@
 // Which rows of the ladder the records give, each by its condition in handbook/decision.md 2. Readings and notes invented.
 
 import { expect, test } from "vitest";
-import { decided, rowsIn } from "./deciding-records.ts";
+import { decided, openEngine, rowsIn } from "./deciding-records.ts";
 import type { Row } from "./records.ts";
 
 const warm = { gauge: "red", crank_rpm: "250", throttle: "open", engine_temp: "warm" };
@@ -76,6 +76,12 @@ test("A8: a cylinder that loses year by year", () => {
     dry(`${year}-05-01`, `150 150 ${String(150 - 5 * i)} 150`),
   );
   expect(rowsIn({ tests })).toContain("A8");
+});
+
+test("A8: a cylinder that falls at 1 chance in 20 is no alarm, and no row", () => {
+  // the line of handbook/decision.md 9, example 1: t = -.00646/.00279 = -2.3, one-sided p about .02; the alarm asks for less
+  // than .001/4, and only the engine as a whole counts at .05
+  expect(rowsIn(openEngine)).not.toContain("A8");
 });
 
 test("B1: no cylinder lost more than a tenth, nothing heard but a faint hiss at the crankcase", () => {
@@ -175,6 +181,17 @@ test("D, E, F, G, H and I: words of the notes", () => {
   expect(ofNotes(note("score", "heavy", { cylinders: "3" }))).toEqual(["I2"]);
   expect(ofNotes(note("crosshatch", "gone"))).toEqual(["I3"]);
   expect(ofNotes(note("crosshatch", "full"))).toEqual(["I4"]);
+});
+
+test("H3: no lost coolant speaks against gasket and crack, not against a valve that is heard", () => {
+  const none = (place: string) =>
+    rowsIn({
+      tests: [leak("2026-05-01", "76 76 40 76"), heard("2026-05-01", `none none ${place} none`)],
+      notes: [note("coolant loss", "none")],
+    });
+  expect(none("exhaust")).toEqual(["B2"]);
+  expect(none("intake")).toEqual(["B2"]);
+  expect(none("crankcase")).toEqual(["B4", "H3"]);
 });
 
 test("hone marks in one bore say nothing of the others, and a score anywhere ends clean bores", () => {

@@ -126,7 +126,12 @@ test("what is open decides what can be measured and what is paid for", () => {
   expect(inputOf(openEngine, { engineOut: true }).done).toEqual(["engineOut"]);
   expect(inputOf(openEngine).test?.what).toBe("cranking");
   expect(inputOf(openEngine, { engineOut: true }).test?.what).toBe("leak-down");
-  expect(inputOf(openEngine, asOpen).test).toEqual({ what: "measurement", tells: { kind: "as-judged" } });
+  // a measurement takes the time of a test, 15
+  expect(inputOf(openEngine, asOpen).test).toEqual({
+    what: "measurement",
+    cost: 15,
+    tells: { kind: "as-judged" },
+  });
   expect(decided(openEngine).measureNow).toEqual([]);
 });
 

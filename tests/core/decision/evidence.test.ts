@@ -20,6 +20,15 @@ const states = ({ scores }: Decision): readonly string[] =>
   [scores.top, scores.rings, scores.bore, scores.bottom].map(({ score, state }) => `${score} ${state}`);
 const codes = ({ guards }: Decision): readonly string[] => guards.map(({ code }) => code);
 
+test("a published condition names who published it, any other says that nobody did", () => {
+  for (const { status, source } of Object.values(ladder)) {
+    expect(source).not.toContain("handbook");
+    if (status === "judgement") expect(source).toBe("judgement of this tool");
+    if (status === "common practice") expect(source).toBe("common practice, no source");
+    if (status === "published") expect(source).not.toMatch(/^(?:judgement|common practice)/);
+  }
+});
+
 test("every row has points from -3 to 4, a condition and a source", () => {
   // handbook/decision.md 2: A 8, B 8, C 5, D 2, E 2, F 4, G 2, H 3, I 4, J 7
   expect(Object.keys(ladder)).toHaveLength(45);

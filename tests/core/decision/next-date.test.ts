@@ -61,6 +61,19 @@ test("a limit nearer than a month, or ten hours, is no watch: test before hard u
   expect(decide({ ...quiet, wear: falling(-0.0945), hoursPerYear: 200 }).verdict).toBe("watch-it");
 });
 
+test("open it cannot be tested: it is watched, and the near limit comes first", () => {
+  const near = { ...quiet, wear: falling(-0.0915) };
+  for (const done of [["headOff"], ["headOff", "bottomOpen", "engineOut"]] as const) {
+    const found = decide({ ...near, done });
+    expect(found.verdict).toBe("watch-it");
+    expect(found.reasons[0]).toBe("limit-too-near");
+    expect(found.next.step).toBe("retest-before-hard-use");
+  }
+  // a leak-down is possible with the pan off, and on the stand (handbook/decision.md 3, access states)
+  expect(decide({ ...near, done: ["bottomOpen"] }).verdict).toBe("test-again");
+  expect(decide({ ...near, done: ["engineOut"] }).verdict).toBe("test-again");
+});
+
 test("a limit passed already is passed now", () => {
   expect(decide({ ...quiet, wear: falling(-0.05) }).next.riskYears).toBe(0);
 });

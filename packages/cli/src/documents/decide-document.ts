@@ -16,7 +16,6 @@ import { guardText, guardTexts } from "../render/decide/decide-guards.ts";
 import { limitDocument } from "../render/decide/decide-limit.ts";
 import { headline } from "../render/decide/decide-headline.ts";
 import { reasonText } from "../render/decide/decide-reason.ts";
-import { sourceNamed } from "../render/decide/decide-why.ts";
 
 /** What is undefined is left out when the document is written. @param forGood - the decision if it were kept for good */
 export const decideDocument = (
@@ -114,12 +113,8 @@ export const decideDocument = (
   };
 };
 
-/** With its condition, and what its source names beside our own collection. */
-const rowDocument = ({ source, ...found }: FoundRow) => ({
-  ...found,
-  when: ladder[found.row].when,
-  source: sourceNamed(source),
-});
+/** With its condition. */
+const rowDocument = (found: FoundRow) => ({ ...found, when: ladder[found.row].when });
 
 /** A text with ordinary spaces. */
 const plain = (text: string): string => text.replaceAll("\u00a0", " ");

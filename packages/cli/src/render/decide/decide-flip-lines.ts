@@ -2,7 +2,7 @@
 
 import type { DecisionAssessment, PressureUnit } from "@sealtrend/core";
 import type { Room } from "./decide-evidence.ts";
-import { flipText, flipsOf } from "./decide-flips.ts";
+import { type Flip, flipText, flipsOf } from "./decide-flips.ts";
 import { verdictWords } from "./decide-words.ts";
 import { prose } from "../prose.ts";
 
@@ -12,22 +12,30 @@ interface Given {
   readonly forGood?: DecisionAssessment;
 }
 
-/** At most three inputs, and keeping it for good where that changes the word. The ratio stands in the reason. */
+/** At most three inputs, the years of ownership always among them, and keeping it for good where that changes the word. The
+ *  ratio stands in the reason. */
 export const flipLines = (assessment: DecisionAssessment, given: Given, room: Room): readonly string[] => {
   const { unit, width, forGood } = given;
   const { decision } = assessment;
   if (decision.verdict === "test-again" && decision.testWorth?.asked !== "yes") return [];
   const isNeeded = decision.basis === "needed";
   const kept = forGood === undefined || isNeeded ? [] : keptText(assessment, forGood);
-  const flips = flipsOf(assessment)
-    .filter(({ input }) => input !== "accessRatio")
-    .slice(0, room === "least" ? 2 : 3);
-  const texts = [...kept, ...flips.map((flip) => flipText(flip, assessment, unit))];
+  const flips = flipsOf(assessment).filter(({ input }) => input !== "accessRatio");
+  const texts = [
+    ...kept,
+    ...told(flips, room === "least" ? 2 : 3).map((flip) => flipText(flip, assessment, unit)),
+  ];
   if (texts.length === 0)
-    return isNeeded || decision.comparison === undefined
+    return isNeeded || room === "least" || decision.comparison === undefined
       ? []
       : prose("nothing that was tried, one thing at a time", width, "flips      ");
   return prose(texts.join(" · "), width, isNeeded ? "level at   " : "flips      ");
+};
+
+/** The first ones; the last of them gives way to the years of ownership where those are not among them. */
+const told = (flips: readonly Flip[], most: number): readonly Flip[] => {
+  const years = flips.findIndex(({ input }) => input === "horizon");
+  return flips.filter((_, i) => (years < most ? i < most : i < most - 1 || i === years));
 };
 
 /** Kept for good: another word, or nothing to say. */

@@ -21,6 +21,8 @@ export const headline = (assessment: DecisionAssessment): string => {
   const said = sentences[decision.verdict];
   if (decision.testWorth?.asked === "yes" && decision.testWorth.what === "measurement")
     return "Test again: measure it before you decide.";
+  if (decision.verdict === "watch-it" && decision.reasons[0] === "limit-too-near")
+    return "Measure it, close it up, and watch it.";
   const state = isOpen(assessment) ? "open" : done.length > 0 ? "out" : "inPlace";
   if (decision.basis === "opportunity") return said[`${state}Chance`] ?? said[state];
   if (decision.urgency === "before-further-use")

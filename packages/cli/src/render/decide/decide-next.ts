@@ -30,14 +30,22 @@ export const nextLines = (assessment: DecisionAssessment, width: number): readon
     return step === "offered-test" && assessment.input.test?.what === "measurement"
       ? []
       : prose(`${steps[step](assessment)}${closedText(assessment)}`, width, "next       ");
+  if (step === "retest-before-hard-use")
+    return prose(`${steps[step](assessment)}${closedText(assessment)}`, width, "next test  ");
   if (decision.basis !== "nothing-shown") return prose(workText(assessment), width, "next       ");
   const look = step === "look-inside-and-retest" ? `${steps[step](assessment)}; then ` : "";
   return prose(`${look}${dateText(assessment)}`, width, "next test  ");
 };
 
 /** Where it cannot be turned over as it stands. */
-const closedText = (assessment: DecisionAssessment): string =>
-  isOpen(assessment) ? " (once it is closed up)" : "";
+const closedText = (assessment: DecisionAssessment): string => {
+  if (!isOpen(assessment)) return "";
+  return isLeakDown(assessment) ? " (if it can be turned as it is)" : " (once it is closed up)";
+};
+
+/** Before hard use, with the head on and the bottom end open: the one test that is left. */
+const isLeakDown = ({ decision }: DecisionAssessment): boolean =>
+  decision.access === "bottom-open" && decision.next.step === "retest-before-hard-use";
 
 /** What goes before the work, and the first test after it. */
 const workText = (assessment: DecisionAssessment): string => {
@@ -81,7 +89,8 @@ const steps: Readonly<Record<NextStep, (assessment: DecisionAssessment) => strin
   "prove-gauge-throttle-battery": (given) =>
     `prove the gauge, open the throttle, charge the battery, note the cranking speed, then test again: ${how("dry", given)}`,
   "measure-again": () => "measure it a second time, set up anew",
-  "retest-before-hard-use": (given) => `test again before hard use: ${how("dry", given)}`,
+  "retest-before-hard-use": (given) =>
+    `test again before hard use: ${how(isLeakDown(given) ? "leak-down" : "dry", given)}`,
   "offered-test": (given) => {
     const kind = given.input.test?.what;
     if (kind === "measurement") return "measure it while it is open";

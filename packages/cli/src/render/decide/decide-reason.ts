@@ -4,7 +4,7 @@ import type { DecisionAssessment, Reason, WornPlace } from "@sealtrend/core";
 import { breakEvenText, chanceSentence, waitingText } from "./decide-chance.ts";
 import { speaksForWear } from "./decide-evidence.ts";
 import { levelText } from "./decide-level.ts";
-import { testAgainText } from "./decide-test-again.ts";
+import { testAgainText, tooNearText } from "./decide-test-again.ts";
 import { aboutChance, isOpen, placeNames, workNames, yearsText } from "./decide-words.ts";
 import { joined, sentence } from "../words.ts";
 
@@ -20,7 +20,7 @@ const casesOf = (assessment: DecisionAssessment): readonly string[] => {
     case "opportunity":
       return opportunityText(assessment);
     case "level":
-      return [levelText(assessment), breakEvenText(assessment)];
+      return [nearOpenText(assessment), levelText(assessment), breakEvenText(assessment)];
     case "test-again":
       return testAgainText(assessment);
     case "open-leave":
@@ -108,10 +108,18 @@ const watchText = (assessment: DecisionAssessment): string => {
   return first ?? "";
 };
 
+/** Open it can be measured, not tested. */
+const nearOpenText = (assessment: DecisionAssessment): string =>
+  assessment.decision.reasons[0] === "limit-too-near"
+    ? `${tooNearText(assessment)} Open it cannot be tested: measure it before you close it.`
+    : "";
+
 const watchSentence = (reason: Reason, assessment: DecisionAssessment): string => {
   const { decision, horizon } = assessment;
   const chance = decision.chance === undefined ? "" : aboutChance(decision.chance.probability);
   switch (reason) {
+    case "limit-too-near":
+      return nearOpenText(assessment);
     case "wear-developing":
       return developingText(assessment);
     case "history-alarm":

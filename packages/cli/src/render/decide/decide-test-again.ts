@@ -32,7 +32,7 @@ const sentenceFor = (reason: Reason, assessment: DecisionAssessment): string => 
     case "one-line-only":
       return "One kind of evidence alone speaks for a rebuild: measure once more before you believe it.";
     case "limit-too-near":
-      return `The limit is too near to watch: that ${whose(assessment)} has passed it ${nearText(decision.next)}.`;
+      return tooNearText(assessment);
     case "test-worth-making":
       return worthText(assessment);
     case "safety-step":
@@ -41,6 +41,10 @@ const sentenceFor = (reason: Reason, assessment: DecisionAssessment): string => 
       return reason === decision.reasons[0] ? chanceSentence(assessment) : "";
   }
 };
+
+/** `The limit is too near to watch: that cylinder 3 has passed it is about 1 in 10 or more already.` */
+export const tooNearText = (assessment: DecisionAssessment): string =>
+  `The limit is too near to watch: that ${whose(assessment)} has passed it ${nearText(assessment.decision.next)}.`;
 
 /** Below a fortnight it is now. */
 const nearText = ({ risk, riskYears = 0 }: DecisionAssessment["decision"]["next"]): string =>
@@ -56,7 +60,8 @@ const worthText = (assessment: DecisionAssessment): string => {
   const lead = `${offeredText(input.test)} changes this with a chance of ${aboutChance(testWorth.change)}`;
   if (testWorth.evsi === undefined) return `${lead}.`;
   const cost = input.test?.cost ?? 0;
-  const against = cost === 0 ? "" : ` against its price of ${aboutMoney(cost, assessment)}`;
+  const priced = testWorth.what === "measurement" ? "the price of a test," : "its price of";
+  const against = cost === 0 ? "" : ` against ${priced} ${aboutMoney(cost, assessment)}`;
   return `${lead} and is worth about ${aboutMoney(testWorth.evsi, assessment)}${against}.`;
 };
 

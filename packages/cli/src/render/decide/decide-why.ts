@@ -55,19 +55,8 @@ const rowText = ({ row, line, text, from, points, status, source, use }: FoundRo
     use === "set-aside"
       ? " Set aside until it was run warm, or gauge, throttle and battery were proved."
       : "";
-  const named = sourceNamed(source);
-  return `${sentence(line)}, ${said}: ${text} (${from}). Condition, ${status}: ${when}${named === undefined ? "" : ` (${named})`}.${aside}`;
-};
-
-/** What a source names beside our own collection, which readers do not have; undefined where that is all. */
-export const sourceNamed = (source: string): string | undefined => {
-  const ours =
-    /(?:, |; | \()?(?:second hand in |from )?handbook\/\w+\.md [A-Z0-9][A-Z0-9.]*(?:, [A-Z]\d+)*\)?/g;
-  const named = source
-    .replace(ours, "")
-    .replace(/^[;:, ]+/, "")
-    .trim();
-  return named === "" ? undefined : named;
+  const named = status === "published" ? ` (${source})` : "";
+  return `${sentence(line)}, ${said}: ${text} (${from}). Condition, ${status}: ${when}${named}.${aside}`;
 };
 
 const signed = (points: number): string => (points > 0 ? `+${String(points)}` : String(points));

@@ -22,19 +22,20 @@ export const doneOf = (opened: Opening | undefined, engineOut: "out" | "in"): re
 const repeats = 3;
 
 /** The test to offer before deciding: in the open engine a measurement, else the one that tells most of those proposed.
- *  @param cost - of a test of the usual kind */
+ *  @param cost - of a test of the usual kind; a measurement takes as long */
 export const offeredTest = (
   done: readonly Job[],
   main: TestAssessment | undefined,
   cost: number | undefined,
 ): OfferedTest => {
+  const priced = cost === undefined ? {} : { cost };
   if (done.includes("headOff") || done.includes("bottomOpen"))
-    return { what: "measurement", tells: { kind: "as-judged" } };
+    return { what: "measurement", ...priced, tells: { kind: "as-judged" } };
   const first = main?.nextTests.find(({ code }) => leakCodes.includes(code) || crankingCodes.includes(code));
   const isLeak = done.includes("engineOut") || (first !== undefined && leakCodes.includes(first.code));
   return {
     what: isLeak ? "leak-down" : "cranking",
-    ...(cost === undefined ? {} : { cost }),
+    ...priced,
     tells: { kind: "readings", repeats, after: 0 },
   };
 };

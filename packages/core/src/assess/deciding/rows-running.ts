@@ -22,7 +22,8 @@ const pressure = { asBefore: 0.9, low: 0.75 } as const;
 /** A figure at a limit is at it, whatever the last digit of the arithmetic says. */
 const atLeast = 1 - 1e-9;
 
-/** @param leakRows - of the same decision: raised oil use with a healthy leak-down speaks of guides and seals */
+/** @param leakRows - of the same decision: raised oil use with a healthy leak-down speaks of guides and seals, and no lost
+ *  coolant says nothing where air comes out at a valve */
 export const runningRows = (deciding: Deciding, leakRows: readonly Row[]): readonly Row[] => {
   const oil = oilRows(deciding);
   const raised = oil.find(({ row }) => row !== "C3");
@@ -41,7 +42,7 @@ export const runningRows = (deciding: Deciding, leakRows: readonly Row[]): reado
     ...blowByRows(deciding),
     ...pressureRows(deciding),
     ...words.flatMap(({ what, rows }) => worded(deciding, what, rows)),
-    ...coolantLoss(deciding),
+    ...coolantLoss(deciding, leakRows),
   ];
 };
 
@@ -142,9 +143,11 @@ const worded = (deciding: Deciding, what: NoteKind, rows: (typeof words)[number]
   return [rowFrom(found[0], note, found[1])];
 };
 
-const coolantLoss = (deciding: Deciding): readonly Row[] => {
+/** None lost speaks against gasket and crack, not against a valve that is heard: beside B2 it is no row (ours). */
+const coolantLoss = (deciding: Deciding, leakRows: readonly Row[]): readonly Row[] => {
   const note = newestOf(deciding, "coolant loss");
   if (note?.value === undefined) return [];
   const isNone = note.value === "none" || figureOf(note) === 0;
-  return [isNone ? rowFrom("H3", note, "no coolant lost") : rowFrom("H1", note, "coolant lost")];
+  if (!isNone) return [rowFrom("H1", note, "coolant lost")];
+  return leakRows.some(({ row }) => row === "B2") ? [] : [rowFrom("H3", note, "no coolant lost")];
 };

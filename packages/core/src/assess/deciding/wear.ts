@@ -48,7 +48,7 @@ export const wearOf = (deciding: Deciding, years: number): WearFound => {
   const [first, ...rest] = found.filter(({ probability }) => probability >= Math.min(worst, telling));
   if (first === undefined)
     return unknown(
-      "too few tests for a trend: it takes four at three dates, and more than one cylinder or the maker's minimum",
+      "too few tests for a trend, which takes four at three dates, and more than one cylinder or the maker's minimum",
     );
   return {
     wear: { kind: "lines", lines: [first.line, ...rest.map(({ line }) => line)] },

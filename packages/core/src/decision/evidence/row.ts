@@ -24,5 +24,6 @@ export interface LadderRow {
   readonly when: string;
   /** Of the condition, not of the points. */
   readonly status: "published" | "common practice" | "judgement";
+  /** Of the condition as well: who published it, as read in excerpts (handbook/trade.md), or that nobody did. */
   readonly source: string;
 }

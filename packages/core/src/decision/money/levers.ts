@@ -104,7 +104,6 @@ const wearLevers = (money: MoneyCase): readonly Lever[] => {
   const { wear, years } = money;
   if (wear.kind === "typed") {
     const value = wear.probability;
-    if (value <= 0 || value >= 1) return [];
     const set = (probability: number): MoneyCase => withOutlook(money, { wear: { ...wear, probability } });
     return [
       {

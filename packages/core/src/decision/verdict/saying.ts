@@ -55,8 +55,9 @@ export const urgencyOf = ({ input, evidence, comparison }: Grounds, { basis }: W
 };
 
 export const nextStepOf = ({ verdict, repair, reasons }: Word, guards: readonly Guard[]): NextStep => {
-  const step = verdict === "test-again" ? (stepFor[reasons[0]] ?? "second-method-with-sight") : undefined;
+  const step = stepFor[reasons[0]];
   if (step !== undefined) return step;
+  if (verdict === "test-again") return "second-method-with-sight";
   if (guards.some(({ code }) => code === "instruments-disagree")) return "look-inside-and-retest";
   return repair === "reRing" || repair === "rebuild" ? "measure-before-ordering" : "usual-test";
 };

@@ -6,6 +6,7 @@ import type { Doubt } from "../input.ts";
 import { verdictOf, type Margin, type Repair, type Verdict } from "../words.ts";
 import { momentOf } from "./by-money.ts";
 import type { Grounds } from "./grounds.ts";
+import { canBeTested } from "../worth/possible-tests.ts";
 import { watchReasons, type WatchReason } from "./idle-word.ts";
 
 export type Basis = "needed" | "opportunity" | "nothing-shown";
@@ -55,6 +56,12 @@ const testAgain = (reasons: Word["reasons"]): Word => ({
   reasons,
 });
 
+const watchIt = (reasons: Word["reasons"]): Word => ({
+  verdict: "watch-it",
+  basis: "nothing-shown",
+  reasons,
+});
+
 /** With the top end due and the engine open, the re-ring beside it where that pays and is not close. */
 const byNeed = (grounds: Grounds): Word | undefined => {
   const { evidence, comparison, beside, keep, input } = grounds;
@@ -84,8 +91,9 @@ const byNeed = (grounds: Grounds): Word | undefined => {
   };
 };
 
+/** Too near a limit to be watched, it is tested; where it is open and cannot be, it is measured, closed and tested then. */
 const withoutNeed = (grounds: Grounds): Word => {
-  const { next, worth } = grounds;
+  const { input, next, worth } = grounds;
   const moment = momentOf(grounds);
   const margin = moment.margin === undefined ? {} : { margin: moment.margin };
   if (worth?.asked === "yes") return { ...testAgain(["test-worth-making"]), ...margin };
@@ -102,7 +110,6 @@ const withoutNeed = (grounds: Grounds): Word => {
     ...(moment.kind === "later" ? (["work-in-sight"] as const) : []),
   ];
   const [first, ...more] = watching;
-  if (first !== undefined && next.floor === "below") return { ...testAgain(["limit-too-near"]), ...margin };
   const level = moment.kind === "level" ? (["level"] as const) : [];
   if (first === undefined)
     return {
@@ -111,7 +118,10 @@ const withoutNeed = (grounds: Grounds): Word => {
       reasons: ["nothing-developing", ...level],
       ...margin,
     };
-  return { verdict: "watch-it", basis: "nothing-shown", reasons: [first, ...more, ...level], ...margin };
+  if (next.floor === "kept") return { ...watchIt([first, ...more, ...level]), ...margin };
+  return canBeTested(input.done)
+    ? { ...testAgain(["limit-too-near"]), ...margin }
+    : { ...watchIt(["limit-too-near", ...watching, ...level]), ...margin };
 };
 
 /** One step to the careful side; it moves inspection, not metal.  @source handbook/decision.md 2, G8 */

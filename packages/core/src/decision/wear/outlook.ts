@@ -18,11 +18,16 @@ export interface Outlook {
   readonly atMost: number;
 }
 
+/** A typed chance is held this far from never and from always: nobody knows better (ours). */
+const leastChance = 1e-6;
+
 /** @returns undefined where nothing is known  @source handbook/decision.md 3; statistics.md E (Frechet bounds) */
 export const outlookOf = (wear: Wear, years: number): Outlook | undefined => {
   if (wear.kind === "unknown") return undefined;
-  if (wear.kind === "typed")
-    return { wear: { ...wear, years }, probability: wear.probability, atMost: wear.probability };
+  if (wear.kind === "typed") {
+    const probability = Math.min(1 - leastChance, Math.max(leastChance, wear.probability));
+    return { wear: { ...wear, probability, years }, probability, atMost: probability };
+  }
   const chances = wear.lines.map((line) => ({ line, probability: passedWithin(line, years) }));
   const worst = chances.reduce((a, b) => (b.probability > a.probability ? b : a));
   return {

@@ -22,3 +22,7 @@ export const possibleTests: Readonly<Record<Access, readonly OfferedTest["what"]
   "bottom-open": ["leak-down", "measurement"],
   "fully-open": ["measurement"],
 };
+
+/** Whether how well it seals can still be tested. */
+export const canBeTested = (done: readonly Job[]): boolean =>
+  possibleTests[accessOf(done)].some((what) => what !== "measurement");
