@@ -91,7 +91,8 @@ const faultsText = ({ faultSheets, readFaults }, titles) => {
   const sheets = Object.fromEntries(faultSheets.map((name) => [name, read(`data/faults/${name}`)]));
   const named = Object.values(sheets).join("\n").split(/[\s,]/);
   const used = Object.fromEntries([...titles].filter(([key]) => named.includes(key)));
-  const outcome = readFaults(sheets, used);
+  const before = { causes: [], states: [], shifts: [], tests: [] };
+  const outcome = readFaults(sheets, used, before);
   if (!outcome.ok) throw new Error(JSON.stringify(outcome.problems, null, 2));
   return shippedFaultsText(outcome.value, used);
 };

@@ -3,7 +3,6 @@
 import { diagnose, shippedFaults, type Evidence } from "@sealtrend/core";
 import fc from "fast-check";
 import { expect, test } from "vitest";
-import { posteriorOf } from "../../packages/core/src/diagnosis/model/posterior.ts";
 
 type Cylinder = Evidence["cylinders"][number];
 const faults = shippedFaults();
@@ -63,7 +62,7 @@ const close = (rows: readonly (readonly number[])[], to: readonly (readonly numb
   rows.forEach((row, i) => row.forEach((chance, h) => expect(chance).toBeCloseTo(to[i]?.[h] ?? NaN, 8)));
 };
 const chancesOf = (evidence: Evidence): readonly (readonly number[])[] =>
-  posteriorOf(evidence, faults).cylinders;
+  diagnose(evidence, faults).cylinders;
 const withCylinder = (evidence: Evidence, place: number, change: (one: Cylinder) => Cylinder): Evidence => ({
   ...evidence,
   cylinders: evidence.cylinders.map((one, i) => (i === place ? change(one) : one)),

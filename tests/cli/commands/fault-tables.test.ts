@@ -9,6 +9,7 @@ import { nodeWorld } from "../../../packages/cli/src/logbook/world.ts";
 import { faultText } from "../../../packages/cli/src/render/faults.ts";
 import { fakeIo } from "../fake-io.ts";
 import { type Desk, newDesk } from "./desk.ts";
+import { misfits, schemaOf } from "./fits-schema.ts";
 
 const shipped = (name: string): string =>
   readFileSync(new URL(`../../../data/faults/${name}`, import.meta.url), "utf8");
@@ -44,9 +45,10 @@ test("one sheet of a folder takes the place of the shipped one, and the rest is 
 test("a copy of every shipped sheet changes nothing", () => {
   const desk = newDesk();
   for (const name of faultSheets) desk.put(`mine/${name}`, shipped(name));
-  const { faults, aside } = read(desk, "mine");
+  const { faults, from, aside } = read(desk, "mine");
   expect(faults).toEqual(shippedFaults());
-  expect(aside).not.toContain("as shipped");
+  expect(from).toEqual(faultSheets);
+  expect(aside).toBe("causes by the tables in mine: all 30 sheets\n");
 });
 
 test("every slip is told with the path of its sheet, and nothing is used", () => {
@@ -64,14 +66,44 @@ test("every slip is told with the path of its sheet, and nothing is used", () =>
   ]);
 });
 
-test("a sheet that no longer fits the shipped ones says which of those lacks a row", () => {
+test("where most sheets are the user's own, those that are not are named", () => {
+  const desk = newDesk();
+  for (const name of faultSheets) if (name !== "words.csv") desk.put(`mine/${name}`, shipped(name));
+  expect(read(desk, "mine").aside).toBe(
+    "causes by the tables in mine: all sheets but words.csv, as shipped\n",
+  );
+});
+
+test("a new cause is one fault, at its row, that says which sheets to copy and from where", () => {
   const desk = newDesk();
   const row = "porous-casting,porous casting,top,0.001,judgement,own\n";
   desk.put("mine/causes.csv", shipped("causes.csv") + row);
   const [exit, text] = refusal(desk, "mine");
   expect(exit).toBe(1);
-  expect(text).toContain("finding-path.csv (as shipped):");
-  expect(text).toContain('no row for "porous-casting" in the column cause');
+  expect(text).toMatch(/^mine\/causes\.csv:\d+:1 the cause "porous-casting" has no row in 20 sheets/);
+  expect(text).not.toContain("(as shipped)");
+  expect(text.replace(/\s+/g, " ")).toMatch(/first copy the sheets that your folder lacks from \S+faults\//);
+});
+
+test("a row left out is told, with where the shipped sheets stand", () => {
+  const desk = newDesk();
+  desk.put("mine/tests.csv", shipped("tests.csv").replace(/^wet,.*\n/m, ""));
+  const { aside } = read(desk, "mine");
+  expect(aside).toMatch(/^mine\/tests\.csv:\d+:1 caution: no row for "wet" in the column code/);
+  expect(aside.replace(/\s+/g, " ")).toMatch(
+    /copy the row from the shipped tests\.csv \(it is in \S+faults\/\)/,
+  );
+});
+
+test("the document names the sheets that are the user's own, and has no such key without them", async () => {
+  const desk = newDesk();
+  await desk.type(["engine", "add", "pump", "--cylinders", "2", "--ignition", "spark", "--no-input"]);
+  await desk.type(["enter", "pump", "--dry", "150 120", "--unit", "psi", "--no-input"]);
+  desk.put("mine/words.csv", shipped("words.csv"));
+  const own = await desk.json("show", "pump", "--faults", "mine");
+  expect(own.faults).toEqual({ from: ["words.csv"] });
+  expect(misfits(own, schemaOf("show"))).toEqual([]);
+  expect(await desk.json("show", "pump")).not.toHaveProperty("faults");
 });
 
 test("a sheet whose name is misspelt is told, not passed over", () => {
@@ -92,8 +124,15 @@ test("a folder without a sheet says where the shipped ones stand", () => {
   expect(text.replace(/\s+/g, "")).toMatch(/copythesheetsthatyouwanttochangefrom.*faults\/intoit/);
 });
 
-test("a folder that is not there is told by its name", () => {
-  const [exit, text] = refusal(newDesk(), "nowhere");
+test("a folder that is not there, and a file in its place, are told plainly", () => {
+  const desk = newDesk();
+  expect(refusal(desk, "nowhere")).toEqual([
+    3,
+    "there is no folder nowhere\n    expected a folder with sheets of causes and chances in it\n    look at its spelling\n",
+  ]);
+  desk.put("mine/causes.csv", shipped("causes.csv"));
+  const [exit, text] = refusal(desk, "mine/causes.csv");
   expect(exit).toBe(3);
-  expect(text).toContain("nowhere");
+  expect(text).toContain("mine/causes.csv is not a folder");
+  expect(text).toContain("name the folder it is in: --faults mine");
 });

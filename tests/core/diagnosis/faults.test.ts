@@ -128,7 +128,7 @@ const slips: readonly Slip[] = [
     to: "0.O138",
     code: "number-bad",
     found: 'prior "0.O138" is not a number: a letter O stands where a zero may belong',
-    mend: "write 0.0138, or x if it was not taken",
+    mend: "write 0.0138",
   },
   {
     slip: "a chance above 1",
@@ -156,6 +156,69 @@ const slips: readonly Slip[] = [
     code: "number-range",
     found: '"0" is out of range for the doubt of a leak',
     mend: "write a number from 0.01 to 1",
+  },
+  {
+    slip: "a prior in words",
+    sheet: "causes.csv",
+    from: "0.0138",
+    to: "often",
+    code: "number-bad",
+    found: 'prior "often" is not a number',
+    mend: "write a number from 0 to 0.6",
+  },
+  {
+    slip: "a prior that was crossed out",
+    sheet: "causes.csv",
+    from: "0.0138",
+    to: "x",
+    code: "number-bad",
+    found: 'prior "x" is not a number',
+    mend: "write a number from 0 to 0.6",
+  },
+  {
+    slip: "a prior that was emptied",
+    sheet: "causes.csv",
+    from: "0.0138",
+    to: "",
+    code: "sheet-cell-empty",
+    found: 'nothing in the column "prior"',
+    mend: "write a number from 0 to 0.6",
+  },
+  {
+    slip: "a factor beside odds",
+    sheet: "shifts.csv",
+    from: "release active,all compression-release,,9",
+    to: "release active,all compression-release,2,9",
+    code: "sheet-cell-spare",
+    found: 'odds "9" beside a factor, and a shift has one of the two',
+    mend: "empty odds, or factor if that is the slip",
+  },
+  {
+    slip: "a class that a sound cylinder never shows",
+    sheet: "finding-gas.csv",
+    from: "no-fault,0.02,0.98",
+    to: "no-fault,0,1",
+    code: "number-range",
+    found: '"0" is out of range for the chance of positive',
+    mend: "write a number from 0.000001 to 1",
+  },
+  {
+    slip: "a code of two words",
+    sheet: "tests.csv",
+    from: "retest-warm,",
+    to: "Retest warm,",
+    code: "sheet-code",
+    found: 'code "retest warm" is not one plain word',
+    mend: "write retest-warm",
+  },
+  {
+    slip: "an escape in a name",
+    sheet: "causes.csv",
+    from: "carbon (or",
+    to: "\u001b[2Jcarbon (or",
+    code: "sheet-text",
+    found: "name holds characters that cannot be seen",
+    mend: "delete the text and type it again",
   },
   {
     slip: "chances that do not add up to 1",
@@ -208,8 +271,8 @@ const slips: readonly Slip[] = [
     from: "level,very low,0.15,0.5",
     to: "level,very low,0.05,0.5",
     code: "bounds-order",
-    found: "0.05 is not above 0.15",
-    mend: "look for two numbers that changed places",
+    found: 'this class begins at 0.05, and "dead" ends at 0.15',
+    mend: 'write 0.15 here, or at most 0.05 in the column high of "dead"',
   },
   {
     slip: "a word scale out of order",
@@ -218,7 +281,7 @@ const slips: readonly Slip[] = [
     to: "less likely,0.4",
     code: "words-scale",
     found: "this word begins at 0.4, the one above it at 0.35",
-    mend: "put the rows in order, the highest number first",
+    mend: "put the rows in order, the highest number first, no two the same",
   },
 ];
 
@@ -246,8 +309,7 @@ test("a sheet that is missing, a column that is missing and a row that is missin
   const { "words.csv": _, ...others } = shipped;
   expect(problemsOf(others)).toMatchObject([{ code: "sheet-missing", file: "words.csv" }]);
   expect(problemsOf(changed("finding-gas.csv", "cause,positive,", "cause,postive,"))).toMatchObject([
-    { code: "column-missing", file: "finding-gas.csv", severity: "error" },
-    { code: "sheet-column", mend: "name it positive", severity: "caution" },
+    { code: "sheet-column-missing", file: "finding-gas.csv", mend: "write positive in place of postive" },
   ]);
   expect(problemsOf(without("finding-gas.csv", /^carbon,.*\n/m))).toMatchObject([
     { code: "sheet-row-missing", file: "finding-gas.csv", found: 'no row for "carbon" in the column cause' },
@@ -269,14 +331,98 @@ test("the faults of all sheets are told at once", () => {
   });
   expect(problems.map(({ file, code }) => `${file ?? ""} ${code}`)).toEqual([
     "causes.csv number-bad",
-    "finding-gas.csv sheet-row-missing",
     "finding-gas.csv word-unknown",
     "words.csv number-range",
   ]);
 });
 
-test("a slip in one cause brings no further faults in the sheets that name it", () => {
-  expect(problemsOf(changed("causes.csv", "0.0138", "lots"))).toHaveLength(1);
+test.each(["lots", "x", ""])(
+  "a slip in one cause (prior %j) brings no further faults in the sheets that name it",
+  (typed) => {
+    expect(problemsOf(changed("causes.csv", "0.0138", typed))).toHaveLength(1);
+  },
+);
+
+test.each([
+  [
+    "a column that was renamed",
+    "code,name,group,prior,",
+    "code,name,group,chance,",
+    "write prior in place of chance",
+  ],
+  ["a column that lost its name", "code,name,group,prior,", "code,name,group,,", "write prior above it"],
+  [
+    "a cause that is misspelt in causes.csv",
+    "\ncrack,",
+    "\ncrakc,",
+    /^write crack, or in each of these sheets/,
+  ],
+])("%s is one fault, and its mend is to write what it was", (_, from, to, mend) => {
+  const problems = problemsOf(changed("causes.csv", from, to));
+  expect(problems).toMatchObject([{ file: "causes.csv" }]);
+  expect(problems[0]?.mend).toMatch(mend);
+});
+
+const newCause = "porous-casting,porous casting,top,0.001,judgement,own\n";
+/** The shipped sheets, a row added to some of them. */
+const added = (rows: Readonly<Record<string, string>>): Readonly<Record<string, string>> =>
+  Object.fromEntries(Object.entries(shipped).map(([name, text]) => [name, text + (rows[name] ?? "")]));
+const ofCauses = faultSheets.filter((name) => /^(?:finding-|signs-by-cause)/.test(name));
+/** The row of none of these in each of them, under the name of the new cause. */
+const rows = Object.fromEntries(
+  ofCauses.map((name) => {
+    const [model = ""] = /^none-of-these,.*$/m.exec(shipped[name] ?? "") ?? [];
+    return [name, `${model.replace("none-of-these", "porous-casting")}\n`];
+  }),
+);
+
+test("a new cause in causes.csv alone is one fault with a row to type, and typing such rows mends it", () => {
+  const [problem, ...others] = problemsOf(added({ "causes.csv": newCause }));
+  expect(others).toEqual([]);
+  expect(problem).toMatchObject({ code: "cause-rows-missing", file: "causes.csv", column: 1 });
+  expect(problem?.line).toBe((shipped["causes.csv"] ?? "").split("\n").length);
+  expect(problem?.found).toBe(
+    'the cause "porous-casting" has no row in 20 sheets: signs-by-cause.csv, 19 finding-NAME.csv',
+  );
+  const [, row = ""] = /in signs-by-cause\.csv: (porous-casting,\S+)$/.exec(problem?.mend ?? "") ?? [];
+  const mended = added({ "causes.csv": newCause, ...rows, "signs-by-cause.csv": `${row}\n` });
+  expect(problemsOf(mended)).toEqual([]);
+  expect(faultsOf(mended).causes.at(-1)).toMatchObject({ code: "porous-casting", prior: 0.001 });
+});
+
+test("a new cause that causes.csv alone lacks is one fault there, with a row to type", () => {
+  const problems = problemsOf(added(rows));
+  expect(problems).toMatchObject([{ code: "cause-unlisted", file: "causes.csv" }]);
+  const [, row = ""] = /: (porous-casting,.*)$/.exec(problems[0]?.mend ?? "") ?? [];
+  expect(problemsOf(added({ ...rows, "causes.csv": `${row}\n` }))).toEqual([]);
+});
+
+test("a cause left out in causes.csv is told there, and what other sheets say of it is passed over", () => {
+  const sheets = without("causes.csv", /^tight-lash,.*\n/m);
+  expect(problemsOf(sheets)).toMatchObject([
+    { severity: "caution", file: "causes.csv", found: 'no row for "tight-lash" in the column code' },
+  ]);
+  const { causes, states, findings } = faultsOf(sheets);
+  expect([...causes, ...states].filter((one) => Object.values(one).includes("tight-lash"))).toEqual([]);
+  expect(findings.lash.columns).toHaveLength(causes.length);
+});
+
+test.each([
+  ["tests.csv", /^wet,.*\n/m, "a test without one is never proposed"],
+  ["states.csv", /^all,cam-advanced,.*\n/m, "a state of the engine without one is never considered"],
+  ["shifts.csv", /^event: flooded,.*\n/m, "a circumstance without one shifts nothing"],
+])("a row left out in %s is told with what that does", (sheet, row, does) => {
+  const problems = problemsOf(without(sheet, row));
+  expect(problems).toMatchObject([{ severity: "caution", code: "sheet-row-missing", file: sheet }]);
+  expect(problems[0]?.expected).toContain(does);
+  expect(problems[0]?.mend).toBe(`leave it so if that is meant, else copy the row from the shipped ${sheet}`);
+});
+
+test("a cause of one's own without a chance of its own needs a state of the engine", () => {
+  const priorless = { ...rows, "causes.csv": newCause.replace("0.001", "") };
+  expect(problemsOf(added(priorless))).toMatchObject([{ code: "sheet-cell-empty", file: "causes.csv" }]);
+  const state = "some,porous-casting,0.001,,0.5,judgement,own\n";
+  expect(problemsOf(added({ ...priorless, "states.csv": state }))).toEqual([]);
 });
 
 /** A sheet as a spreadsheet of a country with decimal commas saves it. */
@@ -327,7 +473,7 @@ test("a cause of the user's own stands beside the shipped ones once every sheet 
   const { "finding-path.csv": path = "", ...rest } = own;
   const lacking = path.replace(/^porous-casting,.*\n/m, "");
   expect(problemsOf({ ...rest, "finding-path.csv": lacking })).toMatchObject([
-    { file: "finding-path.csv", found: 'no row for "porous-casting" in the column cause' },
+    { file: "causes.csv", found: 'the cause "porous-casting" has no row in finding-path.csv' },
   ]);
 });
 

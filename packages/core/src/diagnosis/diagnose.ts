@@ -16,7 +16,7 @@ import { observedOn } from "./model/observed.ts";
 import { posteriorOf } from "./model/posterior.ts";
 import { priorsOf } from "./model/priors.ts";
 import { signsSeen } from "./model/signs.ts";
-import { isEnough, proposedTests } from "./next/proposed-tests.ts";
+import { isEnough, proposedTests, readAgainTest } from "./next/proposed-tests.ts";
 
 /** Below it the first cause does not stand out, and the group leads. @source handbook/diagnosis.md 5.3, judgement */
 const standsOut = 0.35;
@@ -53,11 +53,11 @@ export const diagnose = (evidence: Evidence, faults: Faults = shippedFaults()): 
     chances,
     misfits,
   });
-  const tests = proposedTests(target, chances, {
-    evidence,
-    faults,
-    told: observed.map(({ finding }) => finding),
-  });
+  const known = { evidence, faults, told: observed.map(({ finding }) => finding) };
+  const tests = proposedTests(target, chances, known);
+  const again = tests.some(({ test }) => test.findings.includes("repeats"))
+    ? undefined
+    : readAgainTest(chances, known);
   return {
     target,
     causes,
@@ -73,6 +73,7 @@ export const diagnose = (evidence: Evidence, faults: Faults = shippedFaults()): 
     misfits,
     ...(twoFaults === undefined ? {} : { twoFaults }),
     tests,
+    ...(again === undefined ? {} : { again }),
     enough: isEnough(tests),
   };
 };

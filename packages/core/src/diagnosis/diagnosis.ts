@@ -67,6 +67,8 @@ export interface Diagnosis {
   readonly twoFaults?: { readonly causes: readonly [string, string]; readonly odds: number };
   /** The quickest first; ties by risk, minutes, order of the table. */
   readonly tests: readonly ProposedTest[];
+  /** Reading the target again, though it was repeated or only its leak-down was read; absent where `tests` holds it. */
+  readonly again?: ProposedTest;
   /** Nothing left to test would change what to do. */
   readonly enough: boolean;
 }

@@ -1,6 +1,7 @@
 // Diagnosis: from findings to ranked causes and the next test.
 
 export { diagnose } from "./diagnose.ts";
+export { quickestFirst } from "./next/proposed-tests.ts";
 export type { Diagnosis, ProposedTest, RankedCause, Reason as CauseReason } from "./diagnosis.ts";
 export type { CylinderEvidence, Evidence, SeenFinding } from "./evidence.ts";
 export {

@@ -115,7 +115,10 @@ export const checkNumber = (
   name: string,
 ): number | undefined => {
   const reading = readNumber(text);
-  if (!reading.ok) return report("number-bad", { column: name, text, fault: reading.fault });
+  if (!reading.ok) {
+    const within = bounds.mend === undefined ? {} : { within: bounds };
+    return report("number-bad", { column: name, text, fault: reading.fault, ...within });
+  }
   const { value, thousands } = reading;
   const within = (n: number): boolean => n >= bounds.least && n <= bounds.most;
   const open =

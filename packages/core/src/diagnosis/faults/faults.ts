@@ -156,6 +156,7 @@ export const obstacles = [
   "air-cooled",
   "one cylinder",
   "does not run",
+  "propeller turns",
   "no leak-down yet",
   "no air at a neighbour",
   "crank cannot be held",

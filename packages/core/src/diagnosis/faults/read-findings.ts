@@ -3,6 +3,7 @@
 
 import type { Problem } from "../../problem/index.ts";
 import type { RowView } from "../../record/index.ts";
+import { soundCause } from "../model/known-causes.ts";
 import { readChances } from "./chances.ts";
 import {
   type ClassShape,
@@ -14,33 +15,29 @@ import {
   findingNames,
 } from "./faults.ts";
 import { findingClasses, gradedFindings } from "./finding-classes.ts";
-import {
-  type SheetTexts,
-  isEmpty,
-  needNames,
-  neededNumber,
-  openSheet,
-  partOf,
-  readOrigin,
-  rowForEach,
-  rowsByName,
-  valueForEach,
-} from "./sheet.ts";
+import { type CauseNames, rowForEachCause } from "./cause-rows.ts";
+import { isEmpty, neededNumber, partOf, readOrigin } from "./cells.ts";
+import { needNames, rowForEach, rowsByName } from "./rows.ts";
+import { type SheetTexts, openSheet } from "./sheet.ts";
+import { valueForEach } from "./value-for-each.ts";
 
 const kinds = ["size", "oil"] as const;
+
+/** A sound cylinder shows any class now and then: what could never be found could not be reckoned with once it is. */
+const leastOfSound = 1e-6;
 
 /** The name of the sheet with the chances of a finding. */
 export const findingSheet = (name: FindingName): string => `finding-${name}.csv`;
 
-/** @param codes - of the causes, in the order of the columns to give */
+/** @param causes - in the order of the columns to give */
 export const readFindings = (
   texts: SheetTexts,
-  codes: readonly string[],
+  causes: CauseNames,
   problems: Problem[],
 ): Faults["findings"] | undefined => {
   const leaning = readKinds(texts, problems);
   const shapes = readShapes(texts, problems);
-  const columns = new Map(findingNames.map((name) => [name, readColumns(texts, name, codes, problems)]));
+  const columns = new Map(findingNames.map((name) => [name, readColumns(texts, name, { causes, problems })]));
   return valueForEach(findingNames, (name): Finding | undefined => {
     const classes: readonly string[] = findingClasses[name];
     const ofCauses = columns.get(name);
@@ -79,60 +76,67 @@ const readShapes = (texts: SheetTexts, problems: Problem[]): ReadonlyMap<string,
     const word = row.neededWord("class", findingClasses[finding]);
     return word === undefined ? undefined : `${finding}: ${word}`;
   };
-  const { rows, names } = rowsByName(sheet, "class", nameOf, (row) => {
+  const named = rowsByName(sheet, "class", nameOf, (row) => {
     const shape = readShape(row);
     return shape === undefined ? undefined : { shape, row };
   });
   const wanted = gradedFindings.map((name) => findingClasses[name].map((word) => `${name}: ${word}`));
-  needNames(sheet, "class", wanted.flat(), names);
-  for (const ofOne of wanted) noteOrder(ofOne.flatMap((name) => rows.get(name) ?? []));
-  return new Map([...rows].map(([name, { shape }]) => [name, shape]));
+  needNames(sheet, "class", wanted.flat(), named);
+  for (const ofOne of wanted) noteOrder(ofOne.flatMap((name) => named.rows.get(name) ?? []));
+  return new Map([...named.rows].map(([name, { shape }]) => [name, shape]));
 };
 
 const readShape = (row: RowView): ClassShape | undefined => {
   const least = row.text("finding").toLowerCase() === "leak" ? 0.01 : -1;
-  if (row.text("low") === "" && row.text("high") === "") {
+  const filled = (...names: readonly string[]): number =>
+    names.filter((name) => row.text(name) !== "").length;
+  if (filled("low", "high") < Math.max(1, filled("middle", "deviation"))) {
+    const isAlone = areEmpty(row, ["low", "high"], "in a row with middle and deviation");
     const middle = neededNumber(row, "middle", partOf("the middle", least, 100));
     const deviation = neededNumber(row, "deviation", partOf("the deviation", 0.001, 10));
-    return middle === undefined || deviation === undefined
+    return middle === undefined || deviation === undefined || !isAlone
       ? undefined
       : { kind: "around", middle, deviation };
   }
   const low = neededNumber(row, "low", partOf("the low bound", least, 100));
   const high = neededNumber(row, "high", partOf("the high bound", least, 100));
-  const where = "in a row with low and high";
-  const isAlone = [isEmpty(row, "middle", where), isEmpty(row, "deviation", where)].every(Boolean);
+  const isAlone = areEmpty(row, ["middle", "deviation"], "in a row with low and high");
   return low === undefined || high === undefined || !isAlone ? undefined : { kind: "between", low, high };
 };
 
+const areEmpty = (row: RowView, columns: readonly string[], where: string): boolean =>
+  columns.map((column) => isEmpty(row, column, where)).every(Boolean);
+
 /** Bounds rise within a class and from class to class; a class round a middle stands between any two. */
 const noteOrder = (classes: readonly { readonly shape: ClassShape; readonly row: RowView }[]): void => {
-  let below = -Infinity;
+  let before = "";
+  let end = -Infinity;
   for (const { shape, row } of classes) {
     if (shape.kind === "around") continue;
-    if (shape.low < below) row.fault("low", "bounds-order", { low: below, above: shape.low });
-    if (shape.high <= shape.low) row.fault("high", "bounds-order", { low: shape.low, above: shape.high });
-    below = shape.high;
+    const { low, high } = shape;
+    if (low < end) row.fault("low", "bounds-order", { kind: "class", low, before, end });
+    if (high <= low) row.fault("high", "bounds-order", { kind: "within", low, high });
+    before = row.text("class");
+    end = high;
   }
 };
 
 const readColumns = (
   texts: SheetTexts,
   name: FindingName,
-  codes: readonly string[],
-  problems: Problem[],
+  { causes, problems }: { readonly causes: CauseNames; readonly problems: Problem[] },
 ): readonly Column[] | undefined => {
   const classes: readonly string[] = findingClasses[name];
   const columns = ["cause", ...classes, "status", "link", "source"];
   const sheet = openSheet(texts, findingSheet(name), columns, problems);
   if (sheet === undefined) return undefined;
-  const rows = rowForEach(sheet, "cause", codes, (row): Column | undefined => {
-    const chances = readChances(row, classes);
+  const rows = rowForEachCause(sheet, causes, (row, code): Column | undefined => {
+    const chances = readChances(row, classes, code === soundCause ? leastOfSound : 0);
     const origin = readOrigin(row);
     const link = row.neededWord("link", faultStatuses);
     return chances === undefined || origin === undefined || link === undefined
       ? undefined
       : { chances, link, source: origin.source };
   });
-  return rows === undefined ? undefined : codes.flatMap((code) => rows.get(code) ?? []);
+  return rows === undefined ? undefined : causes.codes.flatMap((code) => rows.get(code) ?? []);
 };

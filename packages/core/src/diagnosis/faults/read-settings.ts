@@ -2,22 +2,14 @@
 // of a cylinder are told.
 
 import type { Problem } from "../../problem/index.ts";
-import type { Bounds } from "../../record/index.ts";
+import type { Bounds, RowView } from "../../record/index.ts";
 import { readChances } from "./chances.ts";
 import { type FaultSettings, type Faults, type OnsetReports, onsetReports } from "./faults.ts";
 import { findingClasses } from "./finding-classes.ts";
-import {
-  type SheetTexts,
-  neededNumber,
-  neededText,
-  needNames,
-  openSheet,
-  partOf,
-  readOrigin,
-  rowForEach,
-  rowsByName,
-  valueForEach,
-} from "./sheet.ts";
+import { neededNumber, neededText, partOf, readOrigin } from "./cells.ts";
+import { needNames, rowForEach, rowsByName } from "./rows.ts";
+import { type SheetTexts, openSheet } from "./sheet.ts";
+import { valueForEach } from "./value-for-each.ts";
 
 interface Setting {
   readonly key: keyof FaultSettings;
@@ -72,25 +64,30 @@ export const readSettings = (texts: SheetTexts, problems: Problem[]): FaultSetti
 export const readWords = (texts: SheetTexts, problems: Problem[]): Faults["words"] | undefined => {
   const sheet = openSheet(texts, "words.csv", ["word", "least", "status", "source"], problems);
   if (sheet === undefined) return undefined;
-  let above = 1;
-  const { rows, names } = rowsByName(
+  const named = rowsByName(
     sheet,
     "word",
     (row) => neededText(row, "word", "probable"),
     (row, word) => {
       const least = neededNumber(row, "least", partOf("the least chance of a word"));
       const origin = readOrigin(row);
-      if (least === undefined) return undefined;
-      if (least >= above) row.fault("least", "words-scale", { kind: "order", least, above });
-      above = least;
-      return origin !== undefined ? { least, word, row } : undefined;
+      return least === undefined || origin === undefined ? undefined : { least, word, row };
     },
   );
-  const last = [...rows.values()].at(-1);
-  if (last !== undefined && last.least > 0)
-    last.row.fault("least", "words-scale", { kind: "last", least: last.least });
-  if (names.length === 0) needNames(sheet, "word", ["unlikely"], names);
-  return [...rows.values()].map(({ least, word }) => ({ least, word }));
+  const words = [...named.rows.values()];
+  if (named.views.size === 0) needNames(sheet, "word", ["unlikely"], named);
+  if (words.length === sheet.rows.length) noteScale(words);
+  return words.map(({ least, word }) => ({ least, word }));
+};
+
+/** Words begin lower and lower, the last at 0. */
+const noteScale = (words: readonly { readonly least: number; readonly row: RowView }[]): void => {
+  for (const [i, { least, row }] of words.entries()) {
+    const isLast = i === words.length - 1;
+    const above = words[i - 1]?.least ?? Infinity;
+    if (isLast && least > 0) row.fault("least", "words-scale", { kind: "last", least });
+    else if (least >= above) row.fault("least", "words-scale", { kind: "order", least, above });
+  }
 };
 
 export const readOnsetReports = (texts: SheetTexts, problems: Problem[]): OnsetReports | undefined => {

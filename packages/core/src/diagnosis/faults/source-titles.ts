@@ -1,7 +1,7 @@
 // What stands behind a published statement, in words: sheets name sources by key, screens by title.
 
 import { type Faults, type FaultStatus, findingNames, signNames } from "./faults.ts";
-import { valueForEach } from "./sheet.ts";
+import { valueForEach } from "./value-for-each.ts";
 
 /** Title and issuer of a source, by its key in data/sources.csv. */
 export type SourceTitles = Readonly<Record<string, string>>;

@@ -71,25 +71,28 @@ const testerShiftsOf = ({ settings }: Faults): Day["testerShifts"] => {
   return steps.map((j) => ({ shift: j * settings.testerDoubt, chance: normalDensity(j) / sum }));
 };
 
-/** P(M | state), aligned with the levels, up to one factor common to all states. With an expectation X: S = M/X, u = S·u_X,
- *  S·step·Σ P(class | cause)·f(S); the cause is the state's where it meets all alike, else no fault. Without: 1, and an
- *  even loss cannot be seen. @param state - undefined for the sound engine */
+/** P(M | state) for the sound engine and each state, aligned with the levels, up to one factor common to all. With an
+ *  expectation X: S = M/X, u = S·u_X, S·step·Σ P(class | cause)·f(S); the cause is the state's where it meets all alike,
+ *  else no fault. Without: 1, and an even loss cannot be seen. */
 export const levelChances = (
   levels: readonly number[],
-  state: State | undefined,
+  states: readonly State[],
   { evidence, faults }: { readonly evidence: Evidence; readonly faults: Faults },
-): readonly number[] => {
+): readonly (readonly number[])[] => {
   const { expected } = evidence;
-  if (expected === undefined || levels.length === 0) return levels.map(() => 1);
+  const flat = levels.map(() => 1);
+  if (expected === undefined) return [flat, ...states.map(() => flat)];
   const { baselineDoubt, makerDoubt, estimateDoubt } = faults.settings;
   const doubt = { baseline: baselineDoubt, maker: makerDoubt, estimate: estimateDoubt }[expected.from];
   const { shapes, columns } = faults.findings.level;
-  const cause = state?.meets.kind === "all" ? state.cause : placeOfCause(faults, soundCause);
-  const chances = columns[cause]?.chances ?? [];
-  return levels.map((level) => {
-    const share = level / expected.level;
-    return share * grid.step * mixed(chances, classDensities(shapes, share, share * doubt));
-  });
+  const shares = levels.map((level) => level / expected.level);
+  const densities = shares.map((share) => classDensities(shapes, share, share * doubt));
+  const ofCause = (cause: number): readonly number[] =>
+    densities.map(
+      (density, m) => (shares[m] ?? 0) * grid.step * mixed(columns[cause]?.chances ?? [], density),
+    );
+  const sound = ofCause(placeOfCause(faults, soundCause));
+  return [sound, ...states.map(({ meets, cause }) => (meets.kind === "all" ? ofCause(cause) : sound))];
 };
 
 /** Standard uncertainty of ρ = p/M. @source handbook/diagnosis.md 3 */

@@ -6,7 +6,7 @@ import type { Faults } from "../faults/faults.ts";
 import { type Day, dayOf, levelChances } from "./day.ts";
 import { mostByOil, prepared } from "./prepared.ts";
 import { type Priors, priorsOf } from "./priors.ts";
-import { signTerms } from "./signs.ts";
+import { type SignTerm, signTerms } from "./signs.ts";
 import { Sum, type Term } from "./sum.ts";
 
 export interface Posterior {
@@ -30,37 +30,51 @@ export const posteriorOf = (evidence: Evidence, faults: Faults): Posterior => {
   const priors = priorsOf(evidence, faults);
   const context = { evidence, faults, day };
   const cylinders = evidence.cylinders.map((_, i) => prepared(i, context, priors.states));
-  const chances = [undefined, ...priors.states].map((state) => levelChances(day.levels, state, context));
+  const chances = levelChances(day.levels, priors.states, context);
   const terms = signTerms(evidence, faults);
   const places = placesOf(day, chances);
   const sum = new Sum(priors, cylinders, faults);
-  const reach = new Sum(priors, cylinders.map(mostByOil), faults);
-  const isLong = day.oilFactors.length > 1;
-  // the first term of the signs is the largest and positive: what it reaches at any oil bounds what a place can add
-  const [first] = terms;
-  const most = places.map((place) =>
-    isLong && first !== undefined ? reach.add({ ...place, ...first, c: 0, oilFactor: 1 }) : 1,
-  );
-  const order = places.map((_, i) => i).sort((a, b) => (most[b] ?? 0) - (most[a] ?? 0));
-  let left = most.reduce((all, one) => all + one, 0) * day.oilFactors.length;
-  for (const i of order) {
-    const place = places[i];
-    if (place === undefined || (isLong && left < negligible * sum.total)) break;
-    left -= (most[i] ?? 0) * day.oilFactors.length;
+  const worth =
+    day.oilFactors.length === 1
+      ? places
+      : worthwhile(places, new Sum(priors, cylinders.map(mostByOil), faults), terms);
+  for (const place of worth)
     for (const [c, oilFactor] of day.oilFactors.entries())
       for (const term of terms) sum.add({ ...place, ...term, c, oilFactor });
-  }
   return answer(sum, { priors, day, faults, evidence });
 };
 
-/** Places of the day that together cannot add more than this share are left out. */
-const negligible = 1e-12;
+type DayPlace = Pick<Term, "m" | "k" | "level" | "shift" | "ofStates">;
+
+/** Places of the day, and states there, that add less than this share at any oil are left out: the sum with oil would be
+ *  thirteen times as long. */
+const negligible = 1e-10;
+
+/** @param reach - the sum with oil as kind to each cause as any. The first term of the signs is the largest and positive, so
+ *  that what it reaches bounds what a state at a place can add */
+const worthwhile = (
+  places: readonly DayPlace[],
+  reach: Sum,
+  [first]: readonly SignTerm[],
+): readonly DayPlace[] => {
+  if (first === undefined) return places;
+  const reached = places.map((place) => {
+    const before = reach.states.slice();
+    reach.add({ ...place, ...first, c: 0, oilFactor: 1 });
+    return before.map((weight, e) => (reach.states[e] ?? 0) - weight);
+  });
+  const least = negligible * reach.total;
+  return places.flatMap((place, i) => {
+    const ofStates = place.ofStates.map((chance, e) => ((reached[i]?.[e] ?? 0) < least ? 0 : chance));
+    return ofStates.every((chance) => chance === 0) ? [] : [{ ...place, ofStates }];
+  });
+};
 
 /** Every level with every tester scale, and the chance of it under each state. */
 const placesOf = (
   { levels, testerShifts }: Day,
   chances: readonly (readonly number[])[],
-): readonly Pick<Term, "m" | "k" | "level" | "shift" | "ofStates">[] =>
+): readonly DayPlace[] =>
   testerShifts.flatMap(({ chance, shift }, k) =>
     (levels.length === 0 ? [1] : levels).map((level, m) => ({
       m,

@@ -36,7 +36,8 @@ export interface Priors {
 const most = { local: 0.6, states: 0.9, noPair: 0.05 } as const;
 
 /** @source handbook/diagnosis.md 1 and 2 */
-export const priorsOf = (evidence: Evidence, faults: Faults): Priors => {
+export const priorsOf = (evidence: Evidence, all: Faults): Priors => {
+  const faults = { ...all, shifts: all.shifts.filter(({ when }) => holds(when, evidence)) };
   const states = statesOf(evidence, faults);
   const sum = states.reduce((total, { chance }) => total + chance, 0);
   const capped = sum > most.states ? states.map((one) => scaled(one, most.states / sum)) : states;
@@ -114,6 +115,9 @@ const pairsOf = (evidence: Evidence, faults: Faults): Pair[] => {
     .filter(({ chance }) => chance > 0);
 };
 
+const holds = (when: Shift["when"], { circumstances }: Evidence): boolean =>
+  circumstances.some((one) => one.when === when);
+
 /** What the circumstances do to an entry; those that touched only other cylinders do nothing. */
 const shiftsOn = (
   entry: string,
@@ -121,6 +125,7 @@ const shiftsOn = (
   { circumstances }: Evidence,
   { shifts }: Faults,
 ): readonly Shift[] => {
+  if (shifts.length === 0) return shifts;
   const holding = circumstances.filter(
     ({ cylinders: touched }) => touched === undefined || cylinders.some((place) => touched.includes(place)),
   );

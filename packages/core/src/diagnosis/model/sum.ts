@@ -70,6 +70,7 @@ export class Sum {
     let product = sign * (state?.chance ?? noState) * (ofStates[e] ?? 0);
     if (product === 0) return 0;
     for (const cylinder of this.#cylinders) product *= cylinder.under(state, e, m);
+    if (product === 0) return 0;
     let weight = product * noPair;
     for (let g = 0; g < pairs.length; g += 1) weight += this.#addPair(g, product);
     this.states[e] = (this.states[e] ?? 0) + weight;

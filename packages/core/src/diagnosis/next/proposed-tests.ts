@@ -35,6 +35,21 @@ export const proposedTests = (
   return quickestFirst(tests);
 };
 
+/** Reading the target again, though its findings are taken: other repeats of its dry readings, else of its leak-down, which
+ *  the first ones say nothing of once the cause is known. Undefined without either, and in tables without such a test. */
+export const readAgainTest = (
+  chances: readonly number[],
+  { evidence, faults, told }: Parameters<typeof proposedTests>[2],
+): ProposedTest | undefined => {
+  const test = faults.tests.find(({ findings }) => findings.includes("repeats"));
+  const finding = (["level", "leak"] as const).find((name) => told.includes(name));
+  if (test === undefined || finding === undefined) return undefined;
+  const outcomes = outcomesOf(finding === "level" ? "repeats" : finding, told, faults);
+  const bits = expectedInformation(chances, outcomes, faults);
+  const effort = effortOf(test, evidence.tools);
+  return { test, bits, effort, bitsPerHour: (60 * bits) / effort };
+};
+
 /** Minutes + 10·risk + 20 if a tool is needed and not owned. */
 export const effortOf = ({ minutes, risk, tool }: FurtherTest, owned: readonly string[]): number =>
   minutes + counted.risk * risk + (tool === "" || owned.includes(tool) ? 0 : counted.tool);

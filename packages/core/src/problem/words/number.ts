@@ -5,42 +5,52 @@ import { listed, quoted } from "./print.ts";
 
 const number = (text: string): string => /^[+-]?(?:\d+(?:[.,]\d+)?|\.\d+)/.exec(text)?.[0] ?? "the number";
 
-const shapes: Readonly<Record<string, (text: string) => { readonly found: string; readonly mend: string }>> =
-  {
-    "letter-o": (text) => ({
-      found: "a letter O stands where a zero may belong",
-      mend: `write ${text.replace(/[Oo]/g, "0")}, or x if it was not taken`,
-    }),
-    "letter-l": (text) => ({
-      found: `a letter ${/[lI|]/.exec(text)?.[0] ?? "l"} stands where a one may belong`,
-      mend: `write ${text.replace(/[Oo]/g, "0").replace(/[lI|]/g, "1")}, or x if it was not taken`,
-    }),
-    "two-marks": () => ({
-      found: "more than one decimal mark",
-      mend: "write it with one decimal mark and no thousands mark",
-    }),
-    "mark-at-end": (text) => ({
-      found: "a digit is missing beside the decimal mark",
-      mend: `write ${text.replace(/^([+-]?),/, "$10,").replace(/[.,]$/, "")}, or the digit that is missing`,
-    }),
-    "full-width": (text) => ({
-      found: "full-width digits",
-      mend: `write ${text.normalize("NFKC")}`,
-    }),
-    "unit-inside": (text) => ({
-      found: "a unit stands in the cell",
-      mend: `write ${number(text)} here; the unit has a column of its own`,
-    }),
-    exponent: () => ({
-      found: "a spreadsheet's short form of a long number",
-      mend: "write all digits out, from the paper sheet",
-    }),
-    pair: (text) => ({
-      found: "two readings stand in one cell",
-      mend: `write the cylinder side, ${number(text)}, here and the supply in the column regulated_psi (or _kPa, _bar)`,
-    }),
-    "too-long": () => ({ found: "too many digits", mend: "write it as the gauge shows it" }),
-  };
+interface Shape {
+  readonly found: string;
+  readonly mend: string;
+}
+
+/** @param or - what else can be written, behind a comma */
+type ShapeWords = (text: string, or: string) => Shape;
+
+const shapes: Readonly<Record<string, ShapeWords>> = {
+  "letter-o": (text, or) => ({
+    found: "a letter O stands where a zero may belong",
+    mend: `write ${text.replace(/[Oo]/g, "0")}${or}`,
+  }),
+  "letter-l": (text, or) => ({
+    found: `a letter ${/[lI|]/.exec(text)?.[0] ?? "l"} stands where a one may belong`,
+    mend: `write ${text.replace(/[Oo]/g, "0").replace(/[lI|]/g, "1")}${or}`,
+  }),
+  "two-marks": () => ({
+    found: "more than one decimal mark",
+    mend: "write it with one decimal mark and no thousands mark",
+  }),
+  "mark-at-end": (text) => ({
+    found: "a digit is missing beside the decimal mark",
+    mend: `write ${text.replace(/^([+-]?),/, "$10,").replace(/[.,]$/, "")}, or the digit that is missing`,
+  }),
+  "full-width": (text) => ({
+    found: "full-width digits",
+    mend: `write ${text.normalize("NFKC")}`,
+  }),
+  "unit-inside": (text) => ({
+    found: "a unit stands in the cell",
+    mend: `write ${number(text)} here; the unit has a column of its own`,
+  }),
+  exponent: () => ({
+    found: "a spreadsheet's short form of a long number",
+    mend: "write all digits out, from the paper sheet",
+  }),
+  pair: (text) => ({
+    found: "two readings stand in one cell",
+    mend: `write the cylinder side, ${number(text)}, here and the supply in the column regulated_psi (or _kPa, _bar)`,
+  }),
+  "too-long": () => ({ found: "too many digits", mend: "write it as the gauge shows it" }),
+};
+
+/** Faults whose mend is made of the text itself. */
+const ofTheText: readonly string[] = ["letter-o", "letter-l", "mark-at-end", "full-width"];
 
 const dateFault = (text: string, ways: number): string => {
   if (ways > 1) return "can be read two ways";
@@ -50,13 +60,22 @@ const dateFault = (text: string, ways: number): string => {
 };
 
 export const numberWords = {
-  "number-bad": ({ column, text, fault }: { column: string; text: string; fault: string }) => {
-    const words = shapes[fault]?.(text);
+  "number-bad": (facts: {
+    readonly column: string;
+    readonly text: string;
+    readonly fault: string;
+    /** Where it is no reading: what can stand there instead, and nothing else. */
+    readonly within?: { readonly least: number; readonly most: number };
+  }) => {
+    const { column, text, fault, within } = facts;
+    const wanted = within && `a number from ${String(within.least)} to ${String(within.most)}`;
+    const words = shapes[fault]?.(text, wanted === undefined ? ", or x if it was not taken" : "");
     const why = words?.found ?? (text.startsWith("#") ? "a spreadsheet's error mark" : undefined);
+    const mend = wanted === undefined || ofTheText.includes(fault) ? words?.mend : undefined;
     return {
       found: `${column} ${quoted(text)} is not a number${why === undefined ? "" : `: ${why}`}`,
-      expected: "a number such as 131 or 9.8",
-      mend: words?.mend ?? "write the number, or x if it was not taken",
+      expected: wanted ?? "a number such as 131 or 9.8",
+      mend: mend ?? `write ${wanted ?? "the number, or x if it was not taken"}`,
     };
   },
   "number-two-ways": ({ text, small, large }: { text: string; small: number; large: number }) => ({
