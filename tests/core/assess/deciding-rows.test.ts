@@ -30,6 +30,17 @@ test("A1: every cylinder at 85 % of its first tests, none out of line", () => {
   expect(rowsIn({ tests: [...sound, dry("2026-05-01", "127 127 127 127")] })).not.toContain("A1");
 });
 
+test("A1 is not said where a cylinder is suspect, nor where the years show a fall", () => {
+  // handbook/decision.md 2, A1: none out of line; 133/150 = 89 %, above the 85 % of the own first tests
+  expect(rowsIn({ tests: [...sound, dry("2026-05-01", "150 150 133 150")] })).not.toContain("A1");
+  const falling = ["2020", "2021", "2022", "2023", "2024", "2025", "2026"].map((year, i) =>
+    dry(`${year}-05-01`, `150 150 ${String(150 - 3 * i)} 150`),
+  );
+  const rows = rowsIn({ tests: falling });
+  expect(rows).toContain("A8");
+  expect(rows).not.toContain("A1");
+});
+
 test("A2: a cylinder below three quarters of the highest, with the share it lacks", () => {
   const { evidence } = decided({ tests: [...sound, dry("2026-05-01", "150 150 105 150")] });
   const [row] = evidence.filter(({ row: id }) => id === "A2");

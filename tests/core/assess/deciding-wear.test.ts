@@ -65,12 +65,16 @@ test("cylinders that are in no danger take no part of the risk", () => {
 });
 
 test("the next test stands as a date, and where hours bound it as a meter reading too", () => {
-  const tests = yearly(falling, (i) => ({ meter: String(1000 + 100 * i) }));
-  const next = (notes: readonly string[]) => decided({ engine: { meter: "h" }, tests, notes }).nextTest;
+  const level = [160, 161, 160, 159, 160, 161, 159, 160, 160];
+  const next = (levels: readonly number[]) =>
+    decided({
+      engine: { meter: "h" },
+      tests: yearly(levels, (i) => ({ meter: String(1000 + 100 * i) })),
+    }).nextTest;
   // a year after the last test, that of 2026-05-01
-  expect(next([])).toEqual({ date: "2027-05-01" });
-  // half a year or 50 h as soon as a column speaks for wear: here oil use, C2
-  expect(next(["2026-05-10,,oil use,0.5,L/1000km,"])).toEqual({ date: "2026-10-30", meter: 1850 });
+  expect(next(level)).toEqual({ date: "2027-05-01" });
+  // half a year or 50 h as soon as a column speaks for wear: here the fall over the years, A8
+  expect(next(falling)).toEqual({ date: "2026-10-30", meter: 1850 });
 });
 
 test("a test that is overdue is due today", () => {

@@ -140,6 +140,16 @@ test("cranking below 100 rpm is void, 100 rpm is only slow", () => {
   expect(slow.reasons[0]?.text).toContain("100 rpm, slow against 250");
 });
 
+// trade.md A1: 140 rpm (GM Duramax) is the lowest that any source read allows
+test("where the maker states no speed, below the least that any maker allows is slow, and it says so", () => {
+  const slow = trustOf({ crank_rpm: "120" });
+  expect(codes(slow)).toEqual(["slow"]);
+  expect(slow.reasons[0]?.text).toContain("cranked at 120 rpm, below 140, the least that any maker");
+  expect(codes(trustOf({ crank_rpm: "140" }))).toEqual([]);
+  const maker = { engine: { limits: { compression: { speed: "150rpm" } } } };
+  expect(codes(trustOf({ crank_rpm: "125" }, maker))).toEqual([]);
+});
+
 test("0.8 of the reference speed is enough, less is doubtful", () => {
   const maker = { engine: { limits: { compression: { speed: "250rpm" } } } };
   expect(trustOf({ crank_rpm: "200" }, maker).code).toBe("trusted");

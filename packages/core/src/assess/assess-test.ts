@@ -8,6 +8,7 @@ import { median, rangeUpperTail } from "../statistics/index.ts";
 import { isAtLimit, isLeakAtLimit } from "./at-limit.ts";
 import type { LeakValue } from "./leak/assess-leak-down.ts";
 import type { CylinderAssessment, LimitMissed, PressureValue, TestAssessment } from "./assessment.ts";
+import { unexplainedIn } from "./causes/unexplained.ts";
 import { diagnoseTest } from "./causes/diagnose-test.ts";
 import { type EngineFigures, figuresOf } from "./figures.ts";
 import { correctionOf } from "./values/correction.ts";
@@ -18,12 +19,13 @@ import { buildUp } from "./oil/build-up.ts";
 import { gaugeHose } from "./gauges/gauge-hose.ts";
 import { comparedGauges } from "./gauges/gauge-comparison.ts";
 import { highOrRestLow } from "./high-or-rest-low.ts";
+import { levelBelow } from "./level-below.ts";
 import { levelSince } from "./years/level-since.ts";
 import { leakCautions } from "./leak/leak-caution.ts";
 import { assessLeakTest } from "./leak/leak-test.ts";
-import type { LeakAndCranking } from "./leak/leak-and-cranking.ts";
-import { isLowWithoutLeak } from "./low-without-leak.ts";
+import { withLowWithoutLeak } from "./low-without-leak.ts";
 import { limitsMissed, ruleReadings } from "./limits.ts";
+import { missingOfTest } from "./missing-of-test.ts";
 import { nextTests } from "./next-tests.ts";
 import { oilCautions } from "./oil/oil-caution.ts";
 import { oilTest } from "./oil/oil-test.ts";
@@ -86,7 +88,6 @@ export const assessTest = (
     spread,
     forward,
     leak: leak.values,
-    cranking: leak.test?.cranking,
     rules: [...rules, ...leak.rules],
   };
   const cylinders = cylindersSeen(record, test, seen);
@@ -113,16 +114,28 @@ export const assessTest = (
     ...(hose === undefined ? {} : { gaugeHose: hose }),
     ...(leak.test === undefined ? {} : { leak: leak.test }),
   };
-  const diagnosed = { ...found, ...(causes === "told" ? diagnoseTest(found, figures, faults) : {}) };
-  const next = nextTests(record, test, diagnosed);
+  const told = causes === "told" ? diagnoseTest(found, figures, faults) : undefined;
+  const below =
+    told === undefined
+      ? undefined
+      : levelBelow(cylinders, { expected: told.evidence.expected, correction, faults });
+  const diagnosed = {
+    ...found,
+    ...told,
+    cylinders: withLowWithoutLeak({ ...found, ...told }, faults),
+    ...(level === undefined ? {} : { levelSince: level }),
+    ...(below === undefined ? {} : { levelBelow: below }),
+  };
+  const unexplained = unexplainedIn(diagnosed);
+  const next = nextTests(record, test, { ...diagnosed, unexplained });
   return {
     ...diagnosed,
+    unexplained,
     faults,
     cautions: [...oilCautions(record, test), ...leakCautions(record, test, next)],
-    ...(level === undefined ? {} : { levelSince: level }),
     rules: seen.rules,
     nextTests: next,
-    missing: trust.missing,
+    missing: missingOfTest(diagnosed),
   };
 };
 
@@ -133,17 +146,16 @@ interface Seen {
   readonly spread: Spread | undefined;
   readonly forward: ForwardTest | undefined;
   readonly leak: readonly (LeakValue | undefined)[];
-  readonly cranking: LeakAndCranking | undefined;
   readonly rules: readonly RuleFinding[];
 }
 
 const cylindersSeen = (
   record: EngineRecord,
   test: Test,
-  { pressures, uneven, figures, spread, forward, leak, cranking, rules }: Seen,
+  { pressures, uneven, figures, spread, forward, leak, rules }: Seen,
 ): CylinderAssessment[] => {
   const earlier = earlierFlags(record, test, "dry", figures);
-  const moved = sinceFirst(record, test, figures);
+  const moved = sinceFirst(record, test, { figures, forward });
   const repeated = repeatsOf(record, test, figures);
   return record.engine.cylinders.map((label, i): CylinderAssessment => {
     const own = pressures[i] ?? {};
@@ -162,10 +174,6 @@ const cylindersSeen = (
     const contradicted = repeated[i] === "contradict" && !isLowAnyway;
     const evidence = { repeats, flaggedBefore, belowLimit, contradicted };
     const dryStanding = verdict === undefined ? undefined : standing({ verdict, ...evidence });
-    const beside = {
-      ...(leak[i] === undefined ? {} : { leakDown: leak[i] }),
-      ...(cranking === undefined ? {} : { cranking }),
-    };
     const both = worse([dryStanding, leak[i]?.standing]);
     const [heard, belowMedian] = [test.heard?.[i], spread?.belowMedian[i]];
     const others = belowOthers(pressures, i);
@@ -176,9 +184,6 @@ const cylindersSeen = (
       flaggedBefore,
       belowLimit,
       limitsMissed: missed,
-      ...(verdict?.kind === "read" && isLowWithoutLeak(label, dryStanding, beside)
-        ? { lowWithoutLeak: true }
-        : {}),
       ...(isAtLimit(label, missed, rules) ? { atLimit: true } : {}),
       ...(leak[i] === undefined ? {} : { leakDown: leakDownOf(label, leak[i], rules) }),
       ...(heard === undefined ? {} : { heard }),

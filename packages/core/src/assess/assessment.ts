@@ -6,6 +6,7 @@ import type { EngineRecord, Heard, PressureKind, Test } from "../record/index.ts
 import type { RuleFinding } from "../rules/index.ts";
 import type { Spread, Standing } from "../spread/index.ts";
 import type { LeakValue } from "./leak/assess-leak-down.ts";
+import type { Unexplained } from "./causes/unexplained-finding.ts";
 import type { GaugeComparison } from "./gauges/gauge-comparison.ts";
 import type { BuildUp } from "./oil/build-up-finding.ts";
 import type { GaugeHose } from "./gauges/gauge-hose.ts";
@@ -80,12 +81,24 @@ export interface CylinderAssessment {
   readonly flaggedBefore: boolean;
   /** Below the maker's own limit, or below three quarters of the highest where the maker states none. */
   readonly belowLimit: boolean;
-  /** Low in its dry reading, which does not look like a leak: its leak-down is no worse than its fellows'. */
+  /** Low in its dry reading, which does not look like a leak: its leak-down is no worse than its fellows', no air was heard
+   *  to leave it, and its leading cause lets none out. */
   readonly lowWithoutLeak?: true;
   /** Below these limits by less than the doubt of its reading: too close to call. */
   readonly atLimit?: true;
   /** Which of these limits it is below. */
   readonly limitsMissed: readonly LimitMissed[];
+}
+
+/** All cylinders against what a sound engine would read. */
+export interface LevelBelow {
+  readonly from: "maker" | "estimate";
+  /** [Pa gauge], as the readings are compared. */
+  readonly expected: number;
+  /** Of the middle reading, a fraction: -0.27 = 27 % below. */
+  readonly change: number;
+  /** Standard uncertainty of ln(1 + change). */
+  readonly uncertainty: number;
 }
 
 export interface TestAssessment {
@@ -121,8 +134,14 @@ export interface TestAssessment {
   readonly cautions: readonly string[];
   /** The level of the whole engine against an earlier test; absent unless all read lower and beyond chance. */
   readonly levelSince?: LevelSince;
+  /** The level of the whole engine against the maker's figure or an estimate; absent unless all read lower and beyond
+   *  chance. */
+  readonly levelBelow?: LevelBelow;
   readonly rules: readonly RuleFinding[];
-  /** Likely causes and what would tell more; absent where the test is void or set aside, or was assessed without. */
+  /** Findings that no sound cylinder gives, where the causes say none; empty where no cause was looked for. */
+  readonly unexplained: readonly Unexplained[];
+  /** Likely causes and what would tell more; absent where the test is void or set aside, where nothing held anything, or was
+   *  assessed without. */
   readonly diagnosis?: Diagnosis;
   /** What the diagnosis goes by. */
   readonly evidence?: Evidence;
@@ -134,7 +153,7 @@ export interface TestAssessment {
 
 /** A measurement worth making next. */
 export interface NextTest {
-  /** Of the tables of the diagnosis. */
+  /** Of the tables of the diagnosis; or `timing-marks`, which they do not have. */
   readonly code: string;
   readonly text: string;
   readonly minutes: number;
@@ -145,7 +164,8 @@ export interface NextTest {
   readonly effort?: number;
   /** 0 none, 1 some, 2 pressurised air or a running engine. */
   readonly risk?: 0 | 1 | 2;
-  /** By the diagnosis: tells most for its effort, tells most of all, or both. Absent: a plain rule asks for it, or others
-   *  are better. */
+  /** Asked for by a plain rule, whatever it would tell; or by what the diagnosis expects it to tell. */
+  readonly by: "rule" | "diagnosis";
+  /** Among all that have bits: tells most for its effort, tells most of all, or both. Absent: others are better. */
   readonly rank?: "quickest" | "most-telling" | "both";
 }

@@ -1,9 +1,11 @@
 export { assessTest, type AssessOptions } from "./assess-test.ts";
 export { standApart } from "./causes/heard-evidence.ts";
+export { type Unexplained } from "./causes/unexplained-finding.ts";
 export { isWorthExplaining } from "./causes/worth-explaining.ts";
 export {
   type CylinderAssessment,
   type FullyCorrected,
+  type LevelBelow,
   type LimitMissed,
   type NextTest,
   type PressureValue,

@@ -5,6 +5,7 @@ import type { Volume } from "../quantity/index.ts";
 import type { Engine } from "../record/index.ts";
 import { dry } from "./dry.ts";
 import { firstStroke } from "./first-stroke.ts";
+import { insteadOfAir, insteadOfOil } from "./instead.ts";
 import { leakDown } from "./leak-down.ts";
 import { type Line, type Sheet, type Situation } from "./line.ts";
 import { oilFor, whyNoOil } from "./oil.ts";
@@ -66,8 +67,9 @@ export const procedureFor = (
     ...(chamber === undefined ? {} : { chamber }),
     oil: oilFor(engine, chamber),
   };
-  const refused = kind === "wet" ? whyNoOil(situation) : undefined;
-  const sheet = refused === undefined ? sheets[kind] : insteadOfOil;
+  const refused =
+    kind === "wet" ? whyNoOil(situation) : kind === "leak-down" ? whyNoAir(situation) : undefined;
+  const sheet = refused === undefined ? sheets[kind] : kind === "wet" ? insteadOfOil : insteadOfAir;
   const chosen = parts.map((part) => sheet[part].flatMap((line) => printed(line, situation)));
   const [before = [], steps = [], cautions = [], voids = []] = chosen.map((lines) =>
     lines.map(({ text }) => text),
@@ -82,6 +84,12 @@ export const procedureFor = (
     sources: chosen.flat(),
   };
 };
+
+/** Why no air is blown into this engine, or undefined where it may: its record forbids it. */
+const whyNoAir = ({ engine: { leakDownTest } }: Situation): string | undefined =>
+  leakDownTest?.allowed === false
+    ? `Air under pressure is ruled out for this engine (${leakDownTest.source ?? "engine.json"}).`
+    : undefined;
 
 const titleOf = ({ name }: Sheet, { id, cylinders, ignition }: Engine): string => {
   const count = cylinders.length === 1 ? "1 cylinder" : `${String(cylinders.length)} cylinders`;
@@ -102,31 +110,4 @@ const printed = (line: Line, situation: Situation): SourcedLine[] => {
       { text: `If ${line.only}: ${text.charAt(0).toLowerCase()}${text.slice(1)}`, source: line.source },
     ];
   return ignition === ignitionOf[line.only] ? [{ text, source: line.source }] : [];
-};
-
-const insteadOfOil: Sheet = {
-  name: "No wet test",
-  before: [],
-  steps: [
-    {
-      text: ({ engine }) => `Leak-down tells more: sealtrend how leak-down ${engine.id}`,
-      source: "judgement of this project",
-    },
-    {
-      text: ({ engine }) => `Or the first stroke: sealtrend how first-stroke ${engine.id}`,
-      source: "GM 1990-2009, Isuzu, Ford Probe 1997 manuals",
-    },
-    {
-      text: "Where the manual allows oil: set wetTest in engine.json, with its oil.",
-      source: "this tool",
-      when: ({ engine }) => engine.wetTest?.allowed !== false && engine.ignition === "compression",
-    },
-    {
-      text: ({ engine }) => `Say what it is: sealtrend engine set ${engine.id} ignition spark`,
-      source: "this tool",
-      when: ({ engine }) => engine.ignition === "unknown",
-    },
-  ],
-  cautions: [],
-  voids: [],
 };

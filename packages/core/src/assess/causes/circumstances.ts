@@ -43,7 +43,6 @@ const dayFacts = (assessed: Assessed, figures: EngineFigures): readonly Fact[] =
   const { record, test, trust, speed } = assessed;
   const { compressionRelease, ignition, compressionLimits } = record.engine;
   const { release, throttle } = dayOf(test, valuesOf(test, "dry")?.gauge);
-  const hasRelease = compressionRelease === "automatic" || compressionRelease === "manual";
   const slow = trust.reasons.some(({ code }) => code === "slow");
   const isHeldAgainst =
     compressionLimits.speed !== undefined ||
@@ -53,7 +52,8 @@ const dayFacts = (assessed: Assessed, figures: EngineFigures): readonly Fact[] =
   const enough = speed?.from !== undefined && figures.referenceSpeed !== undefined && isHeldAgainst;
   return [
     ["release active", release === "active"],
-    ["release possible", hasRelease && release === undefined],
+    // one worked by hand is shut unless somebody lifted it, and an open one lets a cylinder read next to nothing: judgement
+    ["release possible", compressionRelease === "automatic" && release === undefined],
     ["cold", isCold(test)],
     ["throttle open", throttle === "open"],
     ["throttle closed", throttle === "closed" && ignition !== "compression"],
@@ -62,7 +62,8 @@ const dayFacts = (assessed: Assessed, figures: EngineFigures): readonly Fact[] =
   ];
 };
 
-/** An expectation that this very gauge gave is not moved by a change of gauge. A proof lasts a year (judgement), and only for
+/** An expectation that this very gauge gave is not moved by a change of gauge; one by tests whose gauge was never named may
+ *  rest on another one. A proof lasts a year (judgement), and only for
  *  the gauge in use that day. */
 const gaugeFacts = (assessed: Assessed, expected: Evidence["expected"]): readonly Fact[] => {
   const { record, test } = assessed;
@@ -79,7 +80,10 @@ const gaugeFacts = (assessed: Assessed, expected: Evidence["expected"]): readonl
     (other) => other.date < (proof?.date ?? "") || other.date > test.date || gaugeOf(other) === gauge,
   );
   return [
-    ["gauge changed since the last test", changed && expected?.from !== "baseline"],
+    [
+      "gauge changed since the last test",
+      gauge === undefined ? expected?.from === "baseline" : changed && expected?.from !== "baseline",
+    ],
     ["gauge proved", gauge !== undefined && proof?.value === "yes" && isSameSince],
   ];
 };

@@ -10,13 +10,14 @@ import type { Assessed } from "./assessed.ts";
 
 type Readings = Pick<CylinderEvidence, "dry" | "wet" | "firstStroke" | "running">;
 
-/** In the engine's order. */
+/** In the engine's order. Where nothing held anything the gauge may never have moved: there is nothing to compare. */
 export const crankingEvidence = (assessed: Assessed): readonly Readings[] => {
   const { test, cylinders, buildUp } = assessed;
   const oiled = oiledAlike(assessed);
+  const isMoved = cylinders.some(({ pressures: { dry } }) => dry !== undefined && dry.value > 0);
   return cylinders.map(({ label, pressures }, i): Readings => {
     const { dry, running } = pressures;
-    const level = dry === undefined ? [] : takesOf(test, i, dry);
+    const level = dry === undefined || !isMoved ? [] : takesOf(test, i, dry);
     const wet = oiled.includes(label) ? likeDry(pressures.wet, dry) : undefined;
     const first = buildUp === undefined ? undefined : likeDry(pressures["first-stroke"], dry);
     return {

@@ -7,7 +7,7 @@ import { absolutePressure, speed as rpm } from "../../quantity/index.ts";
 import type { EngineRecord, Test } from "../../record/index.ts";
 import { mean, median } from "../../statistics/index.ts";
 import type { EngineFigures } from "../figures.ts";
-import { linkBetween } from "../gauges/linked-gauge.ts";
+import { linkOrUnnamed } from "../gauges/linked-gauge.ts";
 import { dryPair } from "../speed/dry-pair.ts";
 import { coldAgainst } from "../trust/cold.ts";
 import { isCompared, comparedPressure } from "../values/pressure-values.ts";
@@ -38,15 +38,14 @@ const toTheDay = ({ cylinders }: Assessed): number | undefined => {
   return shifts.length === 0 ? undefined : median(shifts);
 };
 
-/** The mean level of the first tests since the last work on all cylinders, by this gauge or one linked to it, made as warm as
- *  this one or warmer. */
+/** The mean level of the first tests since the last work on all cylinders, by this gauge or one linked to it, or by none that was
+ *  ever named, made as warm as this one or warmer. */
 const baseline = (assessed: Assessed, figures: EngineFigures): Expected | undefined => {
   const { record, test } = assessed;
   const gauge = valuesOf(test, "dry")?.gauge;
-  if (gauge === undefined) return undefined;
   const levels = testsBefore(record, test)
     .flatMap((before): number[] => {
-      const link = linkBetween(record.gauges, valuesOf(before, "dry")?.gauge, gauge);
+      const link = linkOrUnnamed(record.gauges, valuesOf(before, "dry")?.gauge, gauge);
       const counts = useOf(record, before, figures) === "full" && coldAgainst(record, before) === undefined;
       if (link === undefined || !counts) return [];
       const pair = dryPair(record, figures, before, test);

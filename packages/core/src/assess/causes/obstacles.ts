@@ -24,6 +24,8 @@ export const obstaclesOf = (
     ["no release", !hasRelease || test.conditions.release === "defeated"],
     ["air-cooled", cooling === "air"],
     ["one cylinder", cylinders.length === 1],
+    // nobody holds a gauge beside one that runs
+    ["propeller turns", engine.use === "aircraft"],
     ["no leak-down yet", found.every(({ leak }) => leak === undefined)],
     [
       "no air at a neighbour",

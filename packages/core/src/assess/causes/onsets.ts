@@ -4,20 +4,23 @@ import type { OnsetReport } from "../../diagnosis/index.ts";
 import type { CylinderHistory, HistoryResult } from "../../history/index.ts";
 import type { EngineRecord, Service } from "../../record/index.ts";
 import { type KindHistory, assessHistory } from "../years/assess-history.ts";
-import type { Assessed } from "./assessed.ts";
+import { type Assessed, isLow } from "./assessed.ts";
 
 /** In the engine's order, by the cranking readings, else by leak-downs; undefined where the history is too short, or shows
- *  something else. */
-export const onsetsOf = ({ record, test }: Assessed): readonly (OnsetReport | undefined)[] => {
+ *  something else. Steady is told against its fellows: of one that stands out low it says that it was always so, of one
+ *  that is even it says nothing of what befell them all. */
+export const onsetsOf = ({ record, test, cylinders }: Assessed): readonly (OnsetReport | undefined)[] => {
+  // how it came down is asked only where one did: the years take as long as all the rest
+  if (!cylinders.some(isLow)) return cylinders.map(() => undefined);
   const until: EngineRecord = {
     ...record,
     tests: record.tests.slice(0, record.tests.indexOf(test) + 1),
     services: record.services.filter(({ date }) => date <= test.date),
   };
   const { cranking, leakDown } = assessHistory(until);
-  return record.engine.cylinders.map((label, i) =>
+  return cylinders.map((cylinder, place) =>
     [cranking, leakDown]
-      .map((kind) => (kind === undefined ? undefined : reportOf(kind, until, { label, place: i })))
+      .map((kind) => (kind === undefined ? undefined : reportOf(kind, until, { cylinder, place })))
       .find((report) => report !== undefined),
   );
 };
@@ -25,11 +28,13 @@ export const onsetsOf = ({ record, test }: Assessed): readonly (OnsetReport | un
 const reportOf = (
   { result, counted }: KindHistory,
   { services }: EngineRecord,
-  { label, place }: { readonly label: string; readonly place: number },
+  { cylinder, place }: { readonly cylinder: Assessed["cylinders"][number]; readonly place: number },
 ): OnsetReport | undefined => {
   const own = result.cylinders[place];
   if (own === undefined || own.mirrored === "either") return undefined;
-  if (own.alarms.length === 0) return own.course === "steady" ? "steady" : undefined;
+  const { label, flagged, leakDown } = cylinder;
+  const standsOut = flagged || leakDown?.flagged === true;
+  if (own.alarms.length === 0) return standsOut && own.course === "steady" ? "steady" : undefined;
   const step = own.shape?.firstAfter ?? own.early?.test;
   const dates = result.tests.map(({ ids }) => counted.find(({ test }) => ids.includes(test.id))?.test.date);
   if (step !== undefined && isAtService(services, { label, from: dates[step - 1], to: dates[step] }))

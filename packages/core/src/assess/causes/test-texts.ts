@@ -26,8 +26,10 @@ export const breather = ({ porting }: Engine): string => (porting === "ports" ? 
 const texts: Readonly<Partial<Record<string, Words>>> = {
   repeat: ({ labels }) => `read ${labels} again, twice, before you believe it`,
   "first-stroke": () => "the first stroke of every cylinder, and then its last, by one gauge",
-  wet: ({ leaking, labels, control }) =>
-    `oil test on ${leaking === "" ? labels : leaking}${control === undefined ? "" : `, with ${control} as control`}`,
+  wet: ({ leaking, labels, control, reach }) =>
+    reach === "every"
+      ? "oil test on every cylinder, as much oil in each"
+      : `oil test on ${leaking === "" ? labels : leaking}${control === undefined ? "" : `, with ${control} as control`}`,
   conditions: ({ engine }) =>
     engine.ignition === "compression"
       ? "charge the battery, then test again"

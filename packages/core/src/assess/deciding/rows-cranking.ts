@@ -14,7 +14,8 @@ export const crankingRows = (deciding: Deciding): readonly Row[] => {
   const renewed = renewedAfter(deciding, { date: dry.test.date, today });
   const from = `test ${dry.test.id}`;
   const restsOn = dry === main ? "this-test" : "other-records";
-  const rows = [...sound(deciding, dry), ...lagging(dry), ...oilRows(dry)]
+  const level = years.length === 0 ? sound(deciding, dry) : [];
+  const rows = [...level, ...lagging(dry), ...oilRows(dry)]
     .filter(({ cylinder }) => cylinder === undefined || !renewed.has(cylinder))
     .map((row): Row => ({ ...row, from, restsOn }));
   return [...rows, ...allLow(deciding, dry), ...years];
@@ -34,13 +35,16 @@ const isLagging = ({ dryStanding }: TestAssessment["cylinders"][number]): boolea
 const missesSpread = ({ limitsMissed, atLimit }: TestAssessment["cylinders"][number]): boolean =>
   atLimit !== true && limitsMissed.some((limit) => limit !== "maker-minimum");
 
+/** A1, where no cylinder stands out. Where the years show a fall, none of this is said. */
 const sound = (deciding: Deciding, dry: TestAssessment): readonly Found[] => {
   const read = dry.cylinders.filter(({ pressures }) => pressures.dry !== undefined);
   const shares = read.map(({ label }) => baselineShare(deciding, label, dry.test.id));
   const known = shares.filter((share) => share !== undefined);
   if (read.length === 0 || known.length < read.length) return [];
   const least = Math.min(...known);
-  if (least < baseline || read.some((one) => isLagging(one) || one.limitsMissed.length > 0)) return [];
+  const standsOut = ({ dryStanding, limitsMissed }: TestAssessment["cylinders"][number]): boolean =>
+    dryStanding === "lagging" || dryStanding === "suspect" || limitsMissed.length > 0;
+  if (least < baseline || read.some(standsOut)) return [];
   const text =
     least >= 0.995
       ? "every cylinder reads as in its first tests, none stands out"

@@ -39,6 +39,17 @@ export const linkBetween = (
   return { shift: a.lnFactor - b.lnFactor, variance };
 };
 
+/** The same for two tests; two whose gauge was never named may have been read by one, and are taken so: whoever uses it says
+ *  that it was not named. */
+export const linkOrUnnamed = (
+  gauges: readonly Gauge[],
+  one: string | undefined,
+  other: string | undefined,
+): ReturnType<typeof linkBetween> => {
+  if (other === undefined) return one === undefined ? { shift: 0, variance: 0 } : undefined;
+  return linkBetween(gauges, one, other);
+};
+
 /** A gauge whose tests count as those of another in a history. */
 export interface LinkedGauges {
   readonly gauge: string;

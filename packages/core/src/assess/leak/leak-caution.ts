@@ -21,13 +21,24 @@ export const leakCautions = (
   const kinds = new Set<string>(test.rows.map(({ what }) => what));
   const isRepeat = [...kinds].every((what) => what.startsWith("leak-down"));
   const code = next[0]?.code;
-  const isNext = byAir.has(code ?? "") || (code === "repeat" && isRepeat);
   const isAircraft = engine.use === "aircraft";
+  // a propeller kills, so air that is proposed anywhere is enough there
+  const isNext =
+    byAir.has(code ?? "") ||
+    (code === "repeat" && isRepeat) ||
+    (isAircraft && next.some((one) => byAir.has(one.code)));
+  const isRead = [...kinds].some((what) => what.startsWith("leak-down"));
+  const { leakDownTest } = engine;
   const swing = isAircraft
     ? "air swings the propeller: a second person holds it before any air goes on, low pressure first; keep out of its arc"
     : "air turns the crank if the piston is off the top: bars and sockets off, hands clear, low pressure first";
   const leaks = isAircraft ? staticLeaks(engine.cylinders, test) : [];
   return [
+    ...(isRead && leakDownTest?.allowed === false
+      ? [
+          `leak-down: this engine is to get no air under pressure (${leakDownTest.source ?? "engine.json"}): do not repeat it`,
+        ]
+      : []),
     ...(isNext ? [swing] : []),
     ...(leaks.length === 0
       ? []

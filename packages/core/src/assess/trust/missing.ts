@@ -22,6 +22,7 @@ const crankingGaps = (engine: Engine, test: Test, dry: KindValues): readonly Gap
   const { minimum, new: asNew } = engine.compressionLimits;
   const release = engine.compressionRelease === "automatic" || engine.compressionRelease === "manual";
   return [
+    [release && conditions.release === undefined, releaseText(engine)],
     [
       conditions.crankSpeed === undefined && perCylinder.speed === undefined,
       conditions.crankVolts === undefined
@@ -46,7 +47,6 @@ const crankingGaps = (engine: Engine, test: Test, dry: KindValues): readonly Gap
       conditions.strokes === undefined && perCylinder.strokes === undefined,
       "strokes (too few stop short of the final reading)",
     ],
-    [release && conditions.release === undefined, "compression release, active or defeated"],
     [dry.gauge === undefined, gaugeText(engine.cylinders.length)],
     [
       minimum === undefined && asNew === undefined,
@@ -54,6 +54,12 @@ const crankingGaps = (engine: Engine, test: Test, dry: KindValues): readonly Gap
     ],
   ];
 };
+
+/** One worked by hand is asked for, and its odds are not guessed: only who cranked knows whether it was open. */
+const releaseText = ({ compressionRelease }: Engine): string =>
+  compressionRelease === "manual"
+    ? "compression release, open or shut (open, a cylinder reads next to nothing)"
+    : "compression release, active or defeated";
 
 const gaugeText = (cylinders: number): string =>
   `gauge (another one may read 3 % off${cylinders > 1 ? "; the cylinders of one test still compare" : ""})`;

@@ -69,7 +69,12 @@ const doubtfulCell: TrustRule = (view) => {
     : trustReason("doubtful", "doubtful-cell", trustWords["doubtful-cell"]({ cylinders: at }));
 };
 
-/** All of them, or those that were cranked so slowly themselves. */
+/** The least cranking speed at which any maker read for the handbook lets a cylinder be tested [rpm]; most ask for 200 to 300.
+ *  @source gm-duramax (handbook/trade.md A1) */
+const leastOfMakers = 140;
+
+/** All of them, or those that were cranked so slowly themselves. Held against this engine's speed, and where its maker states
+ *  none against the least that any maker allows. */
 const slow: TrustRule = ({ record, test, dry, figures }) => {
   const speeds = dry === undefined ? [] : speedsOf(test, dry);
   const read = record.engine.cylinders.flatMap((label, i) => {
@@ -79,16 +84,20 @@ const slow: TrustRule = ({ record, test, dry, figures }) => {
   if (read.length === 0) return undefined;
   const slowest = Math.min(...read.map(({ speed }) => speed));
   if (slowest < 100) return trustReason("void", "too-slow", trustWords["too-slow"]({ rpm: slowest }));
-  const { referenceSpeed: reference } = figures;
-  if (reference === undefined || slowest >= 0.8 * reference) return undefined;
-  const low = read.filter(({ speed }) => speed < 0.8 * reference);
-  const [least, most] = [slowest.toFixed(0), Math.max(...low.map(({ speed }) => speed)).toFixed(0)];
+  const ofEngine = 0.8 * (figures.referenceSpeed ?? 0);
+  const isBelowAll = record.engine.compressionLimits.speed === undefined && ofEngine < leastOfMakers;
+  const least = isBelowAll ? leastOfMakers : ofEngine;
+  const low = read.filter(({ speed }) => speed < least);
+  if (low.length === 0) return undefined;
+  const [from, to] = [slowest.toFixed(0), Math.max(...low.map(({ speed }) => speed)).toFixed(0)];
   return trustReason(
     "doubtful",
     "slow",
     trustWords.slow({
-      rpm: least === most ? least : `${least} to ${most}`,
-      reference,
+      rpm: from === to ? from : `${from} to ${to}`,
+      ...(isBelowAll
+        ? { reference: leastOfMakers, heldAgainst: "least-of-makers" }
+        : { reference: figures.referenceSpeed ?? 0, heldAgainst: "this-engine" }),
       cylinders: low.length === read.length ? [] : low.map(({ label }) => label),
     }),
   );

@@ -18,6 +18,16 @@ interface SlipFacts {
   readonly others: number;
 }
 
+interface SlowFacts {
+  readonly rpm: string;
+  /** [rpm] */
+  readonly reference: number;
+  /** The speed of this engine, or the least of all makers where that is not known or lower. */
+  readonly heldAgainst: "this-engine" | "least-of-makers";
+  /** Empty for all of them. */
+  readonly cylinders: readonly string[];
+}
+
 /** About ten is ten: that is the slip. */
 const timesText = (times: number): string => (times > 8.5 && times < 11.5 ? "ten" : times.toFixed(0));
 
@@ -74,21 +84,21 @@ export const trustWords = {
     text: `cranked at ${rpm.toFixed(0)} rpm, and below 100 no reading tells anything`,
     mend: "charge the battery, see to the starter, test again",
   }),
-  slow: ({
-    rpm,
-    reference,
-    cylinders,
-  }: {
-    rpm: string;
-    reference: number;
-    cylinders: readonly string[];
-  }) => ({
-    text:
-      cylinders.length === 0
-        ? `cranked at ${rpm} rpm, slow against ${reference.toFixed(0)}: every reading comes out low, a leaking cylinder's most`
-        : `${cylinder(cylinders)} ${cylinders.length === 1 ? "was" : "were"} cranked at ${rpm} rpm, slow against ${reference.toFixed(0)}: ${cylinders.length === 1 ? "its reading comes" : "their readings come"} out low`,
-    mend: "charge the battery and test again",
-  }),
+  slow: ({ rpm, reference, heldAgainst, cylinders }: SlowFacts) => {
+    const against =
+      heldAgainst === "this-engine"
+        ? `slow against ${reference.toFixed(0)}`
+        : `below ${reference.toFixed(0)}, the least that any maker we read allows`;
+    const [were, their] =
+      cylinders.length === 1 ? ["was", "its reading comes"] : ["were", "their readings come"];
+    return {
+      text:
+        cylinders.length === 0
+          ? `cranked at ${rpm} rpm, ${against}: every reading comes out low, a leaking cylinder's most`
+          : `${cylinder(cylinders)} ${were} cranked at ${rpm} rpm, ${against}: ${their} out low`,
+      mend: "charge the battery and test again",
+    };
+  },
   cold: ({ against }: { against: "other-tests" | "makers-figures" }) => ({
     text:
       against === "other-tests"

@@ -12,9 +12,10 @@ export interface LevelSince {
   /** First test that counts since the last work on all cylinders, by the same gauge or one linked to it. */
   readonly test: string;
   readonly date: string;
-  readonly gauge: string;
+  /** Absent where the gauge was named in neither test: it is as said if it was the same one. */
+  readonly gauge?: string;
   /** The gauge of the first test: the same, or one linked to it. */
-  readonly before: string;
+  readonly before?: string;
   /** Cylinders read in both and not worked on in between: all of them read lower. */
   readonly labels: readonly string[];
   /** Change of the middle corrected reading, a fraction: -0.26 = 26 % lower; by speed too where both tests have it. */

@@ -9,14 +9,15 @@ import type { EngineFigures } from "../figures.ts";
 import type { LevelSince } from "./changes.ts";
 import { workBreaks } from "./history-breaks.ts";
 import { useOf } from "./history-input.ts";
-import { linkBetween } from "../gauges/linked-gauge.ts";
+import { linkOrUnnamed } from "../gauges/linked-gauge.ts";
 import { type KindValues, valuesOf } from "../values/values.ts";
 
 /** From test to test, common to all cylinders: battery, warmth [ln units]; a choice. @source handbook/statistics.md L.7 */
 const common = 0.02;
 
 /** Absent unless every cylinder compared reads lower and the middle of them by more than twice its uncertainty, dry. A gauge
- *  that was not named is not taken for the same; one linked to it is, with the factor and the doubt of the link.
+ *  that was named in one test only is not taken for the same, one that was named in neither is, and it is said; one linked to
+ *  it is, with the factor and the doubt of the link.
  *  u^2 = sum over the two tests of [sc^2 + s0^2 v_n + u^2(ln K)], v_n the variance of the median; one gauge drops out. What
  *  the speed correction leaves in doubt is added, or what speeds that were not corrected may have done. */
 export const levelSince = (
@@ -30,7 +31,7 @@ export const levelSince = (
   });
   const now = tests.at(-1);
   const gauge = now?.values.gauge;
-  if (now?.test !== test || gauge === undefined || useOf(record, test, figures) !== "full") return undefined;
+  if (now?.test !== test || useOf(record, test, figures) !== "full") return undefined;
   const breaks = workBreaks(record, tests).filter(({ afterTests }) => afterTests < tests.length);
   const { cylinders } = record.engine;
   const epoch = Math.max(
@@ -39,7 +40,7 @@ export const levelSince = (
       .filter(({ newBaseline }) => newBaseline.length === cylinders.length)
       .map(({ afterTests }) => afterTests),
   );
-  const linkOf = ({ values }: Taken) => linkBetween(record.gauges, values.gauge, gauge);
+  const linkOf = ({ values }: Taken) => linkOrUnnamed(record.gauges, values.gauge, gauge);
   const place = tests.findIndex(
     (one, i) => i >= epoch && linkOf(one) !== undefined && useOf(record, one.test, figures) === "full",
   );
@@ -68,8 +69,7 @@ export const levelSince = (
     ? {
         test: first.test.id,
         date: first.test.date,
-        gauge,
-        before: first.values.gauge ?? gauge,
+        ...(gauge === undefined ? {} : { gauge, before: first.values.gauge ?? gauge }),
         labels: pairs.map(({ label }) => label),
         change: Math.expm1(ln),
         ...(pair.speeds === undefined || pair.speeds.before === pair.speeds.after
