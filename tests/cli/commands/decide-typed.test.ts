@@ -142,3 +142,31 @@ test("--as-of decides by what was known that day", async () => {
   expect((document.test as { date: string }).date).toBe("2022-11-20");
   expect((document.decision as { code: string }).code).not.toBe("open-the-top-end");
 });
+
+test("with some prices given it says which are missing, not that there are none", async () => {
+  const { out } = await type(["unpriced", "--opened", "pistons-in", "--price", "work.reRing=620"]);
+  const said = out.replace(/\s+/g, " ");
+  expect(said).not.toContain("No prices are given");
+  // the work and the way in that nobody priced
+  expect(said).toContain(
+    "Prices still missing: jobs.headOff, jobs.bottomOpen, work.topEnd and work.rebuild.",
+  );
+});
+
+test("all low: what is recorded already is not asked for again", async () => {
+  // tests.csv of that engine: throttle open, no cranking speed; no gauge proved
+  const { out } = await type(["alllow"]);
+  expect(out.replace(/\s+/g, " ")).toContain("prove gauge, battery and cranking speed first");
+});
+
+test("a test that is only too old is said to be so many months old", async () => {
+  // 2026-11-20 to 2028-01-01: 13 months and some days
+  const said = await newDesk().type(["decide", "healthy", "--logbook", cases, "--as-of", "2028-01-01"]);
+  expect(said.out).toContain("The last test is 13 months old");
+  expect(said.out).not.toContain("is doubtful");
+});
+
+test("what to type after the work names the work", async () => {
+  const { out } = await type(["valve"]);
+  expect(out.replace(/\s+/g, " ")).toContain('sealtrend service valve --what "valve job"');
+});

@@ -56,7 +56,7 @@ export const decideDocument = (
     cannotSee: assessment.cannotSee,
     otherFaults: assessment.otherFaults,
     conflicts: assessment.conflicts,
-    guards: decision.guards.map((guard) => ({ ...guard, text: guardText(guard) })),
+    guards: decision.guards.map((guard) => ({ ...guard, text: guardText(guard, assessment) })),
     said: guardTexts(assessment),
     probability: chance?.probability,
     probabilityAtMost: chance?.atMost,

@@ -2,9 +2,9 @@
 
 import type { DecisionAssessment } from "@sealtrend/core";
 import { aboutChance, aboutMoney, workNames, yearsText } from "./decide-words.ts";
-import { fixed, percent } from "../words.ts";
+import { fixed, joined, percent } from "../words.ts";
 
-/** `Doing rings and bearings now pays only if the chance of needing them within 5 years exceeds about 4 in 10; the readings
+/** `Doing rings and bearings now pays only if the chance of passing its limit within 5 years exceeds about 4 in 10; the readings
  *  say about 1 in 10.` Empty where nothing can be held against anything. */
 export const breakEvenText = (assessment: DecisionAssessment): string => {
   const { decision, horizon } = assessment;
@@ -20,7 +20,7 @@ export const chanceSentence = (assessment: DecisionAssessment): string => {
   if (chance === undefined)
     return chanceUnknown === undefined
       ? ""
-      : `The chance of needing work is not known: ${lowered(chanceUnknown)}`;
+      : `The chance of passing its cranking limit is not known: ${lowered(chanceUnknown)}`;
   return `That ${whose(assessment)} passes its cranking limit within ${yearsText(horizon.years)}: ${aboutChance(chance.probability)}.`;
 };
 
@@ -42,27 +42,29 @@ const pricedText = ({ decision, horizon }: DecisionAssessment): string => {
   const work = workNames[comparison.act];
   const said = aboutChance(chance.probability);
   const within = `within ${yearsText(horizon.years)}`;
-  if (turns === undefined || turns >= 1)
-    return `At these prices doing ${work} before it is needed never pays; the chance of needing work ${within} is ${said}.`;
+  if (turns === undefined)
+    return `At these prices doing ${work} before it is needed never pays; the chance of passing its cranking limit ${within} is ${said}.`;
   if (turns <= 0) return `At these prices doing ${work} now pays whatever the chance of needing it.`;
   const bound = aboutChance(turns);
   const apart =
     bound === said ? `much the same, a little ${chance.probability > turns ? "more" : "less"}` : said;
-  return `Doing ${work} now pays only if the chance of needing work ${within} exceeds ${bound}; the readings say ${apart}.`;
+  return `Doing ${work} now pays only if the chance of passing its cranking limit ${within} exceeds ${bound}; the readings say ${apart}.`;
 };
 
 /** Without any price. */
-const ratioText = ({ decision, horizon }: DecisionAssessment): string => {
+const ratioText = ({ decision, horizon, prices }: DecisionAssessment): string => {
   const { ratio, chance } = decision;
   if (ratio === undefined) return "";
   const work = workNames[ratio.act];
   const said =
     chance === undefined || decision.reasons[0] === "chance-above-risk"
       ? ""
-      : ` The chance of needing work within ${yearsText(horizon.years)} is ${aboutChance(chance.probability)}.`;
+      : ` The chance of passing its cranking limit within ${yearsText(horizon.years)} is ${aboutChance(chance.probability)}.`;
+  const given =
+    prices.known === "none" ? "No prices are given." : `Prices still missing: ${joined(prices.missing)}.`;
   return ratio.flipRatio === undefined
-    ? `No prices are given. Doing ${work} now pays at no price of getting in again.${said}`
-    : `No prices are given. Doing ${work} now pays only if getting in again costs more than about ${ratioNumber(ratio.flipRatio)} times its parts and machining.${said}`;
+    ? `${given} Doing ${work} now pays at no price of getting in again.${said}`
+    : `${given} Doing ${work} now pays only if getting in again costs more than about ${ratioNumber(ratio.flipRatio)} times its parts and machining.${said}`;
 };
 
 export const ratioNumber = (ratio: number): string => fixed(ratio, ratio < 10 ? 1 : 0);

@@ -17,6 +17,8 @@ interface Given {
 export const flipLines = (assessment: DecisionAssessment, given: Given, room: Room): readonly string[] => {
   const { unit, width, forGood } = given;
   const { decision } = assessment;
+  if (decision.reasons[0] === "outside-the-chance")
+    return prose("a bore or bearing over its limit", width, "flips      ");
   if (decision.verdict === "test-again" && decision.testWorth?.asked !== "yes") return [];
   const isNeeded = decision.basis === "needed";
   const kept = forGood === undefined || isNeeded ? [] : keptText(assessment, forGood);

@@ -119,5 +119,5 @@ const names: Readonly<Partial<Record<string, string>>> = {
   limit: "the limit",
   horizon: "years of ownership",
   years: "years of ownership",
-  probability: "the chance of need",
+  probability: "the chance of passing its cranking limit",
 };

@@ -1,6 +1,7 @@
 // The guards that acted, by what they mean, where the reason above does not say it.
 
 import type { DecisionAssessment, Guard } from "@sealtrend/core";
+import { doubtText, toProve } from "./decide-test-named.ts";
 import { placeNames } from "./decide-words.ts";
 import { joined, percent, sentence } from "../words.ts";
 
@@ -10,7 +11,9 @@ export const guardTexts = (assessment: DecisionAssessment): readonly string[] =>
   return [
     ...conflicts.map(({ text }) => `${sentence(text)}: both stand, neither is averaged away.`),
     ...ringsText(assessment),
-    ...decision.guards.filter((guard) => !isSaid(guard, assessment)).map(guardText),
+    ...decision.guards
+      .filter((guard) => !isSaid(guard, assessment))
+      .map((guard) => guardText(guard, assessment)),
   ].filter((text) => text !== "");
 };
 
@@ -34,12 +37,12 @@ const isSaid = ({ code }: Guard, { decision, conflicts }: DecisionAssessment): b
 };
 
 /** What a guard means. */
-export const guardText = (guard: Guard): string => {
+export const guardText = (guard: Guard, assessment: DecisionAssessment): string => {
   switch (guard.code) {
     case "test-void":
       return "The test gone by is void and carries no verdict.";
     case "test-doubtful":
-      return "The test gone by is doubtful: the verdict stands without it.";
+      return `${doubtText(assessment)}: the verdict stands without it.`;
     case "cranking-alone":
       return `Only cranking readings speak for wear of ${joined(guard.places.map((place) => placeNames[place]))}: no repair follows from them alone.`;
     case "one-line-only":
@@ -49,7 +52,7 @@ export const guardText = (guard: Guard): string => {
     case "not-itself":
       return "It was not itself at the last test (storage, flooding, overheating or running in): those cranking readings do not count until it was run warm.";
     case "low-everywhere":
-      return "All cylinders are low: those readings do not count until gauge, throttle, battery and cranking speed are proved.";
+      return `All cylinders are low: those readings do not count before this is proved: ${joined(toProve(assessment))}.`;
     case "subject-to-measuring":
       return guard.open.length === 0
         ? "Bores, ring gaps and bearings are measured inside their limits."

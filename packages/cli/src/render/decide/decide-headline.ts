@@ -19,7 +19,7 @@ export const headlineLines = (assessment: DecisionAssessment, width: number): re
 export const headline = (assessment: DecisionAssessment): string => {
   const { decision, done } = assessment;
   const said = sentences[decision.verdict];
-  if (decision.testWorth?.asked === "yes" && decision.testWorth.what === "measurement")
+  if (decision.next.step === "offered-test" && assessment.input.test?.what === "measurement")
     return "Test again: measure it before you decide.";
   if (decision.verdict === "watch-it" && decision.reasons[0] === "limit-too-near")
     return "Measure it, close it up, and watch it.";

@@ -1,6 +1,7 @@
 // What to do now: what to measure before it is closed, the next test and why then.
 
-import type { DecisionAssessment, NextStep } from "@sealtrend/core";
+import type { DecisionAssessment, NextStep, Repair } from "@sealtrend/core";
+import { type Proof, toProve } from "./decide-test-named.ts";
 import { isOpen } from "./decide-words.ts";
 import { prose } from "../prose.ts";
 
@@ -53,12 +54,18 @@ const workText = (assessment: DecisionAssessment): string => {
   const measured = decision.next.step === "measure-before-ordering" && measureNow.length === 0;
   const before = measured ? `${steps["measure-before-ordering"](assessment)}; ` : "";
   const runIn = decision.verdict === "open-the-top-end" ? "" : ", run in";
-  return `${before}after the work: sealtrend service ${history.record.engine.id}${runIn}, test anew`;
+  const what = { topEnd: "valve job", reRing: "re-ring", rebuild: "rebuild" }[repairOf(decision)];
+  return `${before}when done: sealtrend service ${history.record.engine.id} --what "${what}"${runIn}, test anew`;
 };
 
+const repairOf = ({ verdict }: DecisionAssessment["decision"]): Repair =>
+  verdict === "open-the-top-end" ? "topEnd" : verdict === "rebuild" ? "rebuild" : "reRing";
+
 /** Date and meter, whichever comes first, and why then; in two words where it is due or overdue. */
-const dateText = ({ decision, nextTest, history, today }: DecisionAssessment): string => {
-  if (nextTest.date <= today) return "due now";
+const dateText = (assessment: DecisionAssessment): string => {
+  const { decision, nextTest, history, today } = assessment;
+  if (nextTest.date <= today)
+    return isOpen(assessment) ? "the first after closing, warm: a new baseline" : "due now";
   const { engine } = history.record;
   const meter =
     nextTest.meter === undefined
@@ -81,13 +88,22 @@ const dateText = ({ decision, nextTest, history, today }: DecisionAssessment): s
 const how = (kind: string, { history }: DecisionAssessment): string =>
   `sealtrend how ${kind} ${history.record.engine.id}`;
 
+const proofs: Readonly<Record<Proof, string>> = {
+  gauge: "prove the gauge",
+  throttle: "open the throttle",
+  battery: "charge the battery",
+  "cranking speed": "note the cranking speed",
+};
+
 const steps: Readonly<Record<NextStep, (assessment: DecisionAssessment) => string>> = {
   "usual-test": (given) => `one more test: ${how("dry", given)}`,
   "repeat-this-test": (given) =>
     `${given.test === undefined ? "a first test" : "this test again"}: ${how("dry", given)}`,
   "run-warm-and-retest": (given) => `run it warm, then test again: ${how("dry", given)}`,
   "prove-gauge-throttle-battery": (given) =>
-    `prove the gauge, open the throttle, charge the battery, note the cranking speed, then test again: ${how("dry", given)}`,
+    `${toProve(given)
+      .map((proof) => proofs[proof])
+      .join(", ")}, then test again: ${how("dry", given)}`,
   "measure-again": () => "measure it a second time, set up anew",
   "retest-before-hard-use": (given) =>
     `test again before hard use: ${how(isLeakDown(given) ? "leak-down" : "dry", given)}`,

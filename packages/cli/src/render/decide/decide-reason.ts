@@ -3,6 +3,7 @@
 import type { DecisionAssessment, Reason, WornPlace } from "@sealtrend/core";
 import { breakEvenText, chanceSentence, waitingText } from "./decide-chance.ts";
 import { speaksForWear } from "./decide-evidence.ts";
+import { developingText } from "./decide-developing.ts";
 import { levelText } from "./decide-level.ts";
 import { testAgainText, tooNearText } from "./decide-test-again.ts";
 import { aboutChance, isOpen, placeNames, workNames, yearsText } from "./decide-words.ts";
@@ -137,14 +138,6 @@ const watchSentence = (reason: Reason, assessment: DecisionAssessment): string =
   }
 };
 
-const developingText = ({ decision }: DecisionAssessment): string => {
-  const places = (["top", "rings", "bore", "bottom"] as const).filter(
-    (place) => decision.scores[place].state !== "not-shown",
-  );
-  const lines = [...new Set(places.flatMap((place) => decision.scores[place].linesFor))];
-  return `Something speaks for wear of ${joined(places.map((place) => placeNames[place]))} (${joined(lines)}), not enough for work.`;
-};
-
 /** In place: acting pays, but not yet. */
 const layupText = (assessment: DecisionAssessment): string => {
   const { decision, horizon } = assessment;
@@ -154,7 +147,7 @@ const layupText = (assessment: DecisionAssessment): string => {
   const said =
     chance === undefined
       ? ""
-      : ` (chance of needing work within ${yearsText(horizon.years)}: ${aboutChance(chance.probability)})`;
+      : ` (chance of passing its cranking limit within ${yearsText(horizon.years)}: ${aboutChance(chance.probability)})`;
   if (plan === undefined || planBy === undefined)
     return `Doing ${work} before it is needed would pay${said}, but no layup is cheaper than the next.`;
   const best = plan.best === 0 ? "at the next layup" : `in ${yearsText(plan.best)}`;

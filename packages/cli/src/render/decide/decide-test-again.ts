@@ -3,6 +3,8 @@
 import type { DecisionAssessment, OfferedTest, Reason } from "@sealtrend/core";
 import { aboutChance, aboutMoney, yearsText } from "./decide-words.ts";
 import { chanceSentence, whose } from "./decide-chance.ts";
+import { developingText } from "./decide-developing.ts";
+import { doubtText, toProve } from "./decide-test-named.ts";
 import { count, joined } from "../words.ts";
 
 /** Sentences.  @source handbook/decision.md 2 (guards), 5, 6, 8 */
@@ -22,17 +24,19 @@ const sentenceFor = (reason: Reason, assessment: DecisionAssessment): string => 
     case "test-void":
       return id === undefined ? "No test counts yet." : `The test of ${id} says nothing${because}.`;
     case "test-doubtful":
-      return `The test of ${id ?? ""} is doubtful${because}.`;
+      return `${doubtText(assessment)}${assessment.speaks === "too-old" ? "" : because}.`;
     case "one-odd-test":
       return "One test is out of step: read it again before you believe it.";
     case "not-itself":
       return "It was not itself that day: run it warm and test again. Until then its cranking readings do not count.";
     case "low-everywhere":
-      return "All cylinders are low: prove gauge, throttle, battery and cranking speed first. Until then those readings do not count.";
+      return `All cylinders are low: prove ${joined(toProve(assessment))} first. Until then those readings do not count.`;
     case "one-line-only":
       return "One kind of evidence alone speaks for a rebuild: measure once more before you believe it.";
     case "limit-too-near":
       return tooNearText(assessment);
+    case "outside-the-chance":
+      return `${developingText(assessment)} The chance of passing a cranking limit covers none of that, and while it is open it can be measured.`;
     case "test-worth-making":
       return worthText(assessment);
     case "safety-step":

@@ -61,10 +61,12 @@ const rowText = ({ row, line, text, from, points, status, source, use }: FoundRo
 
 const signed = (points: number): string => (points > 0 ? `+${String(points)}` : String(points));
 
-const guardsTexts = ({ decision }: DecisionAssessment): readonly string[] =>
-  decision.guards.length === 0
+const guardsTexts = (assessment: DecisionAssessment): readonly string[] =>
+  assessment.decision.guards.length === 0
     ? []
-    : [`Rules that stand above points and money: ${decision.guards.map(guardText).join(" ")}`];
+    : [
+        `Rules that stand above points and money: ${assessment.decision.guards.map((guard) => guardText(guard, assessment)).join(" ")}`,
+      ];
 
 const notSeenTexts = ({ notSeen }: DecisionAssessment): readonly string[] =>
   notSeen.map(

@@ -7,7 +7,7 @@ export const rowsOfTests = {
   A1: {
     line: "cranking",
     points: { top: -1, rings: -1 },
-    when: "every cylinder at 85 % of its own baseline or more, spread rule met, none lagging",
+    when: "every cylinder at 85 % of its own baseline or more, spread rule met, none suspect or lagging, no fall over the years",
     status: "judgement",
     source: "judgement of this tool",
   },

@@ -8,8 +8,8 @@ export interface BreakEven {
   /** E(idle) - E(act) = K p - G. */
   readonly K: number;
   readonly G: number;
-  /** p* = G/K, above which acting pays; absent where K is not above 0: acting early never pays. At 1 or more it never
-   *  does either, at 0 or less always. */
+  /** p* = G/K, above which acting pays; absent where K is not above 0, and where it would be 1 or more: acting early
+   *  never pays. At 0 or less it always does. */
   readonly probability?: number;
 }
 
@@ -32,5 +32,5 @@ export const breakEvenOf = (money: MoneyCase, act: Repair, idle: Act): BreakEven
   const [none, all] = [costsIf(money, 0), costsIf(money, 1)];
   const G = none[act] - none[idle];
   const K = all[idle] - all[act] + G;
-  return K > 0 ? { K, G, probability: G / K } : { K, G };
+  return K > 0 && G < K ? { K, G, probability: G / K } : { K, G };
 };

@@ -7,7 +7,7 @@ import { expectedCosts, type Costs } from "../money/expected.ts";
 import { priceAgain, priceNow, priceOfRedoing } from "../money/jobs.ts";
 import { keepOf, type Keep } from "../money/keep.ts";
 import { layupPlan, type LayupPlan } from "../money/layup.ts";
-import { moneyCaseOf, yearsOf, type MoneyCase } from "../money/money-case.ts";
+import { moneyCaseOf, sharesOf, yearsOf, type MoneyCase } from "../money/money-case.ts";
 import { priceRatioBy, ratioView, ratioWhenKept, type RatioView } from "../money/without-prices.ts";
 import { nextDate, type NextDate } from "../next/next-date.ts";
 import { outlookOf, type Outlook } from "../wear/outlook.ts";
@@ -77,9 +77,16 @@ const comparedInMoney = (
     : { costs, comparison };
 };
 
-/** What the owner thinks of; else the cheaper, kept for good the renewal itself.  @source handbook/decision.md 3 */
-const consideredOf = ({ considered, ownership }: DecisionInput, costs: Costs): Repair =>
-  considered ?? (ownership.kind === "for-good" || costs.reRing <= costs.topEnd ? "reRing" : "topEnd");
+/** What the owner thinks of; kept for good the renewal itself. Else in place the one that cures where need is likelier to
+ *  arise (our judgement), out or open the cheaper.  @source handbook/decision.md 3 */
+const consideredOf = (input: DecisionInput, costs: Costs): Repair => {
+  const { considered, ownership, done } = input;
+  if (considered !== undefined) return considered;
+  if (ownership.kind === "for-good") return "reRing";
+  const { top, rings } = sharesOf(input);
+  const isRings = done.length === 0 ? rings >= top : costs.reRing <= costs.topEnd;
+  return isRings ? "reRing" : "topEnd";
+};
 
 /** rho by the prices, or by the user's ratio. */
 const keptForGood = (

@@ -71,4 +71,5 @@ const stepFor: Readonly<Partial<Record<Reason, NextStep>>> = {
   "one-line-only": "measure-again",
   "limit-too-near": "retest-before-hard-use",
   "test-worth-making": "offered-test",
+  "outside-the-chance": "offered-test",
 };

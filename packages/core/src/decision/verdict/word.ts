@@ -7,6 +7,7 @@ import { verdictOf, type Margin, type Repair, type Verdict } from "../words.ts";
 import { momentOf } from "./by-money.ts";
 import type { Grounds } from "./grounds.ts";
 import { canBeTested } from "../worth/possible-tests.ts";
+import { unseenPlaces } from "./unseen.ts";
 import { watchReasons, type WatchReason } from "./idle-word.ts";
 
 export type Basis = "needed" | "opportunity" | "nothing-shown";
@@ -21,6 +22,7 @@ export type Reason =
   | Doubt
   | "one-line-only"
   | "limit-too-near"
+  | "outside-the-chance"
   | "test-worth-making"
   | "safety-step"
   | WatchReason;
@@ -91,11 +93,16 @@ const byNeed = (grounds: Grounds): Word | undefined => {
   };
 };
 
-/** Too near a limit to be watched, it is tested; where it is open and cannot be, it is measured, closed and tested then. */
+/** Open, with wear developing that the chance does not cover, it is measured before anything else is decided; a re-ring waits
+ *  for the measurements anyway. Too near a limit to be watched, it is tested; where it is open and cannot be, it is measured, closed and tested then. */
 const withoutNeed = (grounds: Grounds): Word => {
   const { input, next, worth } = grounds;
   const moment = momentOf(grounds);
-  const margin = moment.margin === undefined ? {} : { margin: moment.margin };
+  const unseen = unseenPlaces(grounds);
+  const reRings = moment.kind === "now" && moment.act === "reRing";
+  if (unseen.length > 0 && !reRings) return testAgain(["outside-the-chance"]);
+  const firm = unseen.length > 0 && moment.margin === "clear" ? "holds" : moment.margin;
+  const margin = firm === undefined ? {} : { margin: firm };
   if (worth?.asked === "yes") return { ...testAgain(["test-worth-making"]), ...margin };
   if (moment.kind === "now")
     return {
