@@ -117,7 +117,7 @@ describe("air that is heard", () => {
     desk.put("logbook/pump/engine.json", JSON.stringify({ ...written, banks: [["1", "2", "3", "4"]] }));
     const out = await said(desk, "--heard", "none none neighbour:1 neighbour:3");
     expect(out).toContain("In 3 the air was noted at 1, which does not stand next to it: look again.");
-    expect(out).toContain("In 4 the air at 3 points to the gasket between them");
+    expect(out).toContain("then air into 4 again: still heard there it is the gasket");
   });
 
   test("in too many words asks for commas", async () => {

@@ -96,7 +96,7 @@ test("--why lists what speaks for each cause, how that is known, and what a test
     "All are judgement: how often which fault stands behind which finding was never published.",
   );
   expect(out).toMatch(/A leaking exhaust valve in 3: less likely, 0\.28 \(0\.1\d to 0\.5\d\)\./);
-  expect(out).toMatch(/leak-down-and-listen 0\.81, 65/);
+  expect(out).toMatch(/air in at top dead centre, listen at every opening: 0\.81, 65/);
   const oiled = await deskOf(["--dry", "150 148 120 151", "--wet", "153 x 144 x", "--oil", "5 x 5 x"]);
   expect(await shown(oiled, "--why")).toMatch(
     /Worn rings or bore in 3: .* For it: .*oil raised it \(\d\.\d times as likely; published\)/,

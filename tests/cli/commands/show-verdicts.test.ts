@@ -32,15 +32,17 @@ test("readings that contradict each other are not said to agree", async () => {
 test("at a limit too close to call nobody lags, neither in words nor in the row", async () => {
   const desk = await deskOf("spark", ["limits.compression.minimum", "1200kPa"]);
   const out = await screen(desk, "--dry", "1190 1185 1195 1180", "--unit", "kPa", "--altitude", "0m");
-  expect(out).toContain("All four read at the maker's limit, too close to call");
-  expect(out).toContain("standing at limit at limit at limit at limit");
+  expect(out).toContain("All four read just below the maker's limit, too close to call");
+  expect(out).toContain("standing just below just below just below just below");
   expect(out).not.toContain("lag");
 });
 
 test("a leak-down at the maker's limit is not said to be more than it", async () => {
   const desk = await deskOf("spark", ["limits.leakDown.lost", "0.25"]);
   const out = await screen(desk, "--leak-down", "60/80 60/80 58/80 61/80", "--unit", "psi");
-  expect(out).toContain("Cylinder 3 loses 28 % in the leak-down, at the maker's limit: too close to call.");
+  expect(out).toContain(
+    "Cylinder 3 loses 28 % in the leak-down, just over the maker's limit: too close to call.",
+  );
   expect(out).toContain(": near");
 });
 

@@ -28,7 +28,10 @@ test.each([
   ["150 148 152 100", "Cylinder 4 lags: 33 % under the others, below three quarters of the highest."],
   ["150 148 152 0", "Cylinder 4: no compression."],
   ["0 148 152 0", "Cylinders 1 and 4: no compression."],
-  ["0 0 0 0", "Cylinders 1, 2, 3 and 4: no compression."],
+  [
+    "0 0 0 0",
+    "Nothing held in any cylinder: first of all a dead gauge, a leaking adapter, an open release or a broken timing drive.",
+  ],
   [
     "150 148 0 100",
     "Cylinder 3: no compression. Cylinder 4 lags: 33 % under the others, below three quarters of the highest.",
@@ -95,7 +98,7 @@ test("all below the maker's limit, and alike: worn alike or tested wrongly, and 
   );
   // Neither height nor gauge is known: 10 % is within two standard uncertainties.
   expect(await alike("90 91 89 90")).toBe(
-    "All four read at the maker's limit, too close to call; none stands out beside the others.",
+    "All four read just below the maker's limit, too close to call; none stands out beside the others.",
   );
 });
 
@@ -104,7 +107,7 @@ test("just below a limit is said to be too close to call, in the word and in the
   await desk.type(["engine", "set", "pump", "limits.compression.minimum", "100psi"]);
   const { out } = await desk.type(["show", "pump"], { width: 200 });
   expect(out).toContain(
-    "Cylinder 3 reads at the maker's limit, too close to call; beside the others it does not stand out.",
+    "Cylinder 3 reads just below the maker's limit, too close to call; beside the others it does not stand out.",
   );
   expect(out).toContain("lowest 98 psi, maker's limit 100 psi: near");
 });
@@ -113,7 +116,7 @@ test("who lags behind the others is told before those that only miss a limit by 
   const desk = await after(["--dry", "99.7 99.6 99.7 85", "--altitude", "0m"]);
   await desk.type(["engine", "set", "pump", "limits.compression.minimum", "100psi"]);
   expect(await headline(desk)).toBe(
-    "Cylinder 4 lags: 15 % under the others, below the maker's limit. Cylinders 1, 2 and 3 read at the maker's limit, too close to call.",
+    "Cylinder 4 lags: 15 % under the others, below the maker's limit. Cylinders 1, 2 and 3 read just below the maker's limit, too close to call.",
   );
   const { nextTests } = await desk.json("show", "pump");
   expect(nextTests).toContainEqual(

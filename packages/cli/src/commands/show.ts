@@ -35,9 +35,13 @@ export const show: Command = {
       unit,
       width: io.width,
       detail: args.flag("why") ? "why" : "short",
+      rows: 24,
     });
     const aside = (rules?.aside ?? "") + (tables?.aside ?? "") + (saidAside(logbook).aside ?? "");
-    const json = showDocument(assessment);
+    const json = {
+      ...showDocument(assessment),
+      faults: tables === undefined ? undefined : { from: tables.from },
+    };
     return { exit: 0, text: `${lines.join("\n")}\n`, json, ...(aside === "" ? {} : { aside }) };
   },
 };

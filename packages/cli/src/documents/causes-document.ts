@@ -2,6 +2,7 @@
 
 import type { Evidence, CauseReason, TestAssessment } from "@sealtrend/core";
 import { reasonText } from "../render/show/reason-words.ts";
+import { othersLow } from "../render/show/show-alike.ts";
 import { causesListed } from "../render/show/show-causes-why.ts";
 import { kPa } from "../render/units.ts";
 
@@ -26,7 +27,8 @@ export const causesDocument = (assessment: Known) =>
 export const diagnosisDocument = (assessment: Known) => {
   const { diagnosis, evidence, faults } = assessment;
   if (diagnosis === undefined) return undefined;
-  const { groups, target, states, pairs, twoFaults, misfits, evenLoss, leads, capped, enough } = diagnosis;
+  const { groups, target, states, pairs, twoFaults, misfits, evenLoss, leads, capped, enough, tests } =
+    diagnosis;
   return {
     target: labelOf(assessment, target),
     leads,
@@ -38,9 +40,21 @@ export const diagnosisDocument = (assessment: Known) => {
       probability,
     })),
     twoFaults,
+    alike: othersLow(assessment).map(({ labels, code, chance }) => ({
+      cylinders: labels,
+      code,
+      probability: chance,
+    })),
     misfits: misfits.map((reason) => reasonDocument(assessment, reason)),
     evenLoss,
     enough,
+    tests: tests.map(({ test, bits, bitsPerHour, effort }) => ({
+      code: test.code,
+      text: test.action,
+      bits,
+      bitsPerHour,
+      effort,
+    })),
     level_kPa: diagnosis.level === undefined ? undefined : kPa(diagnosis.level),
     oilFactor: diagnosis.oilFactor,
     expected: expectedDocument(evidence),

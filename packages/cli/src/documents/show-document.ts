@@ -3,6 +3,7 @@
 import {
   type CylinderAssessment,
   type GaugeComparison,
+  type LevelBelow,
   type LevelSince,
   type PressureValue,
   type RuleFinding,
@@ -66,7 +67,9 @@ export const showDocument = (assessment: TestAssessment, schema = "sealtrend/sho
     gaugeHose: hoseDocument(assessment.gaugeHose),
     leakTest: leakTestDocument(assessment.leak),
     levelSince: assessment.levelSince === undefined ? undefined : levelDocument(assessment.levelSince),
+    levelBelow: assessment.levelBelow === undefined ? undefined : belowDocument(assessment.levelBelow),
     rules: assessment.rules.map(ruleDocument),
+    unexplained: assessment.unexplained,
     causes: causesDocument(assessment),
     diagnosis: diagnosisDocument(assessment),
     nextTests: assessment.nextTests,
@@ -116,6 +119,13 @@ const comparisonDocument = (
 });
 
 const levelDocument = ({ uncertainty, ...level }: LevelSince) => ({ ...level, u_change: uncertainty });
+
+const belowDocument = ({ from, expected, change, uncertainty }: LevelBelow) => ({
+  from,
+  expected_kPa: kPa(expected),
+  change,
+  u_change: uncertainty,
+});
 
 const dryDocument = (dry: PressureValue | undefined, speed: number | undefined) => {
   const value = valueDocument(dry);

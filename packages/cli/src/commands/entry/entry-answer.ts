@@ -77,7 +77,10 @@ export const entryAnswer = (args: Args, io: Io, saved: Saved): Answer => {
     ),
   );
   const unit = pressureUnit(args.text("units"), logbook.facts, unitRead(assessment));
-  const lines = showScreen(assessment, { unit, width: io.width, detail: args.flag("why") ? "why" : "short" });
+  const detail = args.flag("why") ? "why" : "short";
+  // a screen, less what was saved and a gap
+  const room = 24 - first.split("\n").length - 1;
+  const lines = showScreen(assessment, { unit, width: io.width, detail, rows: room });
   const text = `${[first, "", ...lines].join("\n")}\n`;
   const json = { ...showDocument(assessment, "sealtrend/enter@1"), written: entered };
   return { exit: 0, text, json, ...(cautioned === "" ? {} : { aside: cautioned }) };

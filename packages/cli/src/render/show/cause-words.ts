@@ -42,14 +42,27 @@ export const causeText = (
   { cylinders, faults }: Pick<TestAssessment, "cylinders" | "faults">,
 ): string => {
   const isAll = places.length > 1 && places.length === cylinders.length;
-  const where = isAll ? "all" : joined(places.map((place) => cylinders[place]?.label ?? ""));
+  return causeIn(code, isAll ? "all" : joined(places.map((place) => cylinders[place]?.label ?? "")), faults);
+};
+
+/** The same with where it is in words. */
+export const causeIn = (code: string, where: string, faults: TestAssessment["faults"]): string => {
   const named = faults.causes.find((cause) => cause.code === code)?.name ?? code;
   const ours = shippedFaults().causes.find((cause) => cause.code === code)?.name;
   const phrase = named === ours ? phrases[code] : undefined;
   return phrase === undefined ? `${named} in ${where}` : phrase(where);
 };
 
-export const groupNames: Readonly<Record<keyof Diagnosis["groups"], string>> = {
+type Group = keyof Diagnosis["groups"];
+
+/** What to look at, by what it would take. A two-stroke with ports has neither valves nor cam. */
+export const groupName = (group: Group, { record }: Pick<TestAssessment, "record">): string =>
+  group === "top" && record.engine.porting === "ports" ? "gasket or head" : groupNames[group];
+
+/** In the order they are told. */
+export const groupsTold: readonly Group[] = ["top", "bottom", "test", "nothing", "unlisted"];
+
+const groupNames: Readonly<Record<Group, string>> = {
   top: "valves, gasket or cam",
   bottom: "rings, piston or bore",
   test: "the test itself, a seal or dry bores",

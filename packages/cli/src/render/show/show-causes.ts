@@ -9,9 +9,12 @@ import {
   isWorthExplaining,
 } from "@sealtrend/core";
 import { joined } from "../words.ts";
-import { bandText, causeText, chanceText, groupNames } from "./cause-words.ts";
+import { bandText, causeText, chanceText, groupName, groupsTold } from "./cause-words.ts";
+import { alikeText } from "./show-alike.ts";
 import { reasonText } from "./reason-words.ts";
+import { largeLeakText } from "./show-unexplained.ts";
 import { isByLimitAlone } from "./show-lags.ts";
+import { shownTests } from "./shown-tests.ts";
 
 /** From here on a further cause is named. @source handbook/diagnosis.md 5.3, 5.4 (less likely), judgement */
 const told = 0.1;
@@ -22,33 +25,48 @@ export const causesText = (assessment: TestAssessment): string => {
   const [first] = diagnosis?.causes ?? [];
   if (diagnosis === undefined || first === undefined || !isWorthExplaining(assessment)) return "";
   if (isEvenWithoutMeasure(assessment, diagnosis))
-    return "What they should read is not known, so no cause can be told: the maker's figure for a new engine, or the compression ratio, would tell.";
+    return `What ${assessment.cylinders.length === 1 ? "it" : "they"} should read is not known, so no cause can be told: the maker's figure for a new engine, or the compression ratio, would tell.`;
   const answer =
     diagnosis.leads === "group"
       ? groupText(assessment, diagnosis)
       : first.code === "no-fault"
         ? soundText(assessment, diagnosis, first)
         : leadingText(assessment, diagnosis, first);
-  return [answer, ...twoFaultsText(assessment, diagnosis), ...misfitText(diagnosis)].join(" ");
+  return [
+    answer,
+    ...alikeText(assessment),
+    ...twoFaultsText(assessment, diagnosis),
+    ...misfitText(assessment, diagnosis),
+  ].join(" ");
 };
 
-/** Cylinders differ by nature too: that one stands apart for certain does not make it a faulty one. */
+/** Cylinders differ by nature too: that one stands apart for certain does not make it a faulty one. A leak that stands out
+ *  is not explained away by that. */
 const soundText = (
   assessment: TestAssessment,
   { causes, target, evenLoss }: Diagnosis,
   { shown, low, high }: RankedCause,
 ): string => {
-  const label = assessment.cylinders[target]?.label ?? "";
+  const { cylinders } = assessment;
+  const { label = "", lowWithoutLeak } = cylinders[target] ?? {};
   const faults = causes.filter(({ code }) => code !== "no-fault" && code !== "none-of-these").slice(0, 2);
-  const first = faults.map(({ code, cylinders }) => {
-    const text = causeText(code, cylinders, assessment);
-    return cylinders.join() === String(target) ? withoutPlace(text) : text;
+  const first = faults.map((cause) => {
+    const text = causeText(cause.code, cause.cylinders, assessment);
+    return cause.cylinders.join() === String(target) ? withoutPlace(text) : text;
   });
+  // what a low reading without a leak calls for is said there
+  const orElse = lowWithoutLeak === true ? "" : `; else first ${first.join(", or ")}`;
+  const chance = `${chanceText(shown)} (${bandText(low, high)})`;
+  const large = largeLeakText(assessment, label, first);
+  if (large !== undefined) return large;
+  const differ = cylinders.length === 1 ? "" : ", for sound cylinders differ too";
   const blind =
-    evenLoss === "cannot be seen"
-      ? " A loss alike in all would not show: nothing tells what they should read."
-      : "";
-  return `${label} need not have a fault: ${chanceText(shown)} (${bandText(low, high)}) it has none, for sound cylinders differ too; else first ${first.join(", or ")}.${blind}`;
+    evenLoss === "can be seen" || lowWithoutLeak === true
+      ? ""
+      : cylinders.length === 1
+        ? " What it should read is not known: the maker's figure, or the compression ratio, would tell."
+        : " A loss alike in all would not show: nothing tells what they should read.";
+  return `${label} need not have a fault: ${chance} it has none${differ}${orElse}.${blind}`;
 };
 
 /** All low alike by a limit, and nothing else to go by. */
@@ -111,19 +129,17 @@ export const isAirSaid = (assessment: TestAssessment, label: string): boolean =>
 
 const groupText = (assessment: TestAssessment, { groups, target, causes }: Diagnosis): string => {
   const label = assessment.cylinders[target]?.label ?? "";
-  const ranked = ([...Object.entries(groups)] as const)
-    .toSorted(([, a], [, b]) => b - a)
-    .filter(([, chance]) => chance >= told);
-  const parts = ranked.map(([group, chance]) => `${nameOf(group)} ${chanceText(chance)}`);
+  const parts = groupsTold
+    .filter((group) => groups[group] >= told)
+    .toSorted((a, b) => groups[b] - groups[a])
+    .map((group) => `${groupName(group, assessment)} ${chanceText(groups[group])}`);
   const first = causes.find(({ code }) => code !== "no-fault");
   if (first === undefined) return "";
   const cause = causeText(first.code, first.cylinders, assessment);
   const isThere = first.cylinders.join() === String(target);
-  return `No single cause stands out in ${label}: ${parts.join("; ")}. First of all ${isThere ? withoutPlace(cause) : cause}, ${chanceText(first.shown)}.`;
+  const where = first.cylinders.length === assessment.cylinders.length ? "" : ` in ${label}`;
+  return `No single cause stands out${where}: ${parts.join("; ")}. First of all ${isThere ? withoutPlace(cause) : cause}, ${chanceText(first.shown)}.`;
 };
-
-const nameOf = (group: string): string =>
-  Object.entries(groupNames).find(([name]) => name === group)?.[1] ?? group;
 
 const twoFaultsText = (assessment: TestAssessment, { twoFaults, target }: Diagnosis): readonly string[] => {
   if (twoFaults === undefined) return [];
@@ -131,11 +147,15 @@ const twoFaultsText = (assessment: TestAssessment, { twoFaults, target }: Diagno
   return [`Two faults at once may fit as well: ${one ?? ""}, and ${other ?? ""}.`];
 };
 
+/** The step below says what air at a neighbour may mean. */
+export const isReIndexNext = ({ nextTests }: TestAssessment): boolean =>
+  shownTests(nextTests).some(({ code }) => code === "re-index-the-neighbour");
+
 /** That a reading is low is no contradiction where no fault leads: it is what was to be explained. */
-const misfitText = ({ misfits, causes }: Diagnosis): readonly string[] => {
+const misfitText = (assessment: TestAssessment, { misfits, causes }: Diagnosis): readonly string[] => {
   const isSound = causes[0]?.code === "no-fault";
   const first = misfits.find(({ finding }) => !(isSound && (finding === "level" || finding === "leak")));
-  if (first === undefined) return [];
+  if (first === undefined || (first.finding === "path" && isReIndexNext(assessment))) return [];
   const why = isSound ? "the tests contradict each other" : "it may be another";
   return [`It does not fit that ${reasonText(first)}: ${why}.`];
 };

@@ -1,27 +1,39 @@
 // What stands beside the readings of one test: air that was heard, the level of the whole engine.
 
-import { type CylinderAssessment, type HeardPlace, type TestAssessment, standApart } from "@sealtrend/core";
+import {
+  type CylinderAssessment,
+  type Heard,
+  type HeardPlace,
+  type TestAssessment,
+  standApart,
+} from "@sealtrend/core";
 import { count, joined, percent, sentence } from "../words.ts";
-import { isAirSaid } from "./show-causes.ts";
+import { isAirSaid, isReIndexNext } from "./show-causes.ts";
 
-/** `Air heard: exhaust in 5; crankcase, faint, in 1 and 3; none in 2.`, and where a low cylinder's air goes. */
+/** `Air heard: exhaust and crankcase in 5; crankcase, faint, in 1 and 3; nowhere in 2.`, and where a low cylinder's air
+ *  goes. */
 export const heardText = (assessment: TestAssessment): string => {
-  const places = new Map<string, string[]>();
-  for (const { label, heard = [] } of assessment.cylinders)
-    for (const { place, faint, neighbour } of heard) {
-      const where = `${place === "none" ? "nowhere" : place}${neighbour === undefined ? "" : ` ${neighbour}`}${faint ? ", faint," : ""}`;
-      places.set(where, [...(places.get(where) ?? []), label]);
+  const { cylinders, trust } = assessment;
+  const groups = new Map<string, string[]>();
+  for (const { label, heard = [] } of cylinders) {
+    const places = heard.map(placeText);
+    if (places.length > 0) {
+      const where = places.some((place) => place.includes(",")) ? places.join("; ") : joined(places);
+      groups.set(where, [...(groups.get(where) ?? []), label]);
     }
-  const isHeard = ([where]: readonly [string, readonly string[]]): boolean => where !== "nowhere";
-  const sorted = [...places].toSorted((a, b) => Number(isHeard(b)) - Number(isHeard(a)));
+  }
+  const sorted = [...groups].toSorted(([a], [b]) => Number(a === "nowhere") - Number(b === "nowhere"));
   const parts = sorted.map(
     ([where, labels]) =>
-      `${where} in ${where === "nowhere" && labels.length > 4 && places.size > 1 ? `the other ${count(labels.length)}` : joined(labels)}`,
+      `${where} in ${where === "nowhere" && labels.length > 4 && groups.size > 1 ? `the other ${count(labels.length)}` : joined(labels)}`,
   );
   if (parts.length === 0) return "";
-  const points = assessment.trust.code === "void" ? [] : pointsOf(assessment);
+  const points = trust.code === "void" ? [] : pointsOf(assessment);
   return [`Air heard: ${parts.join("; ")}.`, ...points].join(" ");
 };
+
+const placeText = ({ place, faint, neighbour }: Heard): string =>
+  `${place === "none" ? "nowhere" : place}${neighbour === undefined ? "" : ` ${neighbour}`}${faint ? ", faint," : ""}`;
 
 /** Where air that is heard comes from as a rule, never for certain. @source handbook/trade.md C2 */
 const sources: Partial<Record<HeardPlace, string>> = {
@@ -40,30 +52,48 @@ const names: Partial<Record<HeardPlace, string>> = {
   outside: "outside",
 };
 
-/** A faint hiss in the crankcase is that of sound rings. Without valves nothing points to one. What is said with the likely
- *  causes is not said twice. */
-const pointsOf = (assessment: TestAssessment): string[] => {
-  const {
-    cylinders,
-    record: { engine },
-  } = assessment;
-  const valves = new Set<HeardPlace>(
-    engine.porting === "valves" ? [] : engine.porting === "ports" ? ["intake", "exhaust"] : ["intake"],
-  );
-  return cylinders
+/** A sentence a cylinder that is not even. What is said with the likely causes is not said twice. */
+const pointsOf = (assessment: TestAssessment): string[] =>
+  assessment.cylinders
     .filter(({ standing, label }) => standing !== "even" && !isAirSaid(assessment, label))
-    .flatMap(({ label, heard = [] }) =>
-      heard.flatMap(({ place, faint, neighbour = "the neighbour" }) => {
-        const source = sources[place];
-        if (source === undefined || valves.has(place) || (faint && place === "crankcase")) return [];
-        const where = place === "neighbour" ? `at ${neighbour}` : (names[place] ?? `at the ${place}`);
-        if (place === "neighbour" && standApart(engine.banks, label, neighbour))
-          return [
-            `In ${label} the air was noted at ${neighbour}, which does not stand next to it: look again.`,
-          ];
-        return [`In ${label} the air ${where} points to ${source}.`];
-      }),
-    );
+    .flatMap(({ label, heard = [] }) => {
+      const points = heard
+        .filter(({ place }) => place !== "neighbour" || !isReIndexNext(assessment))
+        .flatMap((air) => pointOf(assessment, label, air) ?? []);
+      const astray = heard.flatMap((air) => astrayOf(assessment, label, air) ?? []);
+      return [...(points.length === 0 ? [] : [`In ${label} the air ${joined(points)}.`]), ...astray];
+    });
+
+/** `at the exhaust points to the exhaust valve`. A faint hiss in the crankcase is that of sound rings. Without valves
+ *  nothing points to one. */
+const pointOf = (
+  { record: { engine } }: TestAssessment,
+  label: string,
+  { place, faint, neighbour = "the neighbour" }: Heard,
+): string | undefined => {
+  const source = sources[place];
+  if (source === undefined || (faint && place === "crankcase")) return undefined;
+  if (
+    engine.porting !== "valves" &&
+    (place === "intake" || (place === "exhaust" && engine.porting === "ports"))
+  )
+    return undefined;
+  if (place !== "neighbour") return `${names[place] ?? `at the ${place}`} points to ${source}`;
+  return standApart(engine.banks, label, neighbour) ? undefined : `at ${neighbour} points to ${source}`;
+};
+
+/** What cannot be so, and is to be listened for again. With its piston at the top the ports of a two-stroke are shut.
+ *  @source handbook/trade.md C2 (neighbours); the ports follow from how such an engine is built */
+const astrayOf = (
+  { record: { engine } }: TestAssessment,
+  label: string,
+  { place, neighbour }: Heard,
+): string | undefined => {
+  if (place === "neighbour" && neighbour !== undefined && standApart(engine.banks, label, neighbour))
+    return `In ${label} the air was noted at ${neighbour}, which does not stand next to it: look again.`;
+  return engine.porting === "ports" && (place === "exhaust" || place === "intake")
+    ? `At the top the ports are shut: in ${label} air at the ${place} came past the rings, or the piston stood lower.`
+    : undefined;
 };
 
 /** That the whole engine has gone down, which the comparison of its cylinders cannot show. */
@@ -74,7 +104,12 @@ export const levelText = ({ levelSince, cylinders, record }: TestAssessment): st
     speeds === undefined
       ? ""
       : `, cranked at ${speeds.after.toFixed(0)} instead of ${speeds.before.toFixed(0)} rpm`;
-  const by = gauge === before ? "same gauge" : `${gauge} beside ${before}, linked`;
+  const by =
+    gauge === undefined || before === undefined
+      ? "if it was the same gauge"
+      : gauge === before
+        ? "same gauge"
+        : `${gauge} beside ${before}, linked`;
   const which =
     cylinders.length === 1
       ? "It reads"

@@ -1,8 +1,15 @@
 // The first sentence of `show`: what this test says, in words an owner uses.
 
 import type { CylinderAssessment, TestAssessment, TrustReason } from "@sealtrend/core";
-import { belowLimitSentence, isLowByLimitAlone, lagsSentence, limitText, under } from "./show-lags.ts";
-import { count, cylinders as named, joined, percent, sentence, theOthers } from "../words.ts";
+import { belowLimitSentence, isLowByLimitAlone, isToBeSure, lagsClause, limitText } from "./show-lags.ts";
+import {
+  contradictionSentence,
+  isReadAgainNext,
+  isTorn,
+  suspectClause,
+  suspectSentence,
+} from "./show-suspect.ts";
+import { count, cylinders as named, joined, percent, sentence } from "../words.ts";
 
 /** The answer, one to three sentences. */
 export const showHeadline = (assessment: TestAssessment): string => {
@@ -40,22 +47,57 @@ const answerOf = (assessment: TestAssessment): string => {
   );
   const torn = all.filter(isTorn);
   const suspect = all.filter((cylinder) => cylinder.standing === "suspect" && !isTorn(cylinder));
+  const besideLags = lags.length > 0 ? suspect : [];
   const sentences = [
-    ...(dead.length === 0 ? [] : [`${named(dead.map(({ label }) => label))}: no compression.`]),
+    ...(dead.length === 0 ? [] : [deadSentence(assessment, dead)]),
     ...(open.length === 0
       ? []
       : [`${named(open.map(({ label }) => label))}: no seal measurable in the leak-down.`]),
-    ...(lags.length === 0 ? [] : [lagsSentence(assessment, lags)]),
+    ...(lags.length === 0 ? [] : [lowSentence(assessment, lags, besideLags)]),
     ...(high === undefined ? [] : [highSentence(assessment, high)]),
     ...(belowLimit.length === 0 ? [] : [belowLimitSentence(assessment, belowLimit)]),
     ...(torn.length === 0 ? [] : [contradictionSentence(torn)]),
-    ...(suspect.length === 0 ? [] : [suspectSentence(assessment, suspect)]),
+    ...(suspect.length === 0 || besideLags.length > 0 ? [] : [suspectSentence(assessment, suspect)]),
   ];
   return [
     ...mistyped.map(({ text }) => sentence(text)),
-    ...(sentences.length > 0 ? sentences : [evenSentence(assessment)]),
+    ...(sentences.length > 0 ? [...sentences, ...besidesText(assessment)] : [evenSentence(assessment)]),
     ...spoilt,
   ].join(" ");
+};
+
+/** Those that lag and, in the same breath, those that are only suspect. */
+const lowSentence = (
+  assessment: TestAssessment,
+  lags: readonly CylinderAssessment[],
+  suspect: readonly CylinderAssessment[],
+): string => {
+  const says = `${lagsClause(assessment, lags)}${suspectClause(suspect)}`;
+  const doubted = lags.every(isToBeSure) ? [...lags, ...suspect] : suspect;
+  if (doubted.length === 0 || !isReadAgainNext(assessment)) return `${says}.`;
+  if (suspect.length === 0) return `${says}; read ${lags.length === 1 ? "it" : "them"} again to be sure.`;
+  const which = doubted === suspect ? joined(suspect.map(({ label }) => label)) : "them";
+  return `${says}. Read ${which} again before you believe it.`;
+};
+
+/** Where nothing held anything there is nothing to compare, and the gauge comes before the engine. */
+const deadSentence = (
+  { cylinders, record: { engine } }: TestAssessment,
+  dead: readonly CylinderAssessment[],
+): string => {
+  const read = cylinders.filter(({ pressures }) => pressures.dry !== undefined);
+  if (dead.length < read.length) return `${named(dead.map(({ label }) => label))}: no compression.`;
+  const which =
+    dead.length === 1
+      ? `${named(dead.map(({ label }) => label))} held nothing`
+      : "Nothing held in any cylinder";
+  const first = [
+    "a dead gauge",
+    "a leaking adapter",
+    ...(engine.compressionRelease === "none" ? [] : ["an open release"]),
+    ...(engine.porting === "ports" ? [] : ["a broken timing drive"]),
+  ];
+  return `${which}: first of all ${first.slice(0, -1).join(", ")} or ${first.at(-1) ?? ""}.`;
 };
 
 /** The needle on the cylinder side hardly leaves its rest. */
@@ -78,52 +120,34 @@ const highSentence = (assessment: TestAssessment, high: readonly string[]): stri
   return `${named(high)} read${one ? "s" : ""} high, ${one ? "" : "up to "}${percent(over)} over the others: carbon, oil in the chamber, or a slip, unless ${others}${below} all lost alike, which one test cannot tell. Read ${one ? "it" : "them"} again.`;
 };
 
-/** Suspect by repeats of which not all are low. */
-const isTorn = ({ standing, dryStanding, repeats, leakDown }: CylinderAssessment): boolean =>
-  standing === "suspect" &&
-  ((dryStanding === "suspect" && repeats === "contradict") ||
-    (leakDown?.standing === "suspect" && leakDown.repeats === "contradict"));
+const expectedFrom = {
+  maker: "the maker's figure for a new engine",
+  estimate: "what the compression ratio lets expect",
+} as const;
 
-const takesOf = ({ repeats, pressures, leakDown }: CylinderAssessment): string =>
-  repeats === "contradict"
-    ? `${count(pressures.dry?.readings.length ?? 0)} readings`
-    : `${count(leakDown?.takesLost.length ?? 0)} leak-down readings`;
+/** Where some stand out, that the others are low as well. */
+const besidesText = ({ levelBelow }: TestAssessment): readonly string[] =>
+  levelBelow === undefined
+    ? []
+    : [`The middle one reads ${percent(-levelBelow.change)} under ${expectedFrom[levelBelow.from]}.`];
 
-const contradictionSentence = (torn: readonly CylinderAssessment[]): string => {
-  const [first] = torn;
-  return first !== undefined && torn.length === 1
-    ? `${named([first.label])} is suspect: its ${takesOf(first)} contradict each other. Read it again.`
-    : `${named(torn.map(({ label }) => label))} are suspect: the readings of each contradict each other. Read them again.`;
-};
-
-const suspectSentence = (
-  { cylinders: all }: TestAssessment,
-  suspect: readonly CylinderAssessment[],
-): string => {
-  const one = suspect.length === 1;
-  const upTo = one ? "" : "up to ";
-  const far = Math.max(...suspect.map(under));
-  const lost = Math.max(...suspect.map(({ leakDown }) => leakDown?.lost ?? 0));
-  const byLeak = suspect.every(({ leakDown }) => leakDown?.standing === "suspect");
-  const much = byLeak
-    ? `: ${upTo}${percent(lost)} lost in the leak-down`
-    : far > 0
-      ? `: ${upTo}${percent(far)} under ${theOthers(all.length)}`
-      : "";
-  return `${named(suspect.map(({ label }) => label))} ${one ? "is" : "are"} suspect${much}. Read ${one ? "it" : "them"} again before you believe it.`;
-};
+/** How far all of them are under what a sound engine reads; empty where they are not. */
+const lowText = ({ levelBelow }: TestAssessment): string =>
+  levelBelow === undefined ? "" : `${percent(-levelBelow.change)} under ${expectedFrom[levelBelow.from]}`;
 
 /** Lost by every cylinder and held against no limit; teaching texts call so much too much. */
 const muchForAll = 0.2;
 
-const evenSentence = ({ cylinders: all, spread, apart, record, rules, speed }: TestAssessment): string => {
+const evenSentence = (assessment: TestAssessment): string => {
+  const { cylinders: all, spread, apart, record, rules, speed, levelSince } = assessment;
+  const low = lowText(assessment);
   const read = all.filter(({ standing }) => standing !== undefined);
   const [only] = read;
   if (only === undefined) return "Nothing in this test can be compared.";
   const makers = rules.find(({ status, holds }) => status === "engine record" && holds === "pressure");
   const limit = makers?.verdict === "met" ? " It meets the maker's limit." : "";
   if (record.engine.cylinders.length === 1)
-    return `One cylinder, so nothing to compare it with: watch it over the years.${limit}`;
+    return low !== "" ? `It reads ${low}.${limit}` : `${singleText(only, isJudged(rules))}${limit}`;
   if (read.length === 1) return `Only ${only.label} was read, so nothing can be compared.${limit}`;
   const which =
     read.length < all.length
@@ -138,6 +162,8 @@ const evenSentence = ({ cylinders: all, spread, apart, record, rules, speed }: T
       return `No cylinder stands out alone, yet ${far}, more than healthy ones show: several may have lost. Read all again.`;
     if (speed?.uneven?.refused !== undefined)
       return `No cylinder stands out beyond what its cranking speed may explain: ${far}.`;
+    if (low !== "") return `${which.replace(/even$/, "low")}, ${low}, and even among themselves.`;
+    if (levelSince !== undefined) return `${which} among themselves (${far}), but lower than they were.`;
     return spread.ratio === 1
       ? `${which}: they read the same.`
       : `${which}: ${far}, within what healthy cylinders show.`;
@@ -145,10 +171,17 @@ const evenSentence = ({ cylinders: all, spread, apart, record, rules, speed }: T
   if (lost.length === 0) return `${which}.`;
   const [least, most] = [percent(Math.min(...lost)), percent(Math.max(...lost))];
   const much = `${which} in the leak-down: ${least === most ? most : `${least.replace(" %", "")} to ${most}`} lost.`;
-  const isJudged = rules.some(
-    ({ id, tester }) => id === "master" || tester === "as-read" || tester === "matches",
-  );
-  return isJudged || Math.min(...lost) <= muchForAll
+  return isJudged(rules) || Math.min(...lost) <= muchForAll
     ? much
     : `${much} That is much for all of them: worn alike, cylinders look even. The maker's limit, or a master orifice read that day, would tell.`;
 };
+
+/** Whether a limit or a master judges the leak-down. */
+const isJudged = (rules: TestAssessment["rules"]): boolean =>
+  rules.some(({ id, tester }) => id === "master" || tester === "as-read" || tester === "matches");
+
+/** Of an engine of one cylinder: a large leak is one, with nothing beside it. */
+const singleText = ({ leakDown }: CylinderAssessment, judged: boolean): string =>
+  leakDown === undefined || judged || leakDown.lost <= muchForAll
+    ? "One cylinder, so nothing to compare it with: watch it over the years."
+    : `It loses ${percent(leakDown.lost)} in the leak-down, which is much; there is no other cylinder to compare it with.`;

@@ -22,13 +22,13 @@ export const isByLimitAlone = (cylinder: CylinderAssessment): boolean =>
 export const standingWord = (cylinder: CylinderAssessment): string | undefined => {
   const { standing, atLimit, leakDown } = cylinder;
   if (standing !== "lagging") return standing;
-  if (isLowByLimitAlone(cylinder)) return atLimit === true ? "at limit" : "below limit";
-  if (isOpenByLimitAlone(cylinder)) return leakDown?.atLimit === true ? "at limit" : "over limit";
+  if (isLowByLimitAlone(cylinder)) return atLimit === true ? "just below" : "below limit";
+  if (isOpenByLimitAlone(cylinder)) return leakDown?.atLimit === true ? "just over" : "over limit";
   return "lags";
 };
 
-/** Those that stand out among their fellows. */
-export const lagsSentence = (assessment: TestAssessment, lagging: readonly CylinderAssessment[]): string => {
+/** Those that stand out among their fellows, without the end of the sentence. */
+export const lagsClause = (assessment: TestAssessment, lagging: readonly CylinderAssessment[]): string => {
   const [worst] = lagging.toSorted((a, b) => under(b) - under(a));
   if (worst === undefined) return "";
   const labels = named(lagging.map(({ label }) => label));
@@ -39,23 +39,26 @@ export const lagsSentence = (assessment: TestAssessment, lagging: readonly Cylin
     const loses = lagging.every(isOpenByLimitAlone) ? (lagging.length === 1 ? "loses" : "lose") : verb;
     const much =
       loses === verb ? `${verb}: ${upTo}${percent(lost)} lost` : `${loses} ${upTo}${percent(lost)}`;
-    return `${labels} ${much} in the leak-down${whyByLeak(lagging)}.`;
+    return `${labels} ${much} in the leak-down${whyByLeak(lagging)}`;
   }
   const far =
     under(worst) === 0
       ? ""
       : `: ${upTo}${percent(under(worst))} under ${theOthers(assessment.cylinders.length)}`;
-  return `${labels} ${verb}${far}${whyDry(assessment, worst)}.`;
+  return `${labels} ${verb}${far}${whyDry(worst)}`;
 };
 
+/** Below a limit by less than its doubt, read once, and nothing else makes it more than a suspicion. */
+export const isToBeSure = ({ belowLimit, atLimit, repeats, flaggedBefore }: CylinderAssessment): boolean =>
+  belowLimit && atLimit === true && repeats === undefined && !flaggedBefore;
+
 /** What makes it more than a suspicion. */
-const whyDry = (assessment: TestAssessment, worst: CylinderAssessment): string => {
+const whyDry = (worst: CylinderAssessment): string => {
   const takes = worst.pressures.dry?.readings.length ?? 0;
   const each = takes === 2 ? "both readings" : `each of ${count(takes)} readings`;
   if (worst.flaggedBefore) return ", flagged in two tests running";
-  if (worst.belowLimit && worst.atLimit === undefined) return `, ${limitText([worst])}`;
-  if (worst.belowLimit && worst.repeats === undefined)
-    return `, ${limitText([worst]).replace(", too close to call", "")}; read it again to be sure`;
+  if (worst.belowLimit && (worst.atLimit === undefined || worst.repeats === undefined))
+    return `, ${limitText([worst]).replace(", too close to call", "")}`;
   if (worst.repeats === "each-low") return `, ${each} low, though they lie apart`;
   return takes > 1 ? `, ${count(takes)} readings agree` : ", shown twice the same day";
 };
@@ -70,7 +73,7 @@ const whyByLeak = (lagging: readonly CylinderAssessment[]): string => {
       ? ", about what the master orifice of that day lets by: too close to call"
       : ", more than the master orifice of that day";
   if (over.length === 0) return "";
-  return isClose ? ", at the maker's limit: too close to call" : ", more than the maker allows";
+  return isClose ? ", just over the maker's limit: too close to call" : ", more than the maker allows";
 };
 
 /** Those that only read below a limit. */
@@ -95,25 +98,25 @@ export const belowLimitSentence = (
   return `${reads}; beside the others ${low.length === 1 ? "it does" : "they do"} not stand out.`;
 };
 
-/** Each limit missed, and reached within the doubt of the reading. */
+/** Each limit missed, and missed by less than the doubt of the reading. */
 const limits: readonly (readonly [LimitMissed, string, string])[] = [
-  ["maker-minimum", "below the maker's limit", "at the maker's limit"],
+  ["maker-minimum", "below the maker's limit", "just below the maker's limit"],
   [
     "maker-difference",
     "further below the highest than the maker allows",
-    "as far below the highest as the maker allows",
+    "just further below the highest than the maker allows",
   ],
-  ["maker-ratio", "below the maker's share of the highest", "at the maker's share of the highest"],
-  ["usual-ratio", "below three quarters of the highest", "at three quarters of the highest"],
+  ["maker-ratio", "below the maker's share of the highest", "just below the maker's share of the highest"],
+  ["usual-ratio", "below three quarters of the highest", "just below three quarters of the highest"],
 ];
 
 /** The first limit that any of them misses, and whether their readings can carry that. */
 export const limitText = (low: readonly CylinderAssessment[]): string => {
   const limit = limits.find(([missed]) => low.some(({ limitsMissed }) => limitsMissed.includes(missed)));
   if (limit === undefined) return "";
-  const [, below, at] = limit;
+  const [, below, justBelow] = limit;
   const near = low.filter(({ atLimit }) => atLimit === true);
   if (near.length === 0) return below;
-  if (near.length === low.length) return `${at}, too close to call`;
+  if (near.length === low.length) return `${justBelow}, too close to call`;
   return `${below} (${joined(near.map(({ label }) => label))} too close to call)`;
 };

@@ -1,6 +1,7 @@
 // What to do next: what spoils the day first, then the quickest test and the one that tells most.
 
 import { type NextTest, type TestAssessment, isWorthExplaining } from "@sealtrend/core";
+import { shownTests } from "./shown-tests.ts";
 import { prose } from "../prose.ts";
 
 /** Which page of `how` tells the steps. */
@@ -17,19 +18,19 @@ const pages: Readonly<Partial<Record<string, string>>> = {
   repeat: "dry",
 };
 
-const most = 3;
-
-export const nextLines = (assessment: TestAssessment, width: number): readonly string[] => {
-  const { record, test } = assessment;
-  const shown = shownTests(assessment.nextTests);
+/** @param steps - `best` where the screen has no room for more than the first and the one that tells most */
+export const nextLines = (
+  assessment: TestAssessment,
+  { width, steps }: { readonly width: number; readonly steps: "all" | "best" },
+): readonly string[] => {
+  const { record, nextTests } = assessment;
+  const all = shownTests(nextTests);
+  const shown = steps === "all" ? all : all.filter((next, i) => i === 0 || tellsMost(next));
   if (shown.length === 0) return enoughLines(assessment, width);
-  const leakOnly = test.rows.every(({ what }) => what.startsWith("leak-down"));
-  const page = shown
-    .map(({ code }) => (code === "repeat" && leakOnly ? "leak-down" : pages[code]))
-    .find((kind) => kind !== undefined);
+  const page = pageOf(assessment, shown);
   const lines = shown.map(
-    ({ text, minutes, rank }) =>
-      `${text}, ${String(minutes)} minutes${rank === "most-telling" ? " (tells most)" : ""}`,
+    (next) =>
+      `${next.text}, ${String(next.minutes)} minutes${shown.length > 1 && tellsMost(next) ? " (tells most)" : ""}`,
   );
   return [
     "",
@@ -37,25 +38,39 @@ export const nextLines = (assessment: TestAssessment, width: number): readonly s
     ...(page === undefined
       ? []
       : prose(`steps and cautions: sealtrend how ${page} ${record.engine.id}`, width, "       ")),
+    ...heldLines(assessment, width),
   ];
 };
 
-/** Those of plain rules stand before the first that the diagnosis ranks. */
-const shownTests = (tests: readonly NextTest[]): readonly NextTest[] => {
-  const ranked = tests.findIndex(({ rank }) => rank !== undefined);
-  const plain = ranked === -1 ? tests : tests.slice(0, ranked);
-  const best = tests.filter(({ rank }) => rank !== undefined);
-  const room = Math.max(0, most - plain.length);
-  return [...plain.slice(0, most), ...best.slice(Math.max(0, best.length - room))];
+/** Why the test that tells most as a rule is not among them. */
+const heldLines = (assessment: TestAssessment, width: number): readonly string[] => {
+  const { leakDownTest } = assessment.record.engine;
+  if (leakDownTest?.allowed !== false || !isWorthExplaining(assessment)) return [];
+  return prose(
+    `no leak-down: not for this engine (${leakDownTest.source ?? "engine.json"})`,
+    width,
+    "       ",
+  );
+};
+
+const tellsMost = ({ rank }: NextTest): boolean => rank === "most-telling" || rank === "both";
+
+/** Of one that blows air in, which can hurt; else of the step that tells most; else of the first that has a page. */
+const pageOf = ({ test }: TestAssessment, shown: readonly NextTest[]): string | undefined => {
+  const leakOnly = test.rows.every(({ what }) => what.startsWith("leak-down"));
+  const named = [...shown.filter(tellsMost), ...shown].flatMap(
+    ({ code }) => (code === "repeat" && leakOnly ? "leak-down" : pages[code]) ?? [],
+  );
+  return named.find((kind) => kind === "leak-down") ?? named[0];
 };
 
 /** What a valve may leak by without being burnt. @source handbook/trade.md C5 (lash; debris on the seat) */
 const spared: readonly string[] = ["exhaust-valve", "intake-valve", "sticking-valve", "tight-lash"];
 
-/** Knowing enough is an answer; what is cheaper than the head goes before it. */
+/** Knowing enough is an answer, but never from a cranking gauge alone; what is cheaper than the head goes before it. */
 const enoughLines = (assessment: TestAssessment, width: number): readonly string[] => {
   const { diagnosis, cylinders } = assessment;
-  if (diagnosis?.enough !== true || !isWorthExplaining(assessment)) return [];
+  if (diagnosis?.enough !== true || diagnosis.capped || !isWorthExplaining(assessment)) return [];
   const label = cylinders[diagnosis.target]?.label ?? "";
   const first = diagnosis.causes[0]?.code ?? "";
   return [

@@ -1,6 +1,7 @@
 // The table of `show`: a row a kind of reading, a column a cylinder.
 
 import {
+  type CylinderAssessment,
   type PressureKind,
   type PressureUnit,
   type PressureValue,
@@ -42,17 +43,23 @@ const readingRows = (assessment: TestAssessment, unit: PressureUnit): readonly C
   const places = placesRead(assessment, unit);
   const { cylinders } = assessment;
   const taken = kinds.filter((what) => cylinders.some(({ pressures }) => pressures[what] !== undefined));
+  const written = (pressure: number): string => writeNumber(pressure, unit, places);
   const cellOf = (value: Shown | undefined): string | undefined =>
     value === undefined
       ? undefined
-      : `${value.pegged ? ">" : ""}${writeNumber(value.read, unit, places)}${value.doubtful ? "?" : ""}`;
+      : `${value.pegged ? ">" : ""}${written(value.read)}${value.doubtful ? "?" : ""}`;
+  const spanOf = ({ readings }: Shown): string =>
+    `${written(Math.min(...readings))}-${written(Math.max(...readings))}`;
   return taken.flatMap((what) => {
     const values = cylinders.map(({ pressures }) => pressures[what]);
+    const shown = cylinders.map(({ pressures: { [what]: value }, repeats }) =>
+      value !== undefined && what === "dry" && isApart(repeats) ? spanOf(value) : cellOf(value),
+    );
     const compared = assessment.comparisons.filter((one) => one.what === what && one.unit !== "%");
     const [first] = compared;
     const counts = first === undefined ? {} : { gauge: first.counts ?? noName, tail: "(this gauge counts)" };
     return [
-      { name: rowName(what, values, counts.gauge), unit, cells: values.map(cellOf), tail: counts.tail },
+      { name: rowName(what, values, counts.gauge), unit, cells: shown, tail: counts.tail },
       ...compared.map(({ gauge = noName, cells }) => ({
         name: rowName(what, cells, gauge),
         unit,
@@ -62,6 +69,10 @@ const readingRows = (assessment: TestAssessment, unit: PressureUnit): readonly C
     ];
   });
 };
+
+/** A mean of such repeats would be no reading. */
+const isApart = (repeats: CylinderAssessment["repeats"]): boolean =>
+  repeats === "contradict" || repeats === "each-low";
 
 type Shown = Pick<PressureValue, "readings" | "read" | "doubtful" | "pegged">;
 
@@ -116,18 +127,18 @@ const factorText = ({
   return `(${where}${by}: x ${factor.toFixed(3)})`;
 };
 
-const standingRow = ({ cylinders }: TestAssessment): readonly ColumnsRow[] =>
-  cylinders.length < 2 || cylinders.every(({ standing }) => standing === undefined)
-    ? []
-    : [
-        {
-          name: cylinders.some(isByLimitAlone)
-            ? "standing"
-            : `against ${theOthers(cylinders.length).replace("the ", "")}`,
-          cells: cylinders.map(standingWord),
-          sentence: "leads",
-        },
-      ];
+/** One that stands out above all the rest does not pass as even. */
+const wordOf = (cylinder: CylinderAssessment, { high }: TestAssessment): string | undefined =>
+  high?.includes(cylinder.label) === true ? "high" : standingWord(cylinder);
+
+const standingRow = (assessment: TestAssessment): readonly ColumnsRow[] => {
+  const { cylinders } = assessment;
+  if (cylinders.length < 2 || cylinders.every(({ standing }) => standing === undefined)) return [];
+  const name = cylinders.some(isByLimitAlone)
+    ? "standing"
+    : `against ${theOthers(cylinders.length).replace("the ", "")}`;
+  return [{ name, cells: cylinders.map((one) => wordOf(one, assessment)), sentence: "leads" }];
+};
 
 /** From so many cylinders on a word for each would take a second screen. */
 const many = 13;
@@ -140,10 +151,12 @@ export const standingText = (assessment: TestAssessment, width: number): string 
   const read = cylinders.filter(({ standing }) => standing !== undefined);
   if (!isManyFor(assessment, width) || read.length === 0) return "";
   const labels = (word: string): string[] =>
-    read.filter((cylinder) => standingWord(cylinder) === word).map(({ label }) => label);
+    read.filter((cylinder) => wordOf(cylinder, assessment) === word).map(({ label }) => label);
   const [lag, suspect, even] = [labels("lags"), labels("suspect"), labels("even")];
-  const byLimit = ["below limit", "over limit", "at limit"].flatMap((word) =>
-    labels(word).length === 0 ? [] : [`${joined(labels(word))} ${word}`],
+  const byLimit = ["below limit", "over limit", "just below", "just over", "high"].flatMap((word) =>
+    labels(word).length === 0
+      ? []
+      : [`${joined(labels(word))} ${word}${word.startsWith("just") ? " its limit" : ""}`],
   );
   const parts = [
     lag.length === 0 ? "" : `${joined(lag)} ${lag.length === 1 ? "lags" : "lag"}`,

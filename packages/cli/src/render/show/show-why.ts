@@ -10,7 +10,7 @@ import { buildUpWhy } from "./show-build-up.ts";
 import { causesWhy } from "./show-causes-why.ts";
 import { hoseWhy } from "./show-hose.ts";
 import { leakWhy } from "./show-leak-why.ts";
-import { oilWhy } from "./show-oil.ts";
+import { oilWhy } from "./show-oil-why.ts";
 import { lossText, speedWhy } from "./show-speed.ts";
 import { placesRead } from "../units.ts";
 import { percent, sentence, theOthers } from "../words.ts";

@@ -10,21 +10,49 @@ import { leakText } from "./show-leak.ts";
 import { nextLines } from "./show-next.ts";
 import { notALeakText } from "./show-not-a-leak.ts";
 import { oilText } from "./show-oil.ts";
+import { unexplainedText } from "./show-unexplained.ts";
 import { showRows, standingText } from "./show-rows.ts";
 import { speedText } from "./show-speed.ts";
 import { whyText } from "./show-why.ts";
 import { prose } from "../prose.ts";
 import { columns } from "../table.ts";
-import { sentence } from "../words.ts";
+import { counted, sentence } from "../words.ts";
 
 export interface ShowOptions {
   readonly unit: PressureUnit;
   readonly width: number;
   readonly detail: "short" | "why";
+  /** Lines that the screen should not exceed. */
+  readonly rows: number;
 }
 
-/** The whole screen, lines without line ends. */
+/** The whole screen, lines without line ends. Where it would be longer than a screen, less of what is not known is listed:
+ *  `--why` holds it all. */
 export const showScreen = (assessment: TestAssessment, options: ShowOptions): readonly string[] => {
+  const whole = { gaps: assessment.missing.length, steps: "all" } as const;
+  if (options.detail === "why") return screenOf(assessment, options, whole);
+  const screens = brevities.map((brevity) => screenOf(assessment, options, brevity));
+  return screens.find(({ length }) => length <= options.rows) ?? screens.at(-1) ?? [];
+};
+
+interface Brevity {
+  /** How many things that are not known are named. */
+  readonly gaps: number;
+  readonly steps: "all" | "best";
+}
+
+const brevities: readonly Brevity[] = [
+  { gaps: 2, steps: "all" },
+  { gaps: 1, steps: "all" },
+  { gaps: 0, steps: "all" },
+  { gaps: 0, steps: "best" },
+];
+
+const screenOf = (
+  assessment: TestAssessment,
+  options: ShowOptions,
+  { gaps, steps }: Brevity,
+): readonly string[] => {
   const { width, unit, detail } = options;
   const { record, test } = assessment;
   return [
@@ -38,14 +66,22 @@ export const showScreen = (assessment: TestAssessment, options: ShowOptions): re
     }),
     ...paragraph(standingText(assessment, width), width),
     ...paragraph(speedText(assessment, unit), width),
-    ...[heardText, leakText, notALeakText, oilText, buildUpText, pairText, levelText, causesText].flatMap(
-      (text) => paragraph(text(assessment), width),
-    ),
+    ...[
+      heardText,
+      leakText,
+      notALeakText,
+      oilText,
+      buildUpText,
+      pairText,
+      levelText,
+      unexplainedText,
+      causesText,
+    ].flatMap((text) => paragraph(text(assessment), width)),
     "",
     ...prose(rulesText(assessment, unit), width),
-    ...prose(trustText(assessment, detail), width),
+    ...prose(trustText(assessment, gaps), width),
     ...(detail === "why" ? ["", ...whyText(assessment, unit).flatMap((line) => prose(line, width))] : []),
-    ...nextLines(assessment, width),
+    ...nextLines(assessment, { width, steps }),
     ...assessment.cautions.slice(0, 1).flatMap((text) => prose(text, width, "CARE   ")),
     ...(record.engine.use === "aircraft"
       ? prose(
@@ -68,7 +104,7 @@ const rulesText = ({ rules, trust }: TestAssessment, unit: PressureUnit): string
     .join(" · ");
 
 /** Reasons that stand in the headline are not said again. */
-const trustText = ({ trust, missing }: TestAssessment, detail: ShowOptions["detail"]): string => {
+const trustText = ({ trust, missing }: TestAssessment, gaps: number): string => {
   const doubts = trust.reasons
     .filter((reason) => !isInHeadline(reason))
     .map(({ text, mend }) => `${text} (${mend})`);
@@ -78,9 +114,16 @@ const trustText = ({ trust, missing }: TestAssessment, detail: ShowOptions["deta
     trusted: "Trusted. ",
     doubtful,
   }[trust.code];
-  const shown = detail === "why" ? missing : missing.slice(0, 2);
+  const shown = missing.slice(0, gaps);
   const more = missing.length - shown.length;
-  const rest = more > 0 ? `; and ${String(more)} more (--why)` : "";
-  const gaps = shown.length === 0 ? "" : `Not known: ${shown.join("; ")}${rest}.`;
-  return sentence(`${said}${gaps}`.trim());
+  const rest =
+    more === 0
+      ? []
+      : [
+          shown.length === 0
+            ? `${counted(more, "thing")} that would help (--why)`
+            : `and ${String(more)} more (--why)`,
+        ];
+  const unknown = missing.length === 0 ? "" : `Not known: ${[...shown, ...rest].join("; ")}.`;
+  return sentence(`${said}${unknown}`.trim());
 };
