@@ -3,6 +3,7 @@
 
 import type { EngineRecord, Test } from "../record/index.ts";
 import type { CylinderAssessment, NextTest, TestAssessment } from "./assessment.ts";
+import { isLow } from "./causes/assessed.ts";
 import { heardEvidence, standApart } from "./causes/heard-evidence.ts";
 import type { Unexplained } from "./causes/unexplained-finding.ts";
 import { notesAround } from "./causes/notes-around.ts";
@@ -32,7 +33,6 @@ export const firstSteps = (record: EngineRecord, test: Test, found: Found): Firs
   };
 };
 
-const isLow = ({ standing }: CylinderAssessment): boolean => standing === "lagging" || standing === "suspect";
 const isDead = ({ pressures }: CylinderAssessment): boolean => pressures.dry?.value === 0;
 
 /** A gauge that never moved tells of no cylinder. @source handbook/trade.md C3, C4 (two or more at zero) */

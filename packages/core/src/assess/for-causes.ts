@@ -2,6 +2,7 @@
 
 import type { EngineRecord, Test } from "../record/index.ts";
 import type { CylinderAssessment, NextTest, TestAssessment } from "./assessment.ts";
+import { isLow } from "./causes/assessed.ts";
 import { diagnosedTests } from "./causes/diagnosed-tests.ts";
 import type { TestFacts } from "./causes/test-texts.ts";
 import { isWorthExplaining } from "./causes/worth-explaining.ts";
@@ -16,8 +17,6 @@ type Found = Pick<
   "trust" | "cylinders" | "high" | "diagnosis" | "evidence" | "levelSince" | "levelBelow" | "unexplained"
 >;
 
-const isLow = (word: CylinderAssessment["standing"]): boolean => word === "lagging" || word === "suspect";
-
 /** What would tell the causes apart. Nothing where all is even and nothing of the whole engine is likely. */
 export const forCauses = (
   record: EngineRecord,
@@ -25,7 +24,7 @@ export const forCauses = (
   found: Found & { readonly plain: readonly Asked[] },
 ): readonly Asked[] => {
   const { diagnosis, plain, high } = found;
-  const low = found.cylinders.filter(({ standing }) => isLow(standing));
+  const low = found.cylinders.filter(isLow);
   if (diagnosis === undefined || !isWorthExplaining(found)) return [];
   // whether one reads high or all the others have lost must be known first
   if (high !== undefined && low.length === 0) return [];
@@ -58,7 +57,7 @@ const factsOf = (
   { engine }: EngineRecord,
   { low, cylinders, high, diagnosis }: Found & { readonly low: readonly CylinderAssessment[] },
 ): TestFacts => {
-  const flagged = low.filter(({ flagged: out, leakDown }) => out || isLow(leakDown?.standing));
+  const flagged = low.filter(({ flagged: out, leakDown }) => out || isLow(leakDown ?? {}));
   const standOut = flagged.length > 0 ? flagged : low;
   const read = cylinders.filter(({ standing }) => standing !== undefined);
   const isEvery = standOut.length === 0 || standOut.length === read.length;

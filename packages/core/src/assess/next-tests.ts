@@ -3,6 +3,7 @@
 
 import type { EngineRecord, Test } from "../record/index.ts";
 import type { CylinderAssessment, NextTest, TestAssessment } from "./assessment.ts";
+import { isLow } from "./causes/assessed.ts";
 import { heardEvidence } from "./causes/heard-evidence.ts";
 import { type TestFacts, breather, testText } from "./causes/test-texts.ts";
 import { firstSteps } from "./first-steps.ts";
@@ -49,7 +50,7 @@ const plainTests = (record: EngineRecord, test: Test, found: Found): readonly As
   const again = stroke === undefined ? [] : [repeat(stroke.mend, 10)];
   if (found.trust.voids === "all")
     return first.length + again.length > 0 ? [...first, ...again] : [repeat("make the whole test again", 20)];
-  const low = found.cylinders.filter(({ standing }) => isLow(standing));
+  const low = found.cylinders.filter(isLow);
   const before = [...first, ...toProveFirst(record, found), ...toRunWarm(test, found)];
   const { steps, pointless } = firstSteps(record, test, found);
   const others = [
@@ -66,8 +67,6 @@ const plainTests = (record: EngineRecord, test: Test, found: Found): readonly As
     ...(pointless === "all" ? [] : others.filter(({ code }) => !pointless.includes(code))),
   ];
 };
-
-const isLow = (word: CylinderAssessment["standing"]): boolean => word === "lagging" || word === "suspect";
 
 /** Again, unless that has been done. */
 const afterSetAside = ({ tests }: EngineRecord, test: Test): readonly Asked[] =>
@@ -112,7 +111,7 @@ const toCheck = ({ trust, oil }: Found, low: readonly CylinderAssessment[]): rea
 /** A leak-down that found a leak, and nobody wrote down where the air goes. */
 const toListen = ({ engine }: EngineRecord, low: readonly CylinderAssessment[]): readonly Asked[] => {
   const unheard = low.filter(
-    ({ heard = [], leakDown }) => heard.length === 0 && isLow(leakDown?.standing) && !isAllLost(leakDown),
+    ({ heard = [], leakDown }) => heard.length === 0 && isLow(leakDown ?? {}) && !isAllLost(leakDown),
   );
   if (unheard.length === 0) return [];
   const places = `intake, exhaust, ${breather(engine)}${engine.cooling === "air" ? "" : ", coolant"}`;

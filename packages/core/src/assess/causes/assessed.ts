@@ -1,5 +1,6 @@
 // What of an assessed test the search for causes goes by.
 
+import type { Standing } from "../../spread/index.ts";
 import type { TestAssessment } from "../assessment.ts";
 
 export type Assessed = Pick<
@@ -16,6 +17,6 @@ export type Assessed = Pick<
   | "comparisons"
 >;
 
-/** Whether one of the cylinders is not even among its fellows. */
-export const isLow = ({ standing }: Assessed["cylinders"][number]): boolean =>
+/** Whether it is not even among its fellows: a cylinder by all its readings, or its leak-down by itself. */
+export const isLow = ({ standing }: { readonly standing?: Standing }): boolean =>
   standing === "lagging" || standing === "suspect";

@@ -16,7 +16,3 @@ export interface Row {
 
 /** 0.137 as `14 %`. */
 export const percent = (share: number): string => `${(share * 100).toFixed(0)} %`;
-
-/** `1, 2 and 3`. */
-export const listed = (items: readonly string[]): string =>
-  items.length < 2 ? items.join("") : `${items.slice(0, -1).join(", ")} and ${items.at(-1) ?? ""}`;

@@ -4,7 +4,8 @@ import type { TestAssessment } from "../assessment.ts";
 import { baselineShare, tellingTests } from "./baseline.ts";
 import { type Deciding, renewedAfter } from "./deciding.ts";
 import { oilRows } from "./rows-oil.ts";
-import { type Row, listed, percent } from "./row.ts";
+import { listed } from "../labels.ts";
+import { type Row, percent } from "./row.ts";
 
 /** @source handbook/decision.md 2, rows A1, A2, A7, A8; A3 to A6 stand in rows-oil.ts */
 export const crankingRows = (deciding: Deciding): readonly Row[] => {

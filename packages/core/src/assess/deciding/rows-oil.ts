@@ -2,7 +2,8 @@
 
 import type { CylinderAssessment, TestAssessment } from "../assessment.ts";
 import type { OilRise } from "../oil/oil-finding.ts";
-import { type Row, listed, percent } from "./row.ts";
+import { listed } from "../labels.ts";
+import { type Row, percent } from "./row.ts";
 
 type Found = Omit<Row, "from" | "restsOn">;
 

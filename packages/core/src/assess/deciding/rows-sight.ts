@@ -3,7 +3,8 @@
 import type { Note } from "../../record/index.ts";
 import { type NoteKind, currentNotes, newestOf } from "./current-notes.ts";
 import type { Deciding } from "./deciding.ts";
-import { type Row, listed } from "./row.ts";
+import { listed } from "../labels.ts";
+import type { Row } from "./row.ts";
 
 /** Words that are a finding. A pitted or sticking valve may still seal and is none. */
 const found: readonly {

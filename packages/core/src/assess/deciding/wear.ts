@@ -63,25 +63,7 @@ const telling = 0.001;
 
 type Found = Omit<WearChannel, "probability"> & { readonly line: WearLine };
 
-const channelOf = ({
-  label,
-  against,
-  limit,
-  limitFrom,
-  from,
-  to,
-  tests,
-  probability,
-}: WearChannel): WearChannel => ({
-  label,
-  against,
-  limit,
-  limitFrom,
-  from,
-  to,
-  tests,
-  probability,
-});
+const channelOf = ({ line: _line, ...channel }: Found & WearChannel): WearChannel => channel;
 
 const unknown = (why: string): WearFound => ({
   wear: { kind: "unknown" },
