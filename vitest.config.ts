@@ -18,6 +18,8 @@ export default defineConfig({
     include: ["tests/**/*.test.ts"],
     setupFiles: ["tests/setup.ts"],
     testTimeout: 60_000,
+    // no test keeps or changes anything of a module; loading every module anew for each file took more than half the time
+    isolate: false,
     reporters: ["default", whatIsLeft],
   },
 });
