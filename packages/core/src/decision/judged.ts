@@ -2,7 +2,7 @@
 
 import type { DecisionInput, Shares } from "./input.ts";
 import { margins, riskTaken, usual } from "./judgements.ts";
-import { redoOf, sharesOf } from "./money/money-case.ts";
+import { chancesOf } from "./money/money-case.ts";
 import type { Repair } from "./words.ts";
 
 export interface Judged {
@@ -24,17 +24,9 @@ export interface Judged {
 
 /** @source handbook/decision.md 3 to 6 (judgement) */
 export const judgedOf = (input: DecisionInput): Judged => {
-  const { chances, testsPerYear, use, ownership } = input;
+  const { use, ownership } = input;
   return {
-    redo: {
-      topEnd: redoOf(input, "topEnd"),
-      reRing: redoOf(input, "reRing"),
-      rebuild: redoOf(input, "rebuild"),
-    },
-    spoil: chances?.spoil ?? usual.spoil,
-    caught: chances?.caught ?? usual.caught,
-    testsPerYear: testsPerYear ?? usual.testsPerYear,
-    shares: sharesOf(input),
+    ...chancesOf(input),
     risk: riskTaken[use],
     levelShare: margins.shareOfJob,
     lifeFactor: (ownership.kind === "for-good" ? ownership.lifeFactor : undefined) ?? usual.lifeFactor,

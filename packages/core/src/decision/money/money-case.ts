@@ -52,28 +52,35 @@ export const yearsOf = ({ ownership }: Pick<DecisionInput, "ownership">): number
 export const redoOf = ({ chances }: Pick<DecisionInput, "chances">, repair: Repair): number =>
   chances?.redo?.[repair] ?? usual.redo;
 
+/** What is judged and not measured: the owner's where he said it, else the usual. */
+export const chancesOf = (
+  input: DecisionInput,
+): Pick<MoneyCase, "redo" | "spoil" | "caught" | "testsPerYear" | "shares"> => ({
+  redo: {
+    topEnd: redoOf(input, "topEnd"),
+    reRing: redoOf(input, "reRing"),
+    rebuild: redoOf(input, "rebuild"),
+  },
+  spoil: input.chances?.spoil ?? usual.spoil,
+  caught: input.chances?.caught ?? usual.caught,
+  testsPerYear: input.testsPerYear ?? usual.testsPerYear,
+  shares: sharesOf(input),
+});
+
 /** @returns undefined without prices or without a chance */
 export const moneyCaseOf = (
   input: DecisionInput,
   outlook: Outlook | undefined,
   certain: readonly CurePlace[],
 ): MoneyCase | undefined => {
-  const { prices, chances, testsPerYear, interest, done } = input;
+  const { prices, interest, done } = input;
   if (prices === undefined || outlook === undefined) return undefined;
   const timed = { wear: outlook.wear, years: yearsOf(input), interest: interest ?? 0 };
   return {
     prices,
-    redo: {
-      topEnd: redoOf(input, "topEnd"),
-      reRing: redoOf(input, "reRing"),
-      rebuild: redoOf(input, "rebuild"),
-    },
-    spoil: chances?.spoil ?? usual.spoil,
-    caught: chances?.caught ?? usual.caught,
-    testsPerYear: testsPerYear ?? usual.testsPerYear,
+    ...chancesOf(input),
     ...timed,
     belief: beliefOf(timed),
-    shares: sharesOf(input),
     certain,
     done,
   };
