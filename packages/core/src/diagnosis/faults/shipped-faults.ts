@@ -2,9 +2,13 @@
 
 import type { Faults } from "./faults.ts";
 
-/** The tables of data/faults: where nobody brings other ones, these hold. */
+let made: Faults | undefined;
+
+/** The tables of data/faults: where nobody brings other ones, these hold. Made once, when first asked for. */
+export const shippedFaults = (): Faults => (made ??= make());
+
 // prettier-ignore
-export const shippedFaults = (): Faults => {
+const make = (): Faults => {
   const t0 = "judgement";
   const t1 = "the makers of this tool";
   const t2 = "worn-rings-or-bore";
