@@ -9,15 +9,13 @@ import {
 } from "@sealtrend/core";
 import type { Args, Command } from "../command.ts";
 import { decideDocument } from "../documents/decide-document.ts";
-import { nodeWorld } from "../logbook/world.ts";
 import { decideScreen } from "../render/decide/decide.ts";
 import { pressureUnit, unitRead } from "../render/units.ts";
 import { decideOptions } from "./decide-steps/decide-options.ts";
 import { ownershipOf } from "./decide-steps/typed-ownership.ts";
 import { typedPrices } from "./decide-steps/typed-prices.ts";
-import { readFaultTables } from "./fault-tables.ts";
+import { ownSheets } from "./own-sheets.ts";
 import { pickRecord, pickTest, saidAside } from "./pick.ts";
-import { readRulesFile } from "./rule-sheet.ts";
 
 export const decide: Command = {
   name: "decide",
@@ -33,17 +31,13 @@ export const decide: Command = {
     const { logbook, record } = await pickRecord(args, io);
     const prices = typedPrices(args);
     const ownership = await ownershipOf(args, io, record.engine);
-    const path = args.text("rules");
-    const rules = path === undefined ? undefined : await readRulesFile(nodeWorld(io), path, io.width);
-    const dir = args.text("faults");
-    const tables = dir === undefined ? undefined : readFaultTables(nodeWorld(io), dir, io.width);
+    const own = await ownSheets(args, io);
     const choices: DecisionChoices = {
       ...choicesOf(args, record),
       today: io.today,
       prices,
       ...(ownership === undefined ? {} : { ownership }),
-      ...(rules === undefined ? {} : { rules: rules.sheet.rules }),
-      ...(tables === undefined ? {} : { faults: tables.faults }),
+      ...own.options,
     };
     const assessment = assessDecision(record, choices);
     const forGood = keptForGood(record, choices, assessment);
@@ -52,7 +46,7 @@ export const decide: Command = {
     const kept = forGood === undefined ? {} : { forGood };
     const detail = args.flag("why") ? "why" : "short";
     const lines = decideScreen(assessment, { unit, width: io.width, detail, ...kept });
-    const aside = (rules?.aside ?? "") + (tables?.aside ?? "") + (saidAside(logbook).aside ?? "");
+    const aside = own.aside + (saidAside(logbook).aside ?? "");
     const json = decideDocument(assessment, { unit: "kPa", ...kept });
     return { exit: 0, text: `${lines.join("\n")}\n`, json, ...(aside === "" ? {} : { aside }) };
   },

@@ -3,12 +3,10 @@
 import { assessTest } from "@sealtrend/core";
 import type { Command } from "../command.ts";
 import { showDocument } from "../documents/show-document.ts";
-import { nodeWorld } from "../logbook/world.ts";
 import { showScreen } from "../render/show/show.ts";
 import { pressureUnit, unitRead } from "../render/units.ts";
-import { readFaultTables } from "./fault-tables.ts";
+import { ownSheets } from "./own-sheets.ts";
 import { pickRecord, pickTest, saidAside } from "./pick.ts";
-import { readRulesFile } from "./rule-sheet.ts";
 
 export const show: Command = {
   name: "show",
@@ -22,14 +20,8 @@ export const show: Command = {
   ],
   run: async (args, io) => {
     const { logbook, record } = await pickRecord(args, io);
-    const path = args.text("rules");
-    const rules = path === undefined ? undefined : await readRulesFile(nodeWorld(io), path, io.width);
-    const dir = args.text("faults");
-    const tables = dir === undefined ? undefined : readFaultTables(nodeWorld(io), dir, io.width);
-    const assessment = assessTest(record, pickTest(record, args.text("test")), {
-      ...(rules === undefined ? {} : { rules: rules.sheet.rules }),
-      ...(tables === undefined ? {} : { faults: tables.faults }),
-    });
+    const own = await ownSheets(args, io);
+    const assessment = assessTest(record, pickTest(record, args.text("test")), own.options);
     const unit = pressureUnit(args.text("units"), logbook.facts, unitRead(assessment));
     const lines = showScreen(assessment, {
       unit,
@@ -37,10 +29,10 @@ export const show: Command = {
       detail: args.flag("why") ? "why" : "short",
       rows: 24,
     });
-    const aside = (rules?.aside ?? "") + (tables?.aside ?? "") + (saidAside(logbook).aside ?? "");
+    const aside = own.aside + (saidAside(logbook).aside ?? "");
     const json = {
       ...showDocument(assessment),
-      faults: tables === undefined ? undefined : { from: tables.from },
+      faults: own.faultsFrom === undefined ? undefined : { from: own.faultsFrom },
     };
     return { exit: 0, text: `${lines.join("\n")}\n`, json, ...(aside === "" ? {} : { aside }) };
   },
