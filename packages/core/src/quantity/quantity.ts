@@ -19,6 +19,8 @@ export type Speed = Quantity<"rpm">;
 export type Volume = Quantity<"m3">;
 /** Area, also the effective area Cd·A of a leak [m2]. */
 export type Area = Quantity<"m2">;
+/** Force, as a spring bears it [N]. */
+export type Force = Quantity<"N">;
 /** Crank angle, kept in degrees as the trade does [deg]. */
 export type Angle = Quantity<"deg">;
 
@@ -69,3 +71,7 @@ export const area = (squareMetres: number): Area =>
 
 /** @param degrees - any finite number @throws RangeError if not finite */
 export const angle = (degrees: number): Angle => checked(degrees, { name: "angle", unit: "deg" }) as Angle;
+
+/** @param newtons - 0 or more @throws RangeError outside */
+export const force = (newtons: number): Force =>
+  checked(newtons, { name: "force", unit: "N", least: 0 }) as Force;

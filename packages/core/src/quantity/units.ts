@@ -4,7 +4,7 @@
 // 13595.1 kg/m3 x 9.80665 m/s2 x 0.0254 m (NIST SP 811 prints 3.386389 kPa).
 
 export type Dimension =
-  "pressure" | "temperature" | "length" | "speed" | "volume" | "voltage" | "area" | "angle";
+  "pressure" | "temperature" | "length" | "speed" | "volume" | "voltage" | "area" | "angle" | "force";
 
 interface Unit {
   readonly dimension: Dimension;
@@ -48,6 +48,9 @@ const table = {
   V: { dimension: "voltage", factor: 1 },
   mm2: { dimension: "area", factor: 1e-6 },
   deg: { dimension: "angle", factor: 1 },
+  N: { dimension: "force", factor: 1 },
+  kgf: { dimension: "force", factor: 9.80665 },
+  lbf: { dimension: "force", factor: poundForce },
 } as const satisfies Record<string, Unit>;
 
 export type UnitName = keyof typeof table;

@@ -1,6 +1,7 @@
 // What engine.json says of an engine, as plain values. SI inside.
 
 import type { Angle, GaugePressure, Length, Speed, Volume } from "../quantity/index.ts";
+import type { ClearanceLimit, CrankLayout, OfferedPart, OfferedSizes } from "./measurement-types.ts";
 import type { EnginePrices, OwnedFor } from "./price-types.ts";
 
 export type Use = "road" | "farm" | "stationary" | "boat" | "motorcycle" | "aircraft" | "other";
@@ -77,6 +78,11 @@ export interface Engine {
   readonly correction: CorrectionChoice;
   readonly compressionLimits: CompressionLimits;
   readonly leakDownLimits: { readonly lost?: number; readonly source?: string };
+  /** The maker's limits for parts, as limits.clearances lists them. */
+  readonly clearances: readonly ClearanceLimit[];
+  /** Sizes that the maker offers parts in. */
+  readonly offered: Readonly<Partial<Record<OfferedPart, OfferedSizes>>>;
+  readonly layout: CrankLayout;
   readonly prices?: EnginePrices;
   readonly ownedFor?: OwnedFor;
   /** When it was new, or its rings were: a year or an ISO date. */

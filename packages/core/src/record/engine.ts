@@ -176,6 +176,9 @@ const engineOf = (root: JsonObject, id: string): Engine => {
     crankingCurves: curvesOf(fieldAt(root, "crankingCurve")),
     correction: correctionOf(root),
     compressionLimits: compressionLimits(root),
+    clearances: [],
+    offered: {},
+    layout: {},
     leakDownLimits: {
       ...(typeof lost === "number" ? { lost } : {}),
       ...(typeof leakSource === "string" ? { source: leakSource } : {}),

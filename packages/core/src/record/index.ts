@@ -2,6 +2,7 @@ export { parseTable, placeOf, type Table, type TableCell, type TableRow } from "
 export type * from "./engine-types.ts";
 export type * from "./gauge-types.ts";
 export type * from "./iso-date.ts";
+export type * from "./measurement-types.ts";
 export type * from "./price-types.ts";
 export type * from "./types.ts";
 export { datesMeant, isIsoDate, requireColumns, viewTable, type Bounds, type RowView } from "./row-view.ts";

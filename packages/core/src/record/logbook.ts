@@ -116,6 +116,7 @@ export const readEngineRecord = (
       tests: withHome,
       services: services.services,
       notes: notes.notes,
+      measurements: [],
       ...(logbook.tools === undefined ? {} : { tools: logbook.tools }),
     },
     problems: [...engineProblems, ...tests.problems, ...services.problems, ...notes.problems, ...meter].sort(

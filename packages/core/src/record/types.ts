@@ -12,6 +12,7 @@ import type {
 import type { Engine } from "./engine-types.ts";
 import type { Gauge } from "./gauge-types.ts";
 import type { IsoDate } from "./iso-date.ts";
+import type { Measurement } from "./measurement-types.ts";
 
 /** One cell of a row of readings. */
 export type Cell =
@@ -147,6 +148,7 @@ export interface EngineRecord {
   readonly tests: readonly Test[];
   readonly services: readonly Service[];
   readonly notes: readonly Note[];
+  readonly measurements: readonly Measurement[];
   /** What the owner has beside the gauges; absent: nobody wrote it down. */
   readonly tools?: readonly Tool[];
 }

@@ -1,0 +1,209 @@
+// What an engine taken apart comes to: every figure against its limits, what is missing, what contradicts, and the work that follows.
+
+import type { Length } from "../quantity/index.ts";
+import type { LengthUnit, MeasuredPart, OfferedPart, PartState } from "../record/index.ts";
+
+/** The three words of a clearance; printed "too close to tell". */
+export type ClearanceVerdictCode = "inside" | "outside" | "too-close-to-tell";
+
+/** What would turn "too close to tell" into a verdict. */
+export interface Settlement {
+  /** Needed standard uncertainty. [m] */
+  readonly needed: Length;
+  /** The cheapest instrument that reaches it, with how many readings at each place; absent: the shop has to measure. */
+  readonly by?: { readonly instrument: string; readonly resolution: Length; readonly readings: number };
+  /** As told to a mechanic. */
+  readonly text: string;
+}
+
+/** One figure against one kind of limit. New and wear limits are judged apart. */
+export interface LimitVerdict {
+  readonly kind: "new" | "wear";
+  readonly low?: Length;
+  readonly high?: Length;
+  readonly source?: string;
+  /** Of conforming, 0 to 1 (JCGM 106 cl. 7: flat prior, normal error). */
+  readonly probability: number;
+  readonly verdict: ClearanceVerdictCode;
+  /** The limits lie so near each other that this instrument can never show `inside`. */
+  readonly neverInside?: boolean;
+  readonly settlement?: Settlement;
+}
+
+/** A figure, measured or derived, of one place. */
+export interface TeardownItem {
+  readonly part: MeasuredPart;
+  readonly label?: string;
+  readonly at?: string;
+  readonly quantity: string;
+  /** Mean of the repeats; of a feeler the middle between the leaf that goes and the one that does not. [m] */
+  readonly value: Length;
+  /** By feeler. [m] */
+  readonly between?: { readonly low: Length; readonly high: Length };
+  /** Standard uncertainty. [m] */
+  readonly uncertainty: Length;
+  /** What the uncertainty was taken from, as told to a mechanic: `bore gauge 0.01 mm, 2 readings`. */
+  readonly uncertaintyFrom: string;
+  readonly readings: number;
+  readonly unit: LengthUnit;
+  readonly instrument?: string;
+  readonly state: PartState;
+  /** Of a derived figure: what it was made of. */
+  readonly from?: string;
+  readonly verdicts: readonly LimitVerdict[];
+}
+
+/** One part of many readings against one limit: all must conform. */
+export interface PartVerdict {
+  readonly part: MeasuredPart;
+  readonly label?: string;
+  readonly quantity: string;
+  readonly kind: "new" | "wear";
+  /** Least and greatest chance that all conform (no independence is assumed). */
+  readonly atLeast: number;
+  readonly atMost: number;
+  readonly verdict: ClearanceVerdictCode;
+  /** The place that decides. */
+  readonly decidedBy: TeardownItem;
+}
+
+export interface PartCount {
+  readonly part: MeasuredPart;
+  /** What of it: `diameter`, `end gap` …; absent: any figure. */
+  readonly quantity?: string;
+  readonly expected: number;
+  readonly measured: number;
+  /** Labels of which nothing was measured. */
+  readonly missing: readonly string[];
+  /** More labels than the engine has: a slip. */
+  readonly beyond: readonly string[];
+  readonly from: "layout" | "cylinders" | "usual for the layout";
+}
+
+export type ConflictCode =
+  | "two-ways"
+  | "gap-and-bore"
+  | "cannot-be"
+  | "likely-slip"
+  | "swapped-digits"
+  | "whole-turn"
+  | "apart-from-siblings"
+  | "limit-misprint"
+  | "beyond-the-count"
+  | "thread-range";
+
+/** Figures that cannot all be right. Nothing is corrected: the reading stands, the mend is offered. */
+export interface TeardownConflict {
+  readonly code: ConflictCode;
+  readonly part: MeasuredPart;
+  readonly label?: string;
+  readonly at?: string;
+  readonly quantity?: string;
+  /** As told to a mechanic, with the figures. */
+  readonly text: string;
+  /** What to do: measure both again, ask which limit is right, was 0.05 meant? */
+  readonly mend: string;
+  /** Readings that would fit, if a slip explains it. [m] */
+  readonly meant?: readonly Length[];
+  /** `doubtful`: said, and the verdict stands; `conflict`: the verdict waits. */
+  readonly weight: "doubtful" | "conflict";
+}
+
+/** A finding that was seen, not measured. */
+export interface TeardownFinding {
+  readonly part: MeasuredPart;
+  readonly label?: string;
+  readonly at?: string;
+  readonly quantity: string;
+  readonly word: string;
+  readonly note?: string;
+  readonly state: PartState;
+}
+
+/** How far off the bar may stand from the worn bore's middle. */
+export type BarOffset = "worst" | "none" | { readonly known: Length };
+
+export interface OversizeAnswer {
+  readonly offset: "worst" | "none" | "known";
+  /** By cylinder: the diameter that must be reached, and the size that would do for it alone. [m] */
+  readonly cylinders: readonly { readonly label: string; readonly needed: Length; readonly size?: Length }[];
+  /** For all cylinders; absent: none that is offered cleans up. [m] */
+  readonly size?: Length;
+  readonly finished?: Length;
+  /** What is left for the hone taken off. [m] */
+  readonly boreTo?: Length;
+}
+/** Smallest oversize that cleans up; two answers where the bar's offset matters. */
+export interface Oversize {
+  readonly original: Length;
+  readonly originalFrom: "unworn reading" | "low end of the new limit" | "nominal bore";
+  /** Bored before: the size that the unworn reading looks like. [m] */
+  readonly alreadyBored?: Length;
+  readonly unit: LengthUnit;
+  readonly honeStock: Length;
+  readonly answers: readonly OversizeAnswer[];
+}
+/** Smallest undersize that cleans up, of mains or of pins. */
+export interface Undersize {
+  readonly part: "main" | "pin";
+  readonly unit: LengthUnit;
+  readonly needed: Length;
+  readonly decidedBy: string;
+  /** Absent: none that is offered cleans up. [m] */
+  readonly size?: Length;
+  readonly low?: Length;
+  readonly high?: Length;
+}
+
+export type WorkCode =
+  | "use-again"
+  | "measure-better"
+  | "measure-missing"
+  | "repair-crack"
+  | "sleeve-or-replace"
+  | "bore-oversize"
+  | "pistons"
+  | "re-ring-and-hone"
+  | "new-bearings"
+  | "fine-step-shells"
+  | "grind-crank"
+  | "straighten-crank"
+  | "thrust-washers"
+  | "rods"
+  | "skim-head"
+  | "skim-deck"
+  | "guides-and-seats"
+  | "valves"
+  | "springs";
+
+/** One line of the work list, in the order of asking. */
+export interface WorkLine {
+  readonly code: WorkCode;
+  /** As told to a mechanic: what to have done. */
+  readonly text: string;
+  /** The figures that ask for it. */
+  readonly why: string;
+  readonly labels: readonly string[];
+  /** The caution of this work, where there is one. */
+  readonly caution?: string;
+}
+
+/** One teardown of one engine, judged. */
+export interface TeardownAssessment {
+  readonly teardown: number;
+  /** Of the first and the last measurement. ISO. */
+  readonly from: string;
+  readonly to: string;
+  readonly items: readonly TeardownItem[];
+  readonly derived: readonly TeardownItem[];
+  readonly parts: readonly PartVerdict[];
+  readonly findings: readonly TeardownFinding[];
+  readonly counts: readonly PartCount[];
+  readonly conflicts: readonly TeardownConflict[];
+  readonly oversize?: Oversize;
+  readonly undersizes: readonly Undersize[];
+  readonly work: readonly WorkLine[];
+  /** Figures that no limit was given for, by part and quantity. */
+  readonly withoutLimit: readonly { readonly part: MeasuredPart; readonly quantity: string }[];
+  readonly offeredFor: readonly OfferedPart[];
+}
