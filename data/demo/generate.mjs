@@ -26,10 +26,16 @@ const gaugeColumns = (
 ).split(",");
 const serviceColumns = ["date", "meter", "what", "cylinders", "new_baseline", "by", "note"];
 const noteColumns = ["date", "meter", "what", "value", "unit", "cylinders", "by", "note"];
+const measurementColumns =
+  "teardown,date,part,label,at,quantity,value,unit,instrument,resolution,by,state,note".split(",");
 
 const quoted = (cell) => (/[",\n]/.test(cell) ? `"${cell.replaceAll('"', '""')}"` : cell);
 const csv = (columns, rows) =>
   [columns, ...rows].map((row) => row.map((cell) => quoted(String(cell ?? ""))).join(",")).join("\n") + "\n";
+
+/** `[null, 0.1]` on a line of its own, as a person writes it. */
+const withPairsOnALine = (json) =>
+  json.replace(/\[\s+((?:null|[\d.]+)(?:,\s+(?:null|[\d.]+))*)\s+\]/g, (_, pair) => `[${pair.replace(/\s+/g, " ")}]`);
 
 const filesOf = (engine, place) => {
   const normal = normalFrom(uniformFrom(seed + place));
@@ -42,10 +48,13 @@ const filesOf = (engine, place) => {
   ];
   const tests = engine.tests.flatMap((test) => rowsOf(engine, test, normal));
   return [
-    [`${engine.id}/engine.json`, `${JSON.stringify(engine.json, undefined, 2)}\n`],
+    [`${engine.id}/engine.json`, `${withPairsOnALine(JSON.stringify(engine.json, undefined, 2))}\n`],
     [`${engine.id}/tests.csv`, csv(testColumns, tests)],
     [`${engine.id}/services.csv`, csv(serviceColumns, engine.services)],
     [`${engine.id}/notes.csv`, csv(noteColumns, engine.notes)],
+    ...(engine.measurements === undefined
+      ? []
+      : [[`${engine.id}/measurements.csv`, csv(measurementColumns, engine.measurements)]]),
   ];
 };
 

@@ -8,11 +8,14 @@ import {
   type NamedText,
   type Problem,
   faultSheets,
+  readEngine,
   readEngineRecord,
   readFaults,
   readGauges,
   readLogbook,
   readRuleSheet,
+  readTypedLine,
+  startTyping,
 } from "@sealtrend/core";
 import { describe, expect, test } from "vitest";
 import { faultText } from "../../packages/cli/src/render/faults.ts";
@@ -48,6 +51,21 @@ const problemsOfTables = (folder: string): readonly Problem[] => {
   return outcome.ok ? outcome.cautions : outcome.problems;
 };
 
+/** The lines of typed.txt, each in what those before it have set. */
+const problemsOfTyping = (typed: NamedText | undefined, json: NamedText): readonly Problem[] => {
+  const { engine } = readEngine(json.text, json.file, "pump");
+  if (typed === undefined || engine === undefined) return [];
+  let context = startTyping("2026-03-02");
+  return typed.text
+    .trimEnd()
+    .split("\n")
+    .flatMap((text, i) => {
+      const read = readTypedLine(text, context, engine);
+      if (read.kind === "context") context = read.context;
+      return read.kind === "fault" ? read.problems.map((one) => ({ ...one, file: typed.file, line: i + 1 })) : [];
+    });
+};
+
 /** Reads all files of a case as a logbook of one engine, its rule sheet and its tables of faults. */
 const problemsOf = async (folder: string): Promise<readonly Problem[]> => {
   const named = (file: string) => fileOf(folder, file);
@@ -57,7 +75,12 @@ const problemsOf = async (folder: string): Promise<readonly Problem[]> => {
   const book = readLogbook(logbook?.text ?? "{}", "logbook.json");
   const none: { gauges: readonly Gauge[]; problems: readonly Problem[] } = { gauges: [], problems: [] };
   const gauges = gaugeFile === undefined ? none : readGauges(gaugeFile.text, gaugeFile.file);
-  const [tests, services, notes] = ["tests.csv", "services.csv", "notes.csv"].map(named);
+  const [tests, services, notes, measurements] = [
+    "tests.csv",
+    "services.csv",
+    "notes.csv",
+    "measurements.csv",
+  ].map(named);
   const record = readEngineRecord(
     {
       id: "pump",
@@ -65,13 +88,16 @@ const problemsOf = async (folder: string): Promise<readonly Problem[]> => {
       ...(tests === undefined ? {} : { tests }),
       ...(services === undefined ? {} : { services }),
       ...(notes === undefined ? {} : { notes }),
+      ...(measurements === undefined ? {} : { measurements }),
     },
     gauges.gauges,
     book.logbook,
   );
   const sheet = rules === undefined ? undefined : await readRuleSheet(rules.text, rules.file);
   const ofSheet = sheet === undefined ? [] : sheet.ok ? sheet.cautions : sheet.problems;
-  return [...book.problems, ...gauges.problems, ...record.problems, ...ofSheet, ...problemsOfTables(folder)];
+  const typing = problemsOfTyping(named("typed.txt"), named("engine.json") ?? smallEngine);
+  const ofTables = problemsOfTables(folder);
+  return [...book.problems, ...gauges.problems, ...record.problems, ...ofSheet, ...ofTables, ...typing];
 };
 
 test("every code of the catalogue has a folder here, and every folder a code", () => {

@@ -26,6 +26,9 @@ test.each([
   ["L", 1e-3, "exact", 0],
   ["ml", 1e-6, "SI prefix", 0],
   ["in3", 1.638706e-5, "exact, printed 1.638 706 E-05", half],
+  ["N", 1, "SI", 0],
+  ["kgf", 9.80665, "exact", 1e-15],
+  ["lbf", 4.448222, "printed 4.448 222 E+00", half],
 ] as const)("one %s is %d in SI (NIST SP 811: %s)", (unit, factor, _, tolerance) => {
   expect(relativeError(toSi(1, unit), factor)).toBeLessThanOrEqual(tolerance);
 });
@@ -48,6 +51,8 @@ const known: readonly (readonly [UnitName, string, string, number])[] = [
   ["kgf/cm2", "kgf/cm^2", "Pa", 1e-9],
   ["psi", "psi", "Pa", 1e-9],
   ["mmHg", "mmHg", "Pa", 1e-5],
+  ["kgf", "kgf", "N", 1e-9],
+  ["lbf", "lbf", "N", 1e-9],
   ["in", "inch", "m", 1e-9],
   ["ft", "foot", "m", 1e-9],
   ["C", "degC", "K", 1e-9],

@@ -1,6 +1,7 @@
 // The pump: a twin diesel, even, too few tests to tell; the first try was made with a gauge too small for it.
 
 import { farm } from "./farm.mjs";
+import { limits, measurements, offered } from "./pump-teardown.mjs";
 
 export const pump = {
   id: "pump",
@@ -21,6 +22,7 @@ export const pump = {
     homeAltitude_m: farm,
     compressionRelease: "none",
     wetTest: { allowed: false, source: "workshop book, invented: no oil in the cylinders" },
+    layout: { mains: 3, pins: 2, numberedFrom: "front" },
     geometry: { bore: "86mm", stroke: "86mm", rod: "143mm", compressionRatio: 21 },
     limits: {
       compression: {
@@ -30,6 +32,8 @@ export const pump = {
         speed: "250rpm",
         source: "workshop book, invented",
       },
+      clearances: limits,
+      offered,
     },
     ownership: "for-good",
   },
@@ -55,4 +59,5 @@ export const pump = {
   ],
   services: [["2024-05-25", 1130, "oil change", "", "", "me", ""]],
   notes: [],
+  measurements,
 };

@@ -37,6 +37,9 @@ test("cylinders and ignition are enough; all else is unknown or the usual", () =
     correction: {},
     compressionLimits: {},
     leakDownLimits: {},
+    clearances: [],
+    offered: {},
+    layout: {},
   } satisfies Engine);
 });
 

@@ -8,6 +8,14 @@ interface Member {
   readonly end: number;
 }
 
+/** A value as somebody typed it in JSON: `0.10` keeps its zero. */
+export class TypedJson {
+  readonly text: string;
+  constructor(text: string) {
+    this.text = text.trim();
+  }
+}
+
 /** Where a path ends: at its field, or at the object that lacks the rest of it; `blocked` = a value that is no object
  *  stands on the way. */
 type Way =
@@ -23,7 +31,7 @@ export const withField = (text: string, path: string, value: unknown): string | 
   if (way.kind === "absent") return inserted(text, way.object, way.rest, value);
   const { start, valueStart, end } = way.member;
   const old = text.slice(valueStart, end);
-  const broken = /[\r\n]/.test(old) && typeof value === "object";
+  const broken = /[\r\n]/.test(old) && typeof value === "object" && !(value instanceof TypedJson);
   const now = broken ? onLines(text, value, indentBefore(text, start) ?? "") : inline(value);
   return text.slice(0, valueStart) + now + text.slice(end);
 };
@@ -89,6 +97,7 @@ const memberOnLines = (
 
 /** A value on one line, as in the manual. */
 const inline = (value: unknown): string => {
+  if (value instanceof TypedJson) return value.text;
   if (Array.isArray(value)) return `[${value.map(inline).join(", ")}]`;
   if (typeof value !== "object" || value === null) return JSON.stringify(value);
   const members = Object.entries(value).map(([name, one]) => `${JSON.stringify(name)}: ${inline(one)}`);

@@ -16,10 +16,7 @@ export const shapeFaults = (table: NamedText | undefined): readonly Problem[] =>
   table === undefined ? [] : parseTable(table.text, table.file).problems;
 
 /** Faults in the shape of a table, and the columns that its first line lacks. */
-export const headerFaults = (
-  table: NamedText | undefined,
-  name: "measurements.csv" | "amendments.csv",
-): readonly Problem[] => {
+export const headerFaults = (table: NamedText | undefined, name: "amendments.csv"): readonly Problem[] => {
   if (table === undefined) return [];
   const wanted = engineHeaders([])[name] ?? "";
   const { table: read, problems } = parseTable(table.text, table.file, wanted);

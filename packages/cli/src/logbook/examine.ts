@@ -7,6 +7,7 @@ import {
   type LogbookFacts,
   type NamedText,
   gaugeColumns,
+  measurementColumns,
   noteColumns,
   numberColumns,
   parseTable,
@@ -43,7 +44,7 @@ export const examine = (world: World, root: string, today: string, only?: string
     ...(book?.problems ?? []),
     ...(own === undefined
       ? []
-      : fieldsUnknown(own, ["schema", "demo", "homeAltitude_m", "units", "name", "note"])),
+      : fieldsUnknown(own, ["schema", "demo", "homeAltitude_m", "units", "tools", "name", "note"])),
   );
   const gaugeText = desk.text(join(root, "gauges.csv"));
   const gauges = gaugeText === undefined ? undefined : readGauges(gaugeText.text, gaugeText.file);
@@ -131,17 +132,23 @@ const examineEngine = (desk: Desk, root: string, id: string, { gauges, facts, to
   if (!isThere(desk.world, join(folder, "engine.json"))) desk.faults.push(engineMissing(file));
   const engine = json === undefined ? undefined : readEngine(json.text, json.file, id).engine;
   if (json !== undefined) {
-    const given = { ...(tests && { tests }), ...(services && { services }), ...(notes && { notes }) };
+    const given = {
+      ...(tests && { tests }),
+      ...(services && { services }),
+      ...(notes && { notes }),
+      ...(measurements && { measurements }),
+    };
     desk.faults.push(...readEngineRecord({ id, engine: json, ...given }, gauges, facts).problems);
   }
-  if (engine === undefined) desk.faults.push(...[tests, services, notes].flatMap(shapeFaults));
+  const read = [tests, services, notes, measurements];
+  if (engine === undefined) desk.faults.push(...read.flatMap(shapeFaults));
   desk.faults.push(
-    ...[tests, services, notes].flatMap((table) => daysAhead(table, today)),
-    ...headerFaults(measurements, "measurements.csv"),
+    ...read.flatMap((table) => daysAhead(table, today)),
     ...headerFaults(amendments, "amendments.csv"),
     ...columnsNearlyNamed(tests, [...testColumns(labelsOf(engine, tests)), ...Object.keys(numberColumns)]),
     ...columnsNearlyNamed(services, serviceColumns),
     ...columnsNearlyNamed(notes, noteColumns),
+    ...columnsNearlyNamed(measurements, [...measurementColumns, "u"]),
   );
 };
 

@@ -82,12 +82,14 @@ export const engineFiles = (logbook: Logbook, id: string, cautions: Fault[] = []
   const tests = named("tests.csv");
   const services = named("services.csv");
   const notes = named("notes.csv");
+  const measurements = named("measurements.csv");
   return {
     id,
     engine: named("engine.json") ?? { file: shown(world.cwd, join(root, id, "engine.json")), text: "{}" },
     ...(tests === undefined ? {} : { tests }),
     ...(services === undefined ? {} : { services }),
     ...(notes === undefined ? {} : { notes }),
+    ...(measurements === undefined ? {} : { measurements }),
   };
 };
 

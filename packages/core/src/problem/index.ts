@@ -14,3 +14,4 @@ export { catalogue } from "./catalogue.ts";
 export { nearest } from "./nearest.ts";
 export { type HolesFault } from "./words/gauge-misfits.ts";
 export { type LinkFault } from "./words/gauges.ts";
+export { type TypedDeviationFault, type TypedFigureFault } from "./words/typed-lines.ts";

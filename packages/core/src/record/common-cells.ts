@@ -17,9 +17,9 @@ export const byAndNote = (row: RowView): { readonly by?: string; readonly note?:
 /** Notes a caution for each text cell that begins like a spreadsheet formula; the text is kept. */
 export const flagFormulas = (row: RowView, columns: readonly string[]): void => {
   for (const column of columns)
-    if (
-      /^[=+\-@\t\r\uFF1D\uFF0B\uFF0D\uFF20]/.test(row.text(column)) &&
-      !/^-?\d+([.,]\d+)?$/.test(row.text(column))
-    )
-      row.fault(column, "text-formula", { column }, "caution");
+    if (isFormula(row.text(column))) row.fault(column, "text-formula", { column }, "caution");
 };
+
+/** Whether a spreadsheet might run a text; a plain number is none. */
+export const isFormula = (text: string): boolean =>
+  /^[=+\-@\t\r\uFF1D\uFF0B\uFF0D\uFF20]/.test(text) && !/^-?\d+([.,]\d+)?$/.test(text);

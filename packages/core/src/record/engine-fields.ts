@@ -1,12 +1,8 @@
 // Every field of engine.json: where it stands, what it may hold. One table, used to read, to set and to explain.
 
-import { type Dimension, readQuantity, unitsOf } from "../quantity/index.ts";
-import { amountOf } from "./amount.ts";
-import { curvesFault } from "./cranking-curves.ts";
+import { type Dimension, unitsOf } from "../quantity/index.ts";
 import type { FieldKind } from "./field-kind.ts";
-import { ownedForOf, ownedForText, renewedOf } from "./ownership.ts";
 import { priceFields } from "./price-fields.ts";
-import { readRange } from "./quantity-range.ts";
 
 const text: FieldKind = { kind: "text" };
 const yesNo: FieldKind = { kind: "yes-no" };
@@ -22,7 +18,13 @@ const quantity = (dimension: Dimension, example: string): FieldKind => ({
   dimension,
   example,
 });
-const any = (example: string): FieldKind => ({ kind: "any", example });
+const count = (most: number, example: number): FieldKind => ({
+  kind: "number",
+  least: 1,
+  most,
+  example,
+  whole: true,
+});
 
 /** The fields of engine.json by their dotted path. */
 export const engineFields: Readonly<Record<string, FieldKind>> = {
@@ -55,8 +57,8 @@ export const engineFields: Readonly<Record<string, FieldKind>> = {
   "geometry.rod": quantity("length", "143mm"),
   "geometry.compressionRatio": number(1.01, 40, 8.5),
   "geometry.intakeCloses": quantity("angle", "60deg"),
-  "layout.mains": number(1, 60, 5),
-  "layout.pins": number(1, 28, 4),
+  "layout.mains": count(60, 5),
+  "layout.pins": count(28, 4),
   "layout.numberedFrom": text,
   "limits.compression.new": quantity("pressure", "31bar"),
   "limits.compression.minimum": quantity("pressure", "26bar"),
@@ -66,10 +68,12 @@ export const engineFields: Readonly<Record<string, FieldKind>> = {
   "limits.compression.source": text,
   "limits.leakDown.lost": number(0, 1, 0.25),
   "limits.leakDown.source": text,
-  "limits.clearances": any(
-    '[{ "part": "bore", "quantity": "taper", "wear": [null, 0.1], "unit": "mm", "source": "manual p. 62" }]',
-  ),
-  "limits.offered": any('{ "bore": { "unit": "mm", "sizes": [0.25, 0.5] } }'),
+  "limits.clearances": {
+    kind: "clearances",
+    example:
+      '[{ "part": "bore", "quantity": "taper", "wear": [null, 0.1], "unit": "mm", "source": "manual p. 62" }]',
+  },
+  "limits.offered": { kind: "offered", example: '{ "bore": { "unit": "mm", "sizes": [0.25, 0.5] } }' },
   crankingCurve: {
     kind: "curves",
     example: '[{ "gauge": "red", "P0": "3400kPa", "u_ln": 0.05, "source": "two speeds" }]',
@@ -92,7 +96,7 @@ export const expectation = (field: FieldKind): string => {
     case "word":
       return `one of ${field.words.join(", ")}`;
     case "number":
-      return `a number from ${String(field.least)} to ${String(field.most)}`;
+      return `a ${field.whole === true ? "whole " : ""}number from ${String(field.least)} to ${String(field.most)}`;
     case "quantity":
       return `a quantity such as "${field.example}" (${unitsOf(field.dimension).join(", ")})`;
     case "range":
@@ -108,7 +112,8 @@ export const expectation = (field: FieldKind): string => {
     case "since":
       return "a year such as 2004, or a day such as 2004-05-01";
     case "curves":
-    case "any":
+    case "clearances":
+    case "offered":
       return field.example;
   }
 };
@@ -135,98 +140,8 @@ export const typedExample = (field: FieldKind): string => {
     case "quantity":
     case "range":
     case "curves":
-    case "any":
+    case "clearances":
+    case "offered":
       return String(field.example);
-  }
-};
-
-/** Whether a JSON value is what the field expects. */
-export const fits = (field: FieldKind, value: unknown): boolean => {
-  switch (field.kind) {
-    case "text":
-      return typeof value === "string";
-    case "yes-no":
-      return typeof value === "boolean";
-    case "word":
-      return typeof value === "string" && field.words.includes(value);
-    case "number":
-      return typeof value === "number" && value >= field.least && value <= field.most;
-    case "quantity":
-      return typeof value === "string" && positive(value, field.dimension);
-    case "range":
-      return typeof value === "string" && readRange(value, field.dimension) !== undefined;
-    case "labels":
-      return areLabels(value);
-    case "banks":
-      return Array.isArray(value) && value.every(areLabels);
-    case "price":
-      return typeof value === "number" && value >= 0 && Number.isFinite(value);
-    case "ownership":
-      return typeof value === "string" && ownedForOf(value) !== undefined;
-    case "since":
-      return typeof value === "string" && renewedOf(value) !== undefined;
-    case "curves":
-      return curvesFault(value) === undefined;
-    case "any":
-      return typeof value === "object" && value !== null;
-  }
-};
-
-const positive = (text: string, dimension: Dimension): boolean => {
-  const reading = readQuantity(text, dimension);
-  return reading.ok && reading.si > 0;
-};
-
-const areLabels = (value: unknown): value is string[] =>
-  Array.isArray(value) &&
-  value.length >= 1 &&
-  value.length <= 28 &&
-  value.every((label) => typeof label === "string" && /^[A-Za-z0-9]{1,4}$/.test(label)) &&
-  new Set(value).size === value.length;
-
-/** The JSON value of what a person typed for a field, such as `26bar`, `true`, `1 3 4 2`; undefined when it does not fit. */
-export const fieldValue = (field: FieldKind, typed: string): unknown => {
-  const value = candidate(field, typed.trim());
-  return fits(field, value) ? value : undefined;
-};
-
-const candidate = (field: FieldKind, typed: string): unknown => {
-  switch (field.kind) {
-    case "yes-no":
-      return typed === "true" || typed === "yes"
-        ? true
-        : typed === "false" || typed === "no"
-          ? false
-          : undefined;
-    case "number":
-      return /^[+-]?\d+([.,]\d+)?$/.test(typed) ? Number(typed.replace(",", ".")) : undefined;
-    case "labels":
-      // `4` or `12` is a count or a slip, hardly the label of an engine's only cylinder; that is `1`.
-      return /^\d{1,2}$/.test(typed) && typed !== "1" ? undefined : typed.split(/[\s,]+/);
-    case "banks":
-      return typed.split(/\s*[/|]\s*/).map((bank) => bank.split(/[\s,]+/));
-    case "price":
-      return amountOf(typed);
-    case "ownership": {
-      const owned = ownedForOf(typed);
-      return owned === undefined ? undefined : ownedForText(owned);
-    }
-    case "since":
-      return renewedOf(typed);
-    case "curves":
-    case "any":
-      return parsed(typed);
-    case "word":
-      return field.also[typed.toLowerCase()] ?? typed;
-    default:
-      return typed;
-  }
-};
-
-const parsed = (typed: string): unknown => {
-  try {
-    return JSON.parse(typed);
-  } catch {
-    return undefined;
   }
 };

@@ -11,7 +11,14 @@ export type FieldKind =
       /** What a person may type for a word: `diesel`. It is not written into the file. */
       readonly also: Readonly<Record<string, string>>;
     }
-  | { readonly kind: "number"; readonly least: number; readonly most: number; readonly example: number }
+  | {
+      readonly kind: "number";
+      readonly least: number;
+      readonly most: number;
+      readonly example: number;
+      /** Something that is counted. */
+      readonly whole?: true;
+    }
   | { readonly kind: "quantity"; readonly dimension: Dimension; readonly example: string }
   /** One quantity, or two with a hyphen between them. */
   | {
@@ -28,4 +35,7 @@ export type FieldKind =
   | { readonly kind: "ownership" }
   /** A year or a day. */
   | { readonly kind: "since" }
-  | { readonly kind: "any"; readonly example: string };
+  /** The maker's limits for parts. */
+  | { readonly kind: "clearances"; readonly example: string }
+  /** Over- and undersizes. */
+  | { readonly kind: "offered"; readonly example: string };

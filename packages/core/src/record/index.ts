@@ -8,12 +8,39 @@ export type * from "./types.ts";
 export { datesMeant, isIsoDate, requireColumns, viewTable, type Bounds, type RowView } from "./row-view.ts";
 export { readEngine } from "./engine.ts";
 export { type JsonObject } from "./json-view.ts";
-export { engineFields, expectation, fieldValue, fits, typedExample } from "./engine-fields.ts";
+export { engineFields, expectation, typedExample } from "./engine-fields.ts";
+export { fieldValue, fits } from "./field-value.ts";
 export { type FieldKind } from "./field-kind.ts";
 export { ownedForOf } from "./ownership.ts";
 export { readPrice, withPrices } from "./prices.ts";
 export { gaugeColumns, readGauges } from "./gauges.ts";
 export { noteColumns, noteKinds, noteNames, readNotes } from "./notes.ts";
+export { isFormula } from "./common-cells.ts";
+export { measurementColumns, partStates, readMeasurements } from "./measurements.ts";
+export {
+  measuredParts,
+  partNames,
+  quantitiesOf,
+  quantityOf,
+  type MeasuredLabel,
+  type MeasuredQuantity,
+} from "./measured-parts.ts";
+export { isLimitFor } from "./clearances.ts";
+export { limitQuantitiesOf, limitQuantityNamed, type LimitQuantity } from "./limit-quantities.ts";
+export { labelMend, labelsExpected, readLabel } from "./measured-labels.ts";
+export { placeExample, placesExpected, readPlace, type PlacePart } from "./measured-places.ts";
+export {
+  isLengthUnit,
+  lengthUnits,
+  measuredUnitNamed,
+  measuredUnits,
+  readMeasured,
+  readMeasuredLength,
+  type MeasuredDimension,
+  type MeasuredFault,
+  type MeasuredReading,
+  type MeasuredUnit,
+} from "./measured-value.ts";
 export { readServices, serviceColumns, startsAnew, workNames } from "./services.ts";
 export { dayOf } from "./one-test.ts";
 export { gaugeStanding, type GaugeStanding } from "./gauge-links.ts";

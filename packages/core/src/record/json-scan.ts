@@ -9,8 +9,10 @@ export interface JsonFault {
 }
 
 export interface JsonScan {
-  /** Offset of each name of an object by its dotted path, such as `limits.compression.minimum`. */
+  /** Offset of each name of an object by its dotted path, such as `limits.compression.minimum`, and of each entry of a list. */
   readonly fields: ReadonlyMap<string, number>;
+  /** Each number as it is written, by its path, such as `limits.clearances[0].wear[1]`: reading it loses zeros at its end. */
+  readonly numbers: ReadonlyMap<string, string>;
   /** The first fault; the text is JSON where there is none. */
   readonly fault?: JsonFault;
 }
@@ -28,11 +30,13 @@ const anyWord = /[^\s,:[\]{}"]+/y;
 export const scanJson = (text: string): JsonScan => {
   const scanner = new Scanner(text);
   const fault = scanner.whole();
-  return { fields: scanner.fields, ...(fault === undefined ? {} : { fault }) };
+  const { fields, numbers } = scanner;
+  return { fields, numbers, ...(fault === undefined ? {} : { fault }) };
 };
 
 class Scanner {
   readonly fields = new Map<string, number>();
+  readonly numbers = new Map<string, string>();
   readonly #text: string;
   #at = 0;
   constructor(text: string) {
@@ -58,7 +62,9 @@ class Scanner {
     if (sign === "{") return this.#object(path, depth);
     if (sign === "[") return this.#list(path, depth);
     if (sign === '"') return this.#take(stringShape) === "" ? this.#stringFault() : undefined;
-    if (this.#take(numberShape) !== "" || this.#take(wordShape) !== "") return undefined;
+    const number = this.#take(numberShape);
+    if (number !== "") this.numbers.set(path, number);
+    if (number !== "" || this.#take(wordShape) !== "") return undefined;
     return this.#valueFault();
   }
 
@@ -86,7 +92,12 @@ class Scanner {
   }
 
   #list(path: string, depth: number): JsonFault | undefined {
-    return this.#entries("]", () => this.#value(`${path}[]`, depth + 1));
+    let count = 0;
+    return this.#entries("]", () => {
+      const inner = `${path}[${String(count++)}]`;
+      this.fields.set(inner, this.#at);
+      return this.#value(inner, depth + 1);
+    });
   }
 
   /** The entries between brackets, with a comma between two of them. */

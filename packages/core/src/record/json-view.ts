@@ -8,8 +8,11 @@ export type JsonObject = Readonly<Record<string, unknown>>;
 /** A JSON file that holds an object, and where each of its fields stands. */
 export interface JsonView {
   readonly root: JsonObject;
-  /** Where a field such as `limits.compression.minimum` stands; the start of the file when it is not there. */
+  /** Where a field such as `limits.compression.minimum` or `limits.clearances[2].wear` stands; of one that is not there, what
+   *  would hold it; else the start of the file. */
   place(path: string): Place;
+  /** A number as it stands in the file, zeros at its end and all; undefined where none stands. */
+  written(path: string): string | undefined;
 }
 
 export const isObject = (value: unknown): value is JsonObject =>
@@ -18,14 +21,19 @@ export const isObject = (value: unknown): value is JsonObject =>
 /** Parses JSON that must be an object; undefined after a problem was noted. */
 export const viewJson = (source: string, file: string, problems: Problem[]): JsonView | undefined => {
   const text = source.replace(/^\uFEFF/, "");
-  const { fields, fault } = scanJson(text);
+  const { fields, numbers, fault } = scanJson(text);
   if (fault !== undefined) {
     const { reason, mend, offset, length } = fault;
     problems.push(problem("json-bad", { reason, mend }, placeAt(text, file, offset, length)));
     return undefined;
   }
   const root: unknown = JSON.parse(text, (key, inner: unknown) => (key === "__proto__" ? undefined : inner));
-  if (isObject(root)) return { root, place: (path) => placeOfField(text, file, fields, path) };
+  if (isObject(root))
+    return {
+      root,
+      place: (path) => placeOfField(text, file, fields, path),
+      written: (path) => numbers.get(path),
+    };
   const facts = { reason: "it is no object", mend: "put everything between { and }" };
   problems.push(problem("json-bad", facts, { file, line: 1, column: 1 }));
   return undefined;
@@ -33,9 +41,15 @@ export const viewJson = (source: string, file: string, problems: Problem[]): Jso
 
 const placeOfField = (text: string, file: string, fields: JsonScan["fields"], path: string): Place => {
   const offset = fields.get(path);
-  if (offset === undefined) return { file, line: 1, column: 1 };
-  return placeAt(text, file, offset, path.length - path.lastIndexOf(".") + 1);
+  if (offset !== undefined) return placeAt(text, file, offset, lengthOf(path));
+  const holder = /^(.+)(?:\.[^.[\]]+|\[\d+\])$/.exec(path)?.[1];
+  return holder?.includes("[") === true
+    ? placeOfField(text, file, fields, holder)
+    : { file, line: 1, column: 1 };
 };
+
+/** A name in its quotes; of an entry of a list only where it begins. */
+const lengthOf = (path: string): number => (path.endsWith("]") ? 1 : path.length - path.lastIndexOf(".") + 1);
 
 const placeAt = (text: string, file: string, offset: number, length: number): Place => {
   const before = text.slice(0, offset).split("\n");

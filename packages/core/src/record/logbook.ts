@@ -4,6 +4,7 @@ import { type Place, type Problem, byPlace, problem } from "../problem/index.ts"
 import { type Length, type PressureUnit, gaugeUnits, length } from "../quantity/index.ts";
 import { readEngine } from "./engine.ts";
 import { fieldAt, viewJson } from "./json-view.ts";
+import { readMeasurements } from "./measurements.ts";
 import { readNotes } from "./notes.ts";
 import { readServices } from "./services.ts";
 import { type TestTable, readTests } from "./tests.ts";
@@ -75,6 +76,7 @@ export interface EngineFiles {
   readonly tests?: NamedText;
   readonly services?: NamedText;
   readonly notes?: NamedText;
+  readonly measurements?: NamedText;
 }
 export interface NamedText {
   readonly file: string;
@@ -102,6 +104,10 @@ export const readEngineRecord = (
     files.notes === undefined
       ? { notes: [], problems: [] }
       : readNotes(files.notes.text, files.notes.file, engine);
+  const measurements =
+    files.measurements === undefined
+      ? { measurements: [], problems: [] }
+      : readMeasurements(files.measurements.text, files.measurements.file, engine);
   const meter = meterFaults(tests, services.services);
   const from = engine.homeAltitude === undefined ? "logbook" : "engine";
   const withHome = tests.tests.map((test): Test =>
@@ -116,12 +122,17 @@ export const readEngineRecord = (
       tests: withHome,
       services: services.services,
       notes: notes.notes,
-      measurements: [],
+      measurements: measurements.measurements,
       ...(logbook.tools === undefined ? {} : { tools: logbook.tools }),
     },
-    problems: [...engineProblems, ...tests.problems, ...services.problems, ...notes.problems, ...meter].sort(
-      byPlace,
-    ),
+    problems: [
+      ...engineProblems,
+      ...tests.problems,
+      ...services.problems,
+      ...notes.problems,
+      ...measurements.problems,
+      ...meter,
+    ].sort(byPlace),
   };
 };
 

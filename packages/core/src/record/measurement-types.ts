@@ -77,6 +77,10 @@ export interface LimitPair {
 /** One entry of limits.clearances in engine.json. */
 export interface ClearanceLimit {
   readonly part: MeasuredPart;
+  /** For one of them only, where they differ: a journal's number, `in` or `ex` for valves; absent: for all. */
+  readonly label?: string;
+  /** For one place only: ring `1`, `2`, `oil`; absent: for all. */
+  readonly at?: string;
   /** Measured (`diameter`, `end gap`) or derived from it (`taper`, `out-of-round`, `wear`, `clearance`, `flatness` …). */
   readonly quantity: string;
   /** Wanted after the work. */

@@ -1,13 +1,12 @@
 // The files of a new engine and a new logbook, as text.
 
 import { gaugeColumns } from "./gauges.ts";
+import { measurementColumns } from "./measurements.ts";
 import { noteColumns } from "./notes.ts";
 import { serviceColumns } from "./services.ts";
 import { testColumns } from "./tests.ts";
 
 export const amendmentColumns: readonly string[] = ["when", "file", "row", "column", "old", "new", "because"];
-const measurementColumns: readonly string[] =
-  "teardown,date,part,label,at,quantity,value,unit,instrument,resolution,by,state,note".split(",");
 
 const line = (columns: readonly string[]): string => columns.join(",");
 

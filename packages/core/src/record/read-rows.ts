@@ -8,8 +8,8 @@ export interface TableKind<T> {
   readonly columns: readonly string[];
   /** Columns without which no row can be read. */
   readonly needed: readonly string[];
-  /** One row; undefined where it cannot serve, after a fault was noted. */
-  readonly read: (row: RowView) => T | undefined;
+  /** One row; undefined where it cannot serve, after a fault was noted. @param delimiter - what stands between the cells */
+  readonly read: (row: RowView, delimiter: string) => T | undefined;
 }
 
 /** The rows of a table that have no fault, in the order of the file, and all problems found. */
@@ -24,7 +24,7 @@ export const readRows = <T>(
   if (!requireColumns(view, needed, problems)) return { rows: [], problems };
   const rows = view.rows.flatMap((row): T[] => {
     const before = problems.length;
-    const one = read(row);
+    const one = read(row, table.delimiter);
     const faulty = problems.slice(before).some(({ severity }) => severity === "error");
     return faulty || one === undefined ? [] : [one];
   });

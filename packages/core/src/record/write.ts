@@ -22,7 +22,9 @@ export const dialectOf = (text: string, file: string): Dialect => {
 
 /** Columns that hold names and words: `2.5` is a gauge there, not a number. */
 const textColumns: ReadonlySet<string> = new Set(
-  "test,date,what,gauge,unit,kind,cylinders,new_baseline,by,set_aside,note,because,file,column".split(","),
+  "test,date,what,gauge,unit,kind,cylinders,new_baseline,by,set_aside,note,because,file,column,part,label,at,quantity,instrument,state".split(
+    ",",
+  ),
 );
 
 /** One row in a dialect; a value whose column the file lacks is an error of the caller.

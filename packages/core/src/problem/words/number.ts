@@ -13,7 +13,8 @@ interface Shape {
 /** @param or - what else can be written, behind a comma */
 type ShapeWords = (text: string, or: string) => Shape;
 
-const shapes: Readonly<Record<string, ShapeWords>> = {
+/** Why a text is no number, by the fault of the number grammar. */
+export const numberShapes: Readonly<Record<string, ShapeWords>> = {
   "letter-o": (text, or) => ({
     found: "a letter O stands where a zero may belong",
     mend: `write ${text.replace(/[Oo]/g, "0")}${or}`,
@@ -69,7 +70,7 @@ export const numberWords = {
   }) => {
     const { column, text, fault, within } = facts;
     const wanted = within && `a number from ${String(within.least)} to ${String(within.most)}`;
-    const words = shapes[fault]?.(text, wanted === undefined ? ", or x if it was not taken" : "");
+    const words = numberShapes[fault]?.(text, wanted === undefined ? ", or x if it was not taken" : "");
     const why = words?.found ?? (text.startsWith("#") ? "a spreadsheet's error mark" : undefined);
     const mend = wanted === undefined || ofTheText.includes(fault) ? words?.mend : undefined;
     return {
@@ -116,10 +117,13 @@ export const numberWords = {
     expected: "a date such as 2026-05-03",
     mend: ways.length === 0 ? "write the day that is meant, as year-month-day" : `write ${ways.join(" or ")}`,
   }),
-  "unit-missing": ({ text }: { text: string }) => ({
+  "unit-missing": ({ text, units }: { text: string; units?: readonly string[] }) => ({
     found: `no unit for ${quoted(text)}`,
-    expected: "psi, kPa, bar, MPa or kgf/cm2",
-    mend: "write the unit that stands on the dial in the unit column",
+    expected: units === undefined ? "psi, kPa, bar, MPa or kgf/cm2" : `one of: ${listed(units)}`,
+    mend:
+      units === undefined
+        ? "write the unit that stands on the dial in the unit column"
+        : "write the unit it was measured in, in the unit column",
   }),
   "unit-unknown": ({ text, units }: { text: string; units: readonly string[] }) => ({
     found: `the unit ${quoted(text)} is not known here`,
