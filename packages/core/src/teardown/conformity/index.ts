@@ -1,0 +1,22 @@
+export {
+  allConform,
+  bothSides,
+  guardFactor,
+  insideByFeeler,
+  isNeverInside,
+  probabilityOf,
+  verdictOf,
+  type Figure,
+  type Leaves,
+} from "./conforming.ts";
+export { instrumentNamed, type InstrumentCode, type InstrumentKind } from "./instruments.ts";
+export { instrumentFor, instrumentText, type Instrument, type InstrumentQuestion } from "./instrument-for.ts";
+export {
+  clearanceUncertainty,
+  differenceUncertainty,
+  feelerUncertainty,
+  readingUncertainty,
+  type Readings,
+} from "./uncertainty.ts";
+export { settlementOf, type FigureKind, type FigureOf } from "./settlement.ts";
+export { limitVerdict, type KindOfLimit } from "./limit-verdict.ts";

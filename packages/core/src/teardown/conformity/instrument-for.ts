@@ -1,0 +1,115 @@
+// The instrument of one figure: as named, or the coarsest sensible one for that part where nothing was said.
+
+import { type Length, length } from "../../quantity/index.ts";
+import type { LengthUnit, MeasuredPart } from "../../record/index.ts";
+import { lengthText } from "../length-text.ts";
+import {
+  type InstrumentCode,
+  type InstrumentKind,
+  instrumentNamed,
+  kindOf,
+  usualResolution,
+} from "./instruments.ts";
+
+/** An instrument as it was used; uncertainties are standard [m]. */
+export interface Instrument {
+  readonly kind: InstrumentKind;
+  readonly resolution: Length;
+  /** Shared by all its readings: cancels in a difference. */
+  readonly common: Length;
+  /** Of one reading. */
+  readonly read: Length;
+  /** What was not said and is taken to be so. */
+  readonly assumed?: "instrument" | "resolution";
+  /** The owner stated the uncertainty with the reading: it is `read`, and repeats do not better it. */
+  readonly stated?: true;
+}
+
+export interface InstrumentQuestion {
+  readonly part: MeasuredPart;
+  readonly quantity: string;
+  /** As measurements.csv holds it. */
+  readonly instrument?: string;
+  readonly resolution?: Length;
+  /** Stated by the owner. [m] */
+  readonly uncertainty?: Length;
+  readonly unit: LengthUnit;
+  /** Of what is measured; 75 mm where not known. */
+  readonly size?: Length;
+}
+
+/** ±5 µm of a micrometer for 50 to 100 mm. */
+const usualSize = length(0.075);
+
+/** The coarsest instrument that somebody sensible takes to a part; of its other quantities the `rest`. */
+const usualFor: Readonly<
+  Record<
+    MeasuredPart,
+    { readonly rest: InstrumentCode; readonly own?: Readonly<Record<string, InstrumentCode>> }
+  >
+> = {
+  bore: { rest: "telescopic", own: { ridge: "caliper", "score depth": "caliper" } },
+  piston: { rest: "micrometer" },
+  ring: { rest: "feeler" },
+  main: { rest: "micrometer" },
+  pin: { rest: "micrometer" },
+  "main bearing": { rest: "telescopic", own: { "thread clearance": "thread" } },
+  "rod bearing": { rest: "telescopic", own: { "thread clearance": "thread" } },
+  rod: { rest: "feeler" },
+  crank: { rest: "dial" },
+  housing: { rest: "telescopic" },
+  deck: { rest: "straightedge" },
+  head: { rest: "straightedge" },
+  guide: { rest: "small-hole gauge", own: { rocking: "dial" } },
+  stem: { rest: "micrometer" },
+  seat: { rest: "caliper", own: { runout: "dial" } },
+  valve: { rest: "caliper" },
+  spring: { rest: "caliper", own: { squareness: "feeler" } },
+  chamber: { rest: "caliper" },
+  crown: { rest: "caliper" },
+  crack: { rest: "caliper" },
+};
+
+/** Of a figure made of readings: what its first part is measured with. */
+export const usualKind = (part: MeasuredPart, quantity: string): InstrumentKind => {
+  const { rest, own = {} } = usualFor[part];
+  return kindOf(own[quantity] ?? rest);
+};
+
+/** An instrument of a kind and a resolution. */
+export const instrumentOf = (
+  kind: InstrumentKind,
+  resolution: Length,
+  size: Length = usualSize,
+): Instrument => ({
+  kind,
+  resolution,
+  common: length(kind.common(size, resolution)),
+  read: length(kind.read(resolution)),
+});
+
+/** The instrument of one figure. A face is measured with a straightedge whatever feeler is named. */
+export const instrumentFor = (question: InstrumentQuestion): Instrument => {
+  const { part, quantity, instrument, resolution, uncertainty, unit, size } = question;
+  const usual = usualKind(part, quantity);
+  const named = instrument === undefined ? undefined : instrumentNamed(instrument);
+  const kind =
+    named === undefined || (named.code === "feeler" && usual.code === "straightedge") ? usual : named;
+  const division = resolution !== undefined && resolution > 0 ? resolution : undefined;
+  const used = instrumentOf(kind, division ?? usualResolution(kind, unit), size);
+  if (uncertainty !== undefined && uncertainty > 0)
+    return { ...used, common: length(0), read: uncertainty, stated: true };
+  if (named === undefined) return { ...used, assumed: "instrument" };
+  return division === undefined && kind.byResolution ? { ...used, assumed: "resolution" } : used;
+};
+
+/** What the uncertainty was taken from: `bore gauge 0.01 mm, 2 readings`. */
+export const instrumentText = (used: Instrument, unit: LengthUnit, readings: number): string => {
+  const { kind, resolution, assumed, stated } = used;
+  const repeats = readings > 1 ? `, ${String(readings)} readings` : "";
+  if (stated === true) return `${kind.name}, uncertainty as you stated it${repeats}`;
+  const division = kind.byResolution ? ` ${lengthText(resolution, unit)}` : "";
+  if (assumed === "instrument") return `instrument not named, taken as ${kind.name}${division}${repeats}`;
+  if (assumed === "resolution") return `${kind.name}, ${division.trim()} assumed${repeats}`;
+  return `${kind.name}${division}${repeats}`;
+};

@@ -1,0 +1,35 @@
+// One figure against one kind of limit, with what would settle it.
+
+import type { LimitPair } from "../../record/index.ts";
+import type { LimitVerdict } from "../teardown.ts";
+import { type Figure, isNeverInside, probabilityOf, verdictOf } from "./conforming.ts";
+import { type FigureOf, settlementOf } from "./settlement.ts";
+
+/** Limits of one kind with their source. */
+export interface KindOfLimit {
+  readonly kind: "new" | "wear";
+  readonly limits: LimitPair;
+  readonly source?: string;
+}
+
+/** The verdict on one figure; a settlement where it is too close, and said at once where this instrument can never show
+ *  `inside`. @throws RangeError without a limit */
+export const limitVerdict = (
+  figure: Figure,
+  { kind, limits, source }: KindOfLimit,
+  of: FigureOf,
+): LimitVerdict => {
+  const probability = probabilityOf(figure, limits);
+  const verdict = verdictOf(probability);
+  const never = isNeverInside(figure.uncertainty, limits) && verdict !== "inside";
+  return {
+    kind,
+    ...(limits.low === undefined ? {} : { low: limits.low }),
+    ...(limits.high === undefined ? {} : { high: limits.high }),
+    ...(source === undefined ? {} : { source }),
+    probability,
+    verdict,
+    ...(never ? { neverInside: true } : {}),
+    ...(verdict === "too-close-to-tell" ? { settlement: settlementOf(figure, limits, of) } : {}),
+  };
+};
