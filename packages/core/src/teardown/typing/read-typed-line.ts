@@ -1,0 +1,128 @@
+// One typed line read: a part with its figures or findings, a setting, or nothing.
+
+import { type Problem, problem } from "../../problem/index.ts";
+import { type Engine, type MeasuredQuantity, isFormula, quantitiesOf } from "../../record/index.ts";
+import { crackLine } from "./crack-line.ts";
+import { type MeasurementsOfLine, figureLine, nothingBehind } from "./figure-line.ts";
+import { findingLine, findingsOf } from "./finding-line.ts";
+import { readHead } from "./head.ts";
+import { type PartWords, beginnings, partWords, usualQuantity } from "./part-words.ts";
+import { readSetting, settingWords } from "./settings.ts";
+import { type Piece, type TypedText, partsOfLine, wordsOf } from "./typed-text.ts";
+import type { TypedLine, TypingContext } from "./typing.ts";
+import { typedUnit, unitNames } from "./units.ts";
+
+/** Reads one line of the quick typing. Never throws, whatever was typed.
+ *  @param context - what the lines before have set; the next line is read in the one given back */
+export const readTypedLine = (line: string, context: TypingContext, engine: Engine): TypedLine => {
+  const text = partsOfLine(line);
+  if (text.head.text === "" && text.tail === undefined && text.note === undefined) return { kind: "blank" };
+  const setting = readSetting(text, context);
+  if (setting?.ok === true) return { kind: "context", text: setting.text, context: setting.context };
+  if (setting !== undefined) return { kind: "fault", problems: [setting.problem] };
+  const read = partLine({ text, context, engine });
+  return read.ok
+    ? { kind: "measurements", measurements: read.measurements, context }
+    : { kind: "fault", problems: read.problems };
+};
+
+interface Asked {
+  readonly text: TypedText;
+  readonly context: TypingContext;
+  readonly engine: Engine;
+}
+
+const refused = (...problems: readonly Problem[]): MeasurementsOfLine => ({ ok: false, problems });
+
+const partLine = (asked: Asked): MeasurementsOfLine => {
+  const { text, context, engine } = asked;
+  const { tail, note } = text;
+  const words = partWords(wordsOf(text.head));
+  if (words === undefined) return refused(unknownStart(text));
+  if (tail === undefined) return refused(noColon(text, words, asked.engine));
+  if (note !== undefined && isFormula(note.text))
+    return refused(problem("text-formula", { column: "note" }, text.placeOf(note)));
+  if (tail.text === "") return refused(nothingBehind(text));
+  if (words.part === "crack") return crack(words, tail, asked);
+  if (words.quantity?.kind === "word" || isWords(tail, words))
+    return findingLine({
+      ...words,
+      quantity: words.quantity,
+      cylinders: engine.cylinders,
+      context,
+      line: text,
+      tail,
+    });
+  const quantity = words.quantity ?? usualQuantity(words.part);
+  return quantity === undefined ? refused(noQuantity(text, tail)) : figures(words, quantity, tail, asked);
+};
+
+/** Letters where figures could stand; a slip such as `86.6O` has digits, and `x` was not taken. */
+const isWords = ({ text }: Piece, { part, quantity }: PartWords): boolean => {
+  const [first = ""] = text.split(/[\s,]/);
+  if (quantity !== undefined || findingsOf(part).length === 0) return false;
+  return /\p{L}/u.test(first) && !/\d/.test(first) && !/^x$/i.test(first) && typedUnit(first) === undefined;
+};
+
+const figures = (
+  { part, rest }: PartWords,
+  quantity: MeasuredQuantity,
+  tail: Piece,
+  { text, context, engine }: Asked,
+): MeasurementsOfLine => {
+  const { kind } = quantity;
+  if (kind === "word") return refused();
+  const head = readHead(rest, { part, quantity, cylinders: engine.cylinders, context, line: text });
+  if (!head.ok) return refused(head.problem);
+  const note = text.note?.text;
+  return figureLine({
+    part,
+    quantity,
+    label: head.head.label,
+    note,
+    context,
+    kind,
+    head: head.head,
+    line: text,
+    tail,
+  });
+};
+
+const crack = (
+  { part, rest }: PartWords,
+  tail: Piece,
+  { text, context, engine }: Asked,
+): MeasurementsOfLine => {
+  const [quantity] = quantitiesOf(part);
+  if (quantity === undefined) return refused();
+  const head = readHead(rest, { part, quantity, cylinders: engine.cylinders, context, line: text });
+  if (!head.ok) return refused(head.problem);
+  return crackLine({ label: head.head.label, note: text.note?.text, context, line: text, tail });
+};
+
+const unknownStart = (text: TypedText): Problem => {
+  const [first] = wordsOf(text.head);
+  const words = [...beginnings, ...settingWords, ...unitNames.length];
+  const piece = first ?? text.head;
+  return problem("typed-start", { text: piece.text, words }, text.placeOf(piece));
+};
+
+/** With the colon where it belongs: behind the part, and its label where it has one. */
+const noColon = (text: TypedText, { part, quantity, rest }: PartWords, engine: Engine): Problem => {
+  const words = wordsOf(text.head);
+  const of = quantity ?? usualQuantity(part);
+  const hasLabel = of !== undefined && of.label !== "none";
+  const [label] = hasLabel ? rest : [];
+  const last = label ?? words[words.length - rest.length - 1] ?? text.head;
+  const end = last.from + last.text.length;
+  const named = text.text.slice(text.head.from, end).trim();
+  const behind = text.text.slice(end).trim();
+  const line = behind === "" ? `${named}: and the figures behind it` : `${named}: ${behind}`;
+  return problem("typed-start", { text: named, words: engine.cylinders, line }, text.placeOf(last));
+};
+
+/** Of a crank: end play and runout have no first among them. */
+const noQuantity = (text: TypedText, tail: Piece): Problem => {
+  const facts = { text: tail.text, fault: "which", line: text.head.text } as const;
+  return problem("typed-place", facts, text.placeOf(text.head));
+};
