@@ -87,6 +87,8 @@ const input: fc.Arbitrary<DecisionInput> = fc.record(
       fc.integer({ min: 1, max: 40 }).map((age) => ({ kind: "for-good", age, left: 9 }) as const),
     ),
     considered: fc.constantFrom("topEnd", "reRing", "rebuild"),
+    ringsDue: fc.constant("yes"),
+    doubts: fc.subarray(["one-method-only"]),
     test: fc.record({
       what: fc.constantFrom("leak-down", "measurement"),
       cost: fc.integer({ min: 0, max: 80 }),
@@ -144,6 +146,27 @@ test("one more sign of wear never moves the verdict towards leaving it, but for 
   );
 });
 
+test("what holds without a test is told wherever one is asked for, and is never a further test nor a rebuild", () => {
+  law(
+    fc.property(input, (one) => {
+      const { verdict, ifNotTested } = decide(one);
+      expect(ifNotTested !== undefined).toBe(verdict === "test-again");
+      expect(["test-again", "rebuild"]).not.toContain(ifNotTested?.verdict);
+      if (verdict === "test-again" && one.use === "safety") expect(ifNotTested?.use).toBe("not-used");
+    }),
+  );
+});
+
+test("rings that are due are never left in, but for a test that is void or a line that is alone", () => {
+  law(
+    fc.property(input, (one) => {
+      const { verdict, comparison, need } = decide({ ...one, ringsDue: "yes" });
+      if (verdict !== "test-again") expect(["re-ring", "rebuild"]).toContain(verdict);
+      if (need === undefined || need === "topEnd") expect(comparison).toBeUndefined();
+    }),
+  );
+});
+
 test("the order of the rows does not matter", () => {
   law(
     fc.property(input, (one) => {
@@ -159,6 +182,9 @@ test("the order of the rows does not matter", () => {
     }),
   );
 });
+
+/** What the verdict is told with: the difference, or the price of what is due. */
+const inMoney = ({ comparison, due }: Decision): number => comparison?.difference ?? due?.price ?? NaN;
 
 test("the unit of money cancels", () => {
   // a power of two, so that nothing is rounded
@@ -195,7 +221,7 @@ test("the unit of money cancels", () => {
       ]);
       expect(second.testWorth?.change).toBe(first.testWorth?.change);
       expect(second.comparison?.breakEven?.probability).toBe(first.comparison?.breakEven?.probability);
-      expect(second.comparison?.difference).toBe((first.comparison?.difference ?? NaN) * by);
+      expect(inMoney(second)).toBe(inMoney(first) * by);
     }),
   );
 });

@@ -54,7 +54,7 @@ export {
   type HistoryResult,
   type ServiceResult,
 } from "./history/index.ts";
-export type * from "./teardown/index.ts";
+export * from "./teardown/index.ts";
 export * from "./diagnosis/index.ts";
 export * from "./decision/index.ts";
 export * from "./assess/index.ts";

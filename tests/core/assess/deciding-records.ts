@@ -5,7 +5,7 @@
 import { type DecisionChoices, type DecisionInput, type EvidenceId, assessDecision } from "@sealtrend/core";
 import { type Row, type Written, recordOf } from "./records.ts";
 
-const examplePrices = {
+export const examplePrices = {
   currency: "EUR",
   jobs: { headOff: 350, bottomOpen: 250, engineOut: 600 },
   work: { topEnd: 400, reRing: 620, rebuild: 2600 },

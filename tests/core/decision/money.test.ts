@@ -206,3 +206,17 @@ test.each([
 ] as const)("%s is a mistake of the caller", (_, wrong) => {
   expect(() => decide({ ...healthyOpen, ...wrong })).toThrow(RangeError);
 });
+
+test("kept for good with the age unknown: the age from which acting pays", () => {
+  // rho < u = 1 - tau/Lr, Lr = .8 (a + tau), at rho = .372057, tau = 12.29666: Lr = 12.29666/.627943 = 19.5825, a = 12.1815
+  const unknown = { ...keptForGood, ownership: { kind: "for-good" } } as const;
+  const from = decide(unknown).keepFromAge ?? NaN;
+  expect(from).toBeCloseTo(12.1815, 3);
+  expect(decide(unknown).keep).toBeUndefined();
+  for (const interest of [0, 0.03]) {
+    const at = decide({ ...unknown, interest }).keepFromAge ?? NaN;
+    const keep = decide({ ...unknown, interest, ownership: { kind: "for-good", age: at } }).keep;
+    expect(keep?.used).toBeCloseTo(keep?.priceRatio ?? NaN, 9);
+  }
+  expect(decide(keptForGood).keepFromAge).toBeUndefined();
+});

@@ -23,6 +23,9 @@ const spark: Engine = {
   correction: {},
   compressionLimits: {},
   leakDownLimits: {},
+  clearances: [],
+  offered: {},
+  layout: {},
 };
 const diesel: Engine = { ...spark, ignition: "compression" };
 const ml = (millilitres: number): Volume => volume(millilitres * 1e-6);

@@ -28,6 +28,9 @@ const tractor: Engine = {
   correction: {},
   compressionLimits: {},
   leakDownLimits: {},
+  clearances: [],
+  offered: {},
+  layout: {},
 };
 const diesel: Engine = { ...tractor, id: "pump", use: "stationary", ignition: "compression" };
 const { cooling: _liquid, ...uncooled } = tractor;

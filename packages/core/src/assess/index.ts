@@ -1,4 +1,5 @@
 export { assessTest, type AssessOptions } from "./assess-test.ts";
+export { howPageOf, shownTests, type HowPage } from "./shown-tests.ts";
 export { standApart } from "./causes/heard-evidence.ts";
 export { type Unexplained } from "./causes/unexplained-finding.ts";
 export { isWorthExplaining } from "./causes/worth-explaining.ts";
@@ -69,6 +70,15 @@ export {
   type OtherFault,
   type PricesKnown,
 } from "./deciding/decision-assessment.ts";
-export { type MeasureNow } from "./deciding/measure-now.ts";
+export { type LowEverywhere } from "./deciding/low-everywhere.ts";
+export { type MeasureLimit, type MeasureNow } from "./deciding/measure-now.ts";
+export { type NextAction } from "./deciding/next-action.ts";
+export { type NextBy } from "./deciding/next-by.ts";
+export { type NotItself } from "./deciding/not-itself.ts";
+export { type OddTest } from "./deciding/odd-test.ts";
+export { type Reach } from "./deciding/reach.ts";
+export { type RingsDue } from "./deciding/rings-due.ts";
+export { type TestAgain } from "./deciding/test-again.ts";
+export { type TopWork } from "./deciding/top-work.ts";
 export { type NotSeen } from "./deciding/not-seen.ts";
 export { type WearChannel } from "./deciding/wear.ts";

@@ -6,8 +6,9 @@ import type { DecisionInput } from "./input.ts";
 import { layupNamed } from "./verdict/by-money.ts";
 import { groundsOf, type Grounds } from "./verdict/grounds.ts";
 import { guardsOf, guardsOfRepair } from "./verdict/guards.ts";
+import { ifNotTested } from "./verdict/if-not-tested.ts";
 import { nextStepOf, sayingOf, urgencyOf } from "./verdict/saying.ts";
-import { wordOf } from "./verdict/word.ts";
+import { wordOf, type Word } from "./verdict/word.ts";
 import { verdictOf, type Act } from "./words.ts";
 import type { Outlook } from "./wear/outlook.ts";
 import { accessOf } from "./worth/possible-tests.ts";
@@ -30,6 +31,7 @@ export const decide = (input: DecisionInput): Decision => {
   ];
   const { repair: need } = evidence.need;
   const urgency = urgencyOf(grounds, word);
+  const otherwise = ifNotTested(grounds, word, urgency);
   return {
     verdict,
     basis,
@@ -42,9 +44,11 @@ export const decide = (input: DecisionInput): Decision => {
     access: accessOf(input.done),
     years,
     options: optionsOf(grounds),
-    next: { ...next, step: nextStepOf(word, guards) },
+    next: { ...next, step: nextStepOf(word, guards, grounds) },
     missing: missingOf(grounds),
     licensed: input.use === "safety",
+    unpricedFlips: flipsOf(grounds, word),
+    ...(otherwise === undefined ? {} : { ifNotTested: otherwise }),
     ...(word.margin === undefined ? {} : { margin: word.margin }),
     ...(urgency === undefined ? {} : { urgency }),
     ...(need === undefined ? {} : { need }),
@@ -57,27 +61,47 @@ const reckoned = (
   grounds: Grounds,
 ): Pick<
   Decision,
-  "chance" | "comparison" | "beside" | "ratio" | "keep" | "plan" | "planBy" | "testWorth"
+  | "chance"
+  | "comparison"
+  | "beside"
+  | "ratio"
+  | "due"
+  | "keep"
+  | "keepFromAge"
+  | "plan"
+  | "planBy"
+  | "testWorth"
 > => {
-  const { outlook, comparison, beside, ratio, keep, plan, worth } = grounds;
+  const { outlook, comparison, beside, ratio, due, keep, keepFromAge, plan, worth } = grounds;
   const named = layupNamed(grounds);
   return {
     ...(outlook === undefined ? {} : { chance: chanceOf(outlook) }),
     ...(comparison === undefined ? {} : { comparison }),
     ...(beside === undefined ? {} : { beside }),
     ...(ratio === undefined ? {} : { ratio }),
+    ...(due === undefined ? {} : { due }),
     ...(keep === undefined ? {} : { keep }),
+    ...(keepFromAge === undefined ? {} : { keepFromAge }),
     ...(plan === undefined ? {} : { plan }),
     ...(named === undefined ? {} : { planBy: named.planBy }),
     ...(worth === undefined ? {} : { testWorth: worth }),
   };
 };
 
+/** Less likely than 1 in 100 no cylinder is named as the first to pass: nothing tells it from the others (ours). */
+const leastNamed = 0.01;
+
 const chanceOf = ({ probability, label, atMost }: Outlook): NonNullable<Decision["chance"]> => ({
   probability,
   atMost,
-  ...(label === undefined ? {} : { label }),
+  ...(label === undefined || probability < leastNamed ? {} : { label }),
 });
+
+/** Watching turns only where the chance alone speaks for it or nothing does. */
+const flipsOf = ({ flips }: Grounds, { verdict, reasons }: Word): Decision["unpricedFlips"] => {
+  const alone = reasons.length === 1 && ["nothing-developing", "chance-above-risk"].includes(reasons[0]);
+  return flips.filter(({ turns }) => verdict !== "test-again" && (turns === "acting" || alone));
+};
 
 const optionsOf = ({ costs }: Grounds): Decision["options"] =>
   acts.map((act) => ({

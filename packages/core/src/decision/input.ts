@@ -107,7 +107,10 @@ export type Doubt =
   /** G4: after storage, flooding or overheating, or with a fresh top end or rings in run-in. */
   | "not-itself"
   /** G5: low at all cylinders, gauge, throttle, battery and speed unproved. */
-  | "low-everywhere";
+  | "low-everywhere"
+  /** G5: low at all cylinders with all of that proved, and cranking alone says so: a leak-down comes before anything is
+   *  decided. The readings themselves are not in doubt. */
+  | "one-method-only";
 
 export interface DecisionInput {
   readonly rows: readonly EvidenceRow[];
@@ -128,6 +131,8 @@ export interface DecisionInput {
   /** The work considered while the engine is open; where absent the cheaper of top end and re-ring, kept for good the
    *  re-ring. */
   readonly considered?: Repair;
+  /** Rings that were out and ran too long to go back: new ones are part of closing it, whatever the readings say. */
+  readonly ringsDue?: "yes";
   readonly test?: OfferedTest;
   /** Price of getting in again over that of the work, where there are no prices. */
   readonly accessRatio?: number;

@@ -54,7 +54,7 @@ export const teardown: Sheet = {
     },
     { text: "Look: crosshatch, scores, bearing shells; photograph them.", source: commonPractice },
     {
-      text: "Write each down: part, place, angle, figure, unit, instrument.",
+      text: ({ engine }) => `A line a part, bore 3: 86.62 86.58 …: sealtrend teardown ${engine.id}`,
       source: "this tool",
     },
   ],

@@ -7,6 +7,7 @@ export { figureShapes, typingHelp, type TypingShape } from "./typing/typing-help
 export { judgeTeardown } from "./judge-teardown.ts";
 export { countsToMeasure } from "./consistency/part-counts.ts";
 export { figureText } from "./judging/figure-text.ts";
+export { staying as stayingVerdict } from "./judging/limits.ts";
 export { wearFound, type MeasuredPlace, type WearFound } from "./wear-found.ts";
 export {
   boreFigures,

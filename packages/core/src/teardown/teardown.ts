@@ -50,6 +50,10 @@ export interface TeardownItem {
   readonly state: PartState;
   /** Of a derived figure: what it was made of. */
   readonly from?: string;
+  /** A later state of the same part took its place: it is shown, and nothing follows from it. */
+  readonly superseded?: true;
+  /** A conflict has to be cleared first: the verdicts are those of the figures as they stand, and nothing follows from them. */
+  readonly waits?: true;
   readonly verdicts: readonly LimitVerdict[];
 }
 
@@ -77,6 +81,8 @@ export interface PartCount {
   readonly missing: readonly string[];
   /** More labels than the engine has: a slip. */
   readonly beyond: readonly string[];
+  /** Other counts that engines with such banks have, where the banks leave a doubt. */
+  readonly otherCounts?: readonly number[];
   readonly from: "layout" | "cylinders" | "usual for the layout";
 }
 
@@ -203,6 +209,12 @@ export interface TeardownAssessment {
   readonly oversize?: Oversize;
   readonly undersizes: readonly Undersize[];
   readonly work: readonly WorkLine[];
+  /** Volumes and forces, which no limit of lengths judges. */
+  readonly notJudged?: readonly {
+    readonly part: MeasuredPart;
+    readonly label?: string;
+    readonly quantity: string;
+  }[];
   /** Figures that no limit was given for, by part and quantity. */
   readonly withoutLimit: readonly { readonly part: MeasuredPart; readonly quantity: string }[];
   readonly offeredFor: readonly OfferedPart[];

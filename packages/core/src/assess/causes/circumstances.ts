@@ -122,7 +122,7 @@ const placesOf = (all: readonly string[], labels: readonly string[]): readonly n
 const longStand = 6;
 
 /** As its note says: `7 months`, `1 year`; 0 where it says nothing. */
-const monthsOf = ({ note = "" }: Service): number => {
+export const monthsOf = ({ note = "" }: Service): number => {
   const [, amount = "0", unit = ""] = /(\d+(?:[.,]\d+)?)\s*(month|year)/i.exec(note) ?? [];
   return Number(amount.replace(",", ".")) * (unit.toLowerCase() === "year" ? 12 : 1);
 };

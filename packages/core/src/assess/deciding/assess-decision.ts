@@ -4,19 +4,29 @@ import { type Decision, type DecisionInput, type Job, decide, ladder } from "../
 import type { EngineRecord } from "../../record/index.ts";
 import { doneOf, offeredTest } from "./access.ts";
 import type { DecisionChoices } from "./choices.ts";
-import type { CannotSee, Conflict, DecisionAssessment, FoundRow, OtherFault } from "./decision-assessment.ts";
+import { conflictsOf } from "./conflicts.ts";
+import type { CannotSee, DecisionAssessment, FoundRow, OtherFault } from "./decision-assessment.ts";
 import { type Deciding, gather, stillSpeaks } from "./deciding.ts";
-import { doubtsOf } from "./doubts.ts";
+import { type DoubtsFound, doubtsOf } from "./doubts.ts";
 import { measureNow } from "./measure-now.ts";
 import { horizonOf, moneyOf, ownershipOf } from "./money.ts";
+import { unmeasuredParts } from "./measured-not-seen.ts";
+import { nextActionOf } from "./next-action.ts";
+import { nextByOf } from "./next-by.ts";
 import { hoursPerYear, nextTestOf } from "./next-test.ts";
 import { notSeenOf } from "./not-seen.ts";
+import { reachOf } from "./reach.ts";
+import { ringsDueOf } from "./rings-due.ts";
 import type { Row } from "./row.ts";
 import { crankingRows } from "./rows-cranking.ts";
 import { leakRows } from "./rows-leak.ts";
+import { measuredRows } from "./rows-measured.ts";
 import { runningRows } from "./rows-running.ts";
 import { sightRows } from "./rows-sight.ts";
 import { sharesOf } from "./shares.ts";
+import { testAgainOf } from "./test-again.ts";
+import { topWorkOf } from "./top-work.ts";
+import { assessHistory } from "../years/assess-history.ts";
 import { type WearFound, wearOf } from "./wear.ts";
 
 /** The whole way from the records to the decision. Nothing that nobody looked at becomes a row; every line of evidence is
@@ -29,34 +39,52 @@ export const assessDecision = (record: EngineRecord, choices: DecisionChoices): 
   const done = doneOf(opened, choices.engineOut === true ? "out" : "in");
   const horizon = horizonOf(record, choices);
   const money = moneyOf(record, choices);
-  const wear = wearOf(deciding, horizon.years);
   const shares = sharesOf(deciding.main);
   const rows = rowsOf(deciding);
   const hours = hoursPerYear(record);
   const speaks = speaking(deciding);
+  const { doubts, ...found } = speaks === "today" ? doubtsOf(deciding, rows) : noDoubts;
+  const { wear, without } = wearKnown(deciding, horizon.years, found);
+  const rings = ringsDueOf(deciding, opened);
   const input: DecisionInput = {
-    rows: rows.map(({ row, text, restsOn, cylinder }) => ({
+    rows: rows.map(({ row, text, restsOn, cylinder, times }) => ({
       id: row,
       text,
       restsOn,
       ...(cylinder === undefined ? {} : { cylinder }),
+      ...(times === undefined ? {} : { times }),
     })),
     trust: trustOf(deciding, speaks, done),
-    doubts: speaks === "today" ? doubtsOf(deciding) : [],
+    doubts,
     wear: wear.wear,
     shares: shares.shares,
     done,
     ...(money.prices === undefined ? {} : { prices: money.prices }),
     ...(money.accessRatio === undefined ? {} : { accessRatio: money.accessRatio }),
     chances: money.chances,
-    ownership: ownershipOf(record, horizon, today),
+    ownership: ownershipOf(record, horizon, choices),
     use: useOf(record),
     // open to the rings, they are the question; else the cheaper of top end and re-ring
     ...(done.includes("bottomOpen") ? { considered: "reRing" as const } : {}),
+    ...(rings === undefined ? {} : { ringsDue: "yes" as const }),
     test: offeredTest(done, deciding.main, money.prices?.test),
     ...(hours === undefined ? {} : { hoursPerYear: hours }),
   };
   const decision = decide(input);
+  const measuring = measureNow(opened, record.engine, decision.chance?.label ?? found.oddTest?.cylinder);
+  const action = nextActionOf({
+    deciding,
+    decision,
+    found: { doubts, ...found },
+    rows,
+    speaks,
+    measureNow: measuring,
+  });
+  const again = testAgainOf(decision, input, action);
+  const reach = reachOf(wear.channels, horizon, decision);
+  const isTop = decision.scores.top.state === "established" && decision.need !== "rebuild";
+  const due = nextTestOf(record, decision.next, { today, last: deciding.main?.test.date });
+  const nextBy = nextByOf(decision, done, due.date > today ? "to-come" : "due");
   return {
     ...(deciding.main === undefined ? {} : { test: deciding.main }),
     speaks,
@@ -64,22 +92,47 @@ export const assessDecision = (record: EngineRecord, choices: DecisionChoices): 
     today,
     decision,
     input,
+    ...found,
+    ...(rings === undefined ? {} : { ringsDue: rings }),
     ...(opened === undefined ? {} : { opened }),
     done,
     horizon,
     prices: money.known,
     evidence: foundRows(rows, decision),
     notSeen: notSeenOf(deciding, rows),
-    measureNow: measureNow(opened, record.engine.porting),
+    measureNow: measuring,
     wear: wear.channels,
     ...(wear.unknown === undefined ? {} : { chanceUnknown: wear.unknown }),
+    ...(without === undefined ? {} : { chanceWithout: without }),
+    ...(reach === undefined ? {} : { reach }),
     sharesFrom: shares.from,
-    conflicts: conflictsOf(decision),
+    conflicts: conflictsOf(decision, deciding),
     otherFaults: otherFaults(deciding),
     cannotSee: cannotSee(deciding, wear),
-    nextTest: nextTestOf(record, decision.next, { today, last: deciding.main?.test.date }),
+    nextTest: decision.verdict === "test-again" ? { date: today } : due,
+    nextBy,
+    ...(action === undefined ? {} : { nextAction: action }),
+    ...(again === undefined ? {} : { testAgain: again }),
+    ...(isTop || decision.verdict === "open-the-top-end" ? { topWork: topWorkOf(rows, deciding.main) } : {}),
   };
 };
+
+/** Where the one odd reading alone stops a line from being drawn on, the years without it: what holds if it does not come again. */
+const wearKnown = (
+  deciding: Deciding,
+  years: number,
+  { oddTest }: Pick<DoubtsFound, "oddTest">,
+): { readonly wear: WearFound; readonly without?: string } => {
+  const wear = wearOf(deciding, years);
+  const isAlone = oddTest?.kind === "dry" && oddTest.before === undefined;
+  if (wear.unknown === undefined || !isAlone) return { wear };
+  const { record } = deciding;
+  const tests = record.tests.filter(({ id }) => id !== oddTest.test);
+  const other = wearOf({ ...deciding, history: assessHistory({ ...record, tests }) }, years);
+  return other.unknown === undefined ? { wear: other, without: oddTest.test } : { wear };
+};
+
+const noDoubts: DoubtsFound = { doubts: [] };
 
 const rowsOf = (deciding: Deciding): readonly Row[] => {
   const leak = leakRows(deciding);
@@ -88,6 +141,7 @@ const rowsOf = (deciding: Deciding): readonly Row[] => {
     ...leak,
     ...runningRows(deciding, leak),
     ...sightRows(deciding),
+    ...measuredRows(deciding),
   ].toSorted((a, b) => (a.row < b.row ? -1 : a.row > b.row ? 1 : 0));
 };
 
@@ -132,14 +186,6 @@ const foundRows = (rows: readonly Row[], { suspended }: Decision): readonly Foun
     };
   });
 
-const conflictsOf = ({ guards }: Decision): readonly Conflict[] =>
-  guards.flatMap((guard): Conflict[] => {
-    if (guard.code !== "instruments-disagree") return [];
-    return guard.leakDown === "leaks"
-      ? [{ code: "leak-down-leaks", text: "the leak-down finds a leak, the cranking readings are level" }]
-      : [{ code: "leak-down-healthy", text: "cranking reads low, the leak-down is healthy" }];
-  });
-
 /** As noted, however long ago: nothing in the logbook tells that one was mended. */
 const otherFaults = ({ record: { notes }, today }: Deciding): readonly OtherFault[] =>
   notes
@@ -149,8 +195,7 @@ const otherFaults = ({ record: { notes }, today }: Deciding): readonly OtherFaul
 const cannotSee = (deciding: Deciding, { evenWear }: WearFound): readonly CannotSee[] => [
   ...(otherFaults(deciding).length > 0 ? (["the other fault"] as const) : []),
   "ring tension",
-  "ring grooves",
-  "bearings",
+  ...unmeasuredParts(deciding),
   ...(evenWear === "cannot be seen" ? (["wear of all cylinders alike"] as const) : []),
   "sudden faults",
 ];

@@ -1,5 +1,6 @@
 // How a cylinder reads against its own first tests.
 
+import { dateOfDay, dayNumber, daysInYear } from "../../quantity/index.ts";
 import { mean } from "../../statistics/index.ts";
 import type { Deciding } from "./deciding.ts";
 
@@ -12,17 +13,29 @@ export const tellingTests = ({ history }: Deciding, before: number): readonly nu
     use === "full" && at < before ? [at] : [],
   );
 
-/** Reading of the test over the mean of the first ones since the last work on the cylinder, at most three; undefined where
- *  it is among the first itself and alone. */
-export const baselineShare = (deciding: Deciding, label: string, test: string): number | undefined => {
-  const { result } = deciding.history.cranking ?? {};
+export interface Baseline {
+  /** Reading of the test over the mean of the first ones. */
+  readonly share: number;
+  /** Year of the first of them. */
+  readonly since: string;
+}
+
+/** Against the first tests since the last work on the cylinder, at most three; undefined where the test is among them itself
+ *  and alone. */
+export const baselineOf = (deciding: Deciding, label: string, test: string): Baseline | undefined => {
+  const { result, start = "" } = deciding.history.cranking ?? {};
   const own = result?.cylinders.find((one) => one.label === label);
   const place = result?.tests.findIndex(({ ids }) => ids.includes(test)) ?? -1;
   const now = own?.levels[place];
   if (own === undefined || now === undefined) return undefined;
   const before = tellingTests(deciding, place)
-    .filter((at) => at >= (own.since ?? 0))
-    .flatMap((at) => own.levels[at] ?? [])
+    .filter((at) => at >= (own.since ?? 0) && own.levels[at] !== undefined)
     .slice(0, first);
-  return before.length === 0 ? undefined : Math.exp(now - mean(before));
+  const [earliest] = before;
+  if (earliest === undefined) return undefined;
+  const day = dateOfDay(dayNumber(start) + (result?.tests[earliest]?.years ?? 0) * daysInYear);
+  return {
+    share: Math.exp(now - mean(before.flatMap((at) => own.levels[at] ?? []))),
+    since: day.slice(0, 4),
+  };
 };

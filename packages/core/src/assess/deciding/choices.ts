@@ -19,6 +19,9 @@ export interface DecisionChoices extends Pick<AssessOptions, "rules" | "faults">
   readonly engineOut?: true;
   /** Over that of engine.json. */
   readonly ownership?: OwnedFor;
+  /** A year or a day, over that of engine.json and of the services; and the years left over that of engine.json. */
+  readonly renewed?: string;
+  readonly yearsLeft?: number;
   /** Each over the one of engine.json; the later wins. */
   readonly prices?: readonly TypedPrice[];
 }

@@ -39,13 +39,13 @@ export const figureOf = ({ value = "", unit }: Note): number | undefined => {
   return unit !== undefined && read.ok ? read.value : undefined;
 };
 
-/** How many times the own first figure of the same kind and unit, since rings or bores were last done; undefined where there
- *  is no earlier one. */
-export const timesBaseline = ({ record: { notes, services } }: Known, note: Note): number | undefined => {
+/** The own first figure of the same kind and unit, since rings or bores were last done; undefined where there is no earlier
+ *  one. */
+export const firstOf = ({ record: { notes, services } }: Known, note: Note): Note | undefined => {
   const since = services.findLast(
     ({ date, what }) => date <= note.date && ["re-ring", "rebore", "rebuild"].includes(what),
   );
-  const first = notes.find(
+  return notes.find(
     (one) =>
       one.what === note.what &&
       one.unit === note.unit &&
@@ -53,6 +53,11 @@ export const timesBaseline = ({ record: { notes, services } }: Known, note: Note
       one.date < note.date &&
       (figureOf(one) ?? 0) > 0,
   );
+};
+
+/** How many times that first figure. */
+export const timesBaseline = (known: Known, note: Note): number | undefined => {
+  const first = firstOf(known, note);
   const [before, now] = [first === undefined ? undefined : figureOf(first), figureOf(note)];
   return before === undefined || now === undefined ? undefined : now / before;
 };

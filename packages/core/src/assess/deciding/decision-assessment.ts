@@ -11,8 +11,17 @@ import type {
 import type { TestAssessment } from "../assessment.ts";
 import type { HistoryAssessment } from "../years/assess-history.ts";
 import type { Opening } from "./choices.ts";
+import type { LowEverywhere } from "./low-everywhere.ts";
 import type { MeasureNow } from "./measure-now.ts";
+import type { NextAction } from "./next-action.ts";
+import type { NextBy } from "./next-by.ts";
+import type { NotItself } from "./not-itself.ts";
 import type { NotSeen } from "./not-seen.ts";
+import type { OddTest } from "./odd-test.ts";
+import type { Reach } from "./reach.ts";
+import type { RingsDue } from "./rings-due.ts";
+import type { TestAgain } from "./test-again.ts";
+import type { TopWork } from "./top-work.ts";
 import type { WearChannel } from "./wear.ts";
 
 /** A row of the ladder that was found to hold. */
@@ -55,6 +64,8 @@ export interface PricesKnown {
 export interface Conflict {
   readonly code: "leak-down-leaks" | "leak-down-healthy";
   readonly text: string;
+  /** The cranking readings are level with each other and yet lower than in the year that they began. */
+  readonly fall?: { readonly change: number; readonly since: string };
 }
 
 /** A fault that brought the engine apart, or that someone noted: no reading of sealing speaks of it. */
@@ -82,6 +93,14 @@ export interface DecisionAssessment {
   readonly decision: Decision;
   /** What the decision was made from. */
   readonly input: DecisionInput;
+  /** Guard G3: the test to read again. */
+  readonly oddTest?: OddTest;
+  /** Guard G4: why it was not itself. */
+  readonly notItself?: NotItself;
+  /** Guard G5: how low, and what was not proved. */
+  readonly lowEverywhere?: LowEverywhere;
+  /** Pistons or crank out: why new rings go in with closing it. */
+  readonly ringsDue?: RingsDue;
   readonly opened?: Opening;
   /** Jobs done already; none = in place. */
   readonly done: readonly Job[];
@@ -97,6 +116,10 @@ export interface DecisionAssessment {
   readonly wear: readonly WearChannel[];
   /** Why the chance is unknown, as a sentence; absent where it is known. */
   readonly chanceUnknown?: string;
+  /** The odd test that the chance leaves out, because no line can be drawn on with it. */
+  readonly chanceWithout?: string;
+  /** How far ahead the question asks beside how far back the record goes; absent where no line answers. */
+  readonly reach?: Reach;
   /** Where the shares of top and rings come from. */
   readonly sharesFrom: "diagnosis" | "usual-one-low" | "usual-evenly-low" | "usual-healthy";
   readonly conflicts: readonly Conflict[];
@@ -105,4 +128,12 @@ export interface DecisionAssessment {
   /** ISO date of the next test, today where it is due or overdue, and the meter reading that bounds it as well where hours
    *  do. */
   readonly nextTest: { readonly date: string; readonly meter?: number };
+  /** By when the next step is to be made. */
+  readonly nextBy: NextBy;
+  /** The one step to make next; absent where it is the work itself, or the usual test at its date. */
+  readonly nextAction?: NextAction;
+  /** Price, chance of a change and what holds without it, where a test comes first. */
+  readonly testAgain?: TestAgain;
+  /** Which work, where the top end is opened. */
+  readonly topWork?: TopWork;
 }

@@ -1,5 +1,8 @@
-// What can be measured in the next twenty minutes while the engine is open: what no reading of sealing can see.
+// What can be measured in the next twenty minutes while the engine is open: what no reading of sealing can see, the line to
+// type for it, and the limits it will be held against.
 
+import { type UnitName, fromSi } from "../../quantity/index.ts";
+import type { ClearanceLimit, Engine, LengthUnit, MeasuredPart } from "../../record/index.ts";
 import type { Opening } from "./choices.ts";
 
 export interface MeasureNow {
@@ -15,18 +18,88 @@ export interface MeasureNow {
   /** What to do, as told to a mechanic. */
   readonly text: string;
   readonly minutes: number;
+  /** What records it, ready to type. */
+  readonly command: string;
+  /** Lines that the command then takes, with invented figures in their order; none where a note or a test records it. */
+  readonly typed: readonly string[];
+  /** What the figures of a line are, where there are several. */
+  readonly order?: string;
+  /** Limits of engine.json that it will be held against; empty: none is there. */
+  readonly limits: readonly MeasureLimit[];
+}
+
+export interface MeasureLimit {
+  readonly part: MeasuredPart;
+  readonly quantity: string;
+  readonly kind: "new" | "wear";
+  /** [m] */
+  readonly low?: number;
+  readonly high?: number;
+  readonly source?: string;
+  /** `bore taper up to 0.1 mm (wear)` */
+  readonly text: string;
+}
+
+interface Measuring {
+  /** `#` is the cylinder to begin with: the minutes are for one. */
+  readonly text: string;
+  readonly minutes: number;
+  /** Which limits speak of it. */
+  readonly parts: readonly MeasuredPart[];
+  readonly quantities: readonly string[];
+  readonly order?: string;
 }
 
 /** Minutes are common practice for one cylinder or one bearing, no source. @source handbook/teardown.md 1 (how) */
-const measurements: Readonly<Record<MeasureNow["code"], Omit<MeasureNow, "code">>> = {
-  bores: { text: "each bore at three heights, along and across the crank", minutes: 10 },
-  "ring-gaps": { text: "one top ring square in the lowest part of its bore: the gap", minutes: 5 },
-  "ring-grooves": { text: "a new ring in the top groove: the side clearance", minutes: 5 },
-  "rod-side": { text: "side clearance of each rod, with feelers", minutes: 3 },
-  "bearing-clearance": { text: "one rod and one main bearing: clearance by plastic gauge", minutes: 12 },
-  journals: { text: "a rod and a main journal, two directions", minutes: 6 },
-  valves: { text: "fuel in each port with the valves shut: does it weep?", minutes: 10 },
-  "leak-down": { text: "a leak-down, if it can be turned", minutes: 15 },
+const measurings: Readonly<Record<MeasureNow["code"], Measuring>> = {
+  bores: {
+    text: "bore # at three heights, along and across the crank",
+    minutes: 10,
+    parts: ["bore", "piston"],
+    quantities: ["diameter", "taper", "out-of-round", "cylindricity", "wear", "clearance"],
+    order: "top thrust, top axial, middle thrust, middle axial, bottom thrust, bottom axial",
+  },
+  "ring-gaps": {
+    text: "one top ring square in the lowest part of its bore: the gap",
+    minutes: 5,
+    parts: ["ring"],
+    quantities: ["end gap"],
+    order: "the leaf that goes, the leaf that does not",
+  },
+  "ring-grooves": {
+    text: "a new ring in the top groove: the side clearance",
+    minutes: 5,
+    parts: ["ring"],
+    quantities: ["side clearance"],
+    order: "the leaf that goes, the leaf that does not",
+  },
+  "rod-side": {
+    text: "side clearance of rod #, with feelers",
+    minutes: 3,
+    parts: ["rod"],
+    quantities: ["side clearance"],
+    order: "the leaf that goes, the leaf that does not",
+  },
+  "bearing-clearance": {
+    text: "one rod and one main bearing: clearance by plastic gauge",
+    minutes: 12,
+    parts: ["rod bearing", "main bearing"],
+    quantities: ["clearance"],
+  },
+  journals: {
+    text: "a rod and a main journal, two directions",
+    minutes: 6,
+    parts: ["pin", "main"],
+    quantities: ["diameter", "taper", "out-of-round"],
+    order: "front 0, front 90, rear 0, rear 90 degrees",
+  },
+  valves: {
+    text: "fuel in each port with the valves shut: does it weep?",
+    minutes: 10,
+    parts: [],
+    quantities: [],
+  },
+  "leak-down": { text: "a leak-down, if it can be turned", minutes: 15, parts: [], quantities: [] },
 };
 
 const possible: Readonly<Record<Opening, readonly MeasureNow["code"][]>> = {
@@ -37,13 +110,109 @@ const possible: Readonly<Record<Opening, readonly MeasureNow["code"][]>> = {
   "crank-out": ["bores", "ring-gaps", "journals"],
 };
 
-/** Nothing in place. @param porting - ports have no valves to see to */
+/** Nothing in place; ports have no valves to see to.
+ *  @param cylinder - the one to begin with: the lowest, where one is */
 export const measureNow = (
   opened: Opening | undefined,
-  porting: "valves" | "ports" | "ports-and-exhaust-valve",
-): readonly MeasureNow[] =>
-  opened === undefined
-    ? []
-    : possible[opened]
-        .filter((code) => !(code === "valves" && porting === "ports"))
-        .map((code) => ({ code, ...measurements[code] }));
+  engine: Engine,
+  cylinder: string | undefined,
+): readonly MeasureNow[] => {
+  if (opened === undefined) return [];
+  const label = cylinder ?? engine.cylinders[0] ?? "1";
+  return possible[opened]
+    .filter((code) => !(code === "valves" && engine.porting === "ports"))
+    .map((code): MeasureNow => {
+      const { text, minutes, order, ...of } = measurings[code];
+      const limits = engine.clearances.flatMap((limit) => limitsOf(limit, of));
+      return {
+        code,
+        text: text.replace("#", label),
+        minutes,
+        command: commandOf(code, engine, label),
+        typed: lines(engine, label)[code] ?? [],
+        ...(order === undefined ? {} : { order }),
+        limits,
+      };
+    });
+};
+
+const commandOf = (code: MeasureNow["code"], { id, cylinders }: Engine, label: string): string => {
+  if (code === "valves")
+    return `sealtrend note ${id} --what other --value "weeps at a valve" --cylinders ${label}`;
+  if (code !== "leak-down") return `sealtrend teardown ${id}`;
+  return `sealtrend enter ${id} --leak-down "${cylinders.map(() => "74/80").join(" ")}" --unit psi`;
+};
+
+/** Lines of the quick typing. A bore is shown near the nominal one where that is known.
+ *  @source handbook/teardown.md 1.3 */
+const lines = (
+  { geometry, clearances }: Engine,
+  label: string,
+): Readonly<Partial<Record<MeasureNow["code"], readonly string[]>>> => {
+  const isInch = clearances.some(({ unit }) => unit === "in" || unit === "thou");
+  const unit = isInch ? "in" : "mm";
+  const figures = (from: number, steps: readonly number[], places: number): string =>
+    steps.map((step) => `${(from + step).toFixed(places)}${unit}`).join(" ");
+  const nominal = fromSi(geometry.bore ?? 0.0865, unit);
+  const worn = isInch ? [5, 3, 2, 2, 1, 1] : [12, 8, 6, 5, 3, 2];
+  const bore = figures(
+    nominal,
+    worn.map((hundredths) => hundredths / (isInch ? 1000 : 100)),
+    isInch ? 4 : 2,
+  );
+  const leaves = (low: string, high: string): string => `${low}..${high}${unit}`;
+  const gap = isInch ? leaves("0.014", "0.016") : leaves("0.35", "0.40");
+  const side = isInch ? leaves("0.002", "0.003") : leaves("0.05", "0.06");
+  const rod = isInch ? leaves("0.008", "0.010") : leaves("0.20", "0.25");
+  const thread = isInch ? "0.0022in" : "0.051mm";
+  const journal = isInch
+    ? figures(2.498, [6e-4, 4e-4, 5e-4, 3e-4], 4)
+    : figures(63.46, [0.005, 0, 0.002, -0.003], 3);
+  return {
+    bores: [`bore ${label}: ${bore}`],
+    "ring-gaps": [`ring ${label} 1/bottom: ${gap}`],
+    "ring-grooves": [`ring ${label} side clearance 1: ${side}`],
+    "rod-side": [`rod ${label}: ${rod}`],
+    "bearing-clearance": [`rod bearing ${label}: ${thread}`, `main bearing 1: ${thread}`],
+    journals: [`pin 1: ${journal}`, `main 1: ${journal}`],
+  };
+};
+
+const limitsOf = (
+  limit: ClearanceLimit,
+  { parts, quantities }: Pick<Measuring, "parts" | "quantities">,
+): readonly MeasureLimit[] => {
+  const { part, quantity, source } = limit;
+  if (!parts.includes(part) || !quantities.includes(quantity)) return [];
+  return (["new", "wear"] as const).flatMap((kind): MeasureLimit[] => {
+    const pair = limit[kind];
+    if (pair === undefined) return [];
+    return [
+      {
+        part,
+        quantity,
+        kind,
+        ...pair,
+        ...(source === undefined ? {} : { source }),
+        text: textOf(limit, kind),
+      },
+    ];
+  });
+};
+
+const textOf = (
+  { part, quantity, unit, written, ...limit }: ClearanceLimit,
+  kind: "new" | "wear",
+): string => {
+  const end = (side: "low" | "high"): string | undefined => {
+    const value = limit[kind]?.[side];
+    return value === undefined ? undefined : (written[`${kind}.${side}`] ?? plainFigure(value, unit));
+  };
+  const [low, high] = [end("low"), end("high")];
+  const range =
+    low === undefined ? `up to ${high ?? ""}` : high === undefined ? `${low} or more` : `${low} to ${high}`;
+  return `${part} ${quantity} ${range} ${unit} (${kind})`;
+};
+
+const plainFigure = (metres: number, unit: LengthUnit): string =>
+  String(Number(fromSi(metres, unit satisfies UnitName).toPrecision(6)));

@@ -59,11 +59,16 @@ export const horizonOf = ({ engine }: EngineRecord, { ownership }: DecisionChoic
     : { kind: "years", years: owned?.years ?? usualYears, from };
 };
 
-/** With the age since rings or bores were last done to all cylinders, else since `renewed` of engine.json. */
-export const ownershipOf = (record: EngineRecord, { kind, years }: Horizon, today: string): Ownership => {
+/** With the age since the day typed, else since rings or bores were last done to all cylinders, else since `renewed` of
+ *  engine.json. */
+export const ownershipOf = (
+  record: EngineRecord,
+  { kind, years }: Horizon,
+  choices: Pick<DecisionChoices, "today" | "renewed" | "yearsLeft">,
+): Ownership => {
   if (kind === "years") return { kind, years };
-  const age = ageOf(record, today);
-  const left = record.engine.yearsLeft;
+  const age = ageOf(record, choices);
+  const left = choices.yearsLeft ?? record.engine.yearsLeft;
   return {
     kind,
     years,
@@ -72,15 +77,20 @@ export const ownershipOf = (record: EngineRecord, { kind, years }: Horizon, toda
   };
 };
 
-const ageOf = ({ engine, services }: EngineRecord, today: string): number | undefined => {
+const ageOf = (
+  { engine, services }: EngineRecord,
+  { today, renewed }: Pick<DecisionChoices, "today" | "renewed">,
+): number | undefined => {
   const work = services.findLast(
     ({ what, date, newBaseline }) =>
       ["re-ring", "rebore", "rebuild"].includes(what) &&
       date <= today &&
       newBaseline.length === engine.cylinders.length,
   );
-  const stated = engine.renewed;
-  // a year alone is taken at its middle
-  const since = work?.date ?? (stated?.length === 4 ? `${stated}-07-01` : stated);
+  const since = dayOf(renewed) ?? work?.date ?? dayOf(engine.renewed);
   return since === undefined ? undefined : Math.max(0, yearsBetween(since, today));
 };
+
+/** A year alone is taken at its middle. */
+const dayOf = (stated: string | undefined): string | undefined =>
+  stated?.length === 4 ? `${stated}-07-01` : stated;

@@ -1,8 +1,10 @@
 // Each line of evidence that nobody looked at, or not within the year, with what would record it.
 
 import { type EvidenceLine, ladder } from "../../decision/index.ts";
+import { askedOf } from "./asked.ts";
 import { type NoteKind, hasOldNote, newestOf } from "./current-notes.ts";
 import type { Deciding } from "./deciding.ts";
+import { measuredNotSeen } from "./measured-not-seen.ts";
 import type { Row } from "./row.ts";
 
 export interface NotSeen {
@@ -13,6 +15,8 @@ export interface NotSeen {
   readonly command?: string;
   /** Why what is there does not count. */
   readonly why?: string;
+  /** What looking would settle, where a note says too little. */
+  readonly settles?: string;
 }
 
 interface Line {
@@ -73,12 +77,12 @@ export const notSeenOf = (deciding: Deciding, rows: readonly Row[]): readonly No
   const notes = lines
     .filter(({ line }) => !known.has(line) && !(line === "coolant" && engine.cooling === "air"))
     .flatMap((line) => ofNotes(deciding, line));
-  const measured = {
-    line: "measured" as const,
-    text: "bores, ring gaps and bearings measured",
-    why: "this program keeps no measurements yet",
-  };
-  return [...tests.map((line) => ofTests(deciding, line)), ...notes, measured];
+  return [
+    ...tests.map((line) => ofTests(deciding, line)),
+    ...askedOf(deciding),
+    ...notes,
+    ...measuredNotSeen(deciding),
+  ];
 };
 
 const isTested = ({ dry, leakDown }: Deciding, line: "cranking" | "leak-down"): boolean =>

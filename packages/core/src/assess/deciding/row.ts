@@ -12,6 +12,8 @@ export interface Row {
   readonly from: string;
   /** Whether it falls with the test whose trust is asked. */
   readonly restsOn: "this-test" | "other-records";
+  /** How often a direct measurement was made, each anew; absent: once. */
+  readonly times?: number;
 }
 
 /** 0.137 as `14 %`. */

@@ -1,7 +1,7 @@
 // Rows A of the ladder: what the cranking readings say, from the newest test that speaks and from the years.
 
 import type { TestAssessment } from "../assessment.ts";
-import { baselineShare, tellingTests } from "./baseline.ts";
+import { baselineOf, tellingTests } from "./baseline.ts";
 import { type Deciding, renewedAfter } from "./deciding.ts";
 import { oilRows } from "./rows-oil.ts";
 import { listed } from "../labels.ts";
@@ -26,6 +26,8 @@ type Found = Omit<Row, "from" | "restsOn">;
 
 /** A share of the own baseline below which a cylinder is not what it was. @source handbook/trade.md F2 (judgement) */
 const baseline = 0.85;
+/** From here down the bound is near. */
+const nearBaseline = 0.9;
 /** The engine as a whole below its baseline. @source Caterpillar SEBU6711, second hand in handbook/trade.md F1 */
 const wholeFall = 0.2;
 
@@ -39,18 +41,22 @@ const missesSpread = ({ limitsMissed, atLimit }: TestAssessment["cylinders"][num
 /** A1, where no cylinder stands out. Where the years show a fall, none of this is said. */
 const sound = (deciding: Deciding, dry: TestAssessment): readonly Found[] => {
   const read = dry.cylinders.filter(({ pressures }) => pressures.dry !== undefined);
-  const shares = read.map(({ label }) => baselineShare(deciding, label, dry.test.id));
-  const known = shares.filter((share) => share !== undefined);
-  if (read.length === 0 || known.length < read.length) return [];
-  const least = Math.min(...known);
+  const known = read.flatMap(({ label }) => baselineOf(deciding, label, dry.test.id) ?? []);
+  const [first] = known;
+  if (first === undefined || known.length < read.length) return [];
+  const { share: least, since } = known.reduce((a, b) => (b.share < a.share ? b : a), first);
   const standsOut = ({ dryStanding, limitsMissed }: TestAssessment["cylinders"][number]): boolean =>
     dryStanding === "lagging" || dryStanding === "suspect" || limitsMissed.length > 0;
   if (least < baseline || read.some(standsOut)) return [];
-  const text =
-    least >= 0.995
-      ? "every cylinder reads as in its first tests, none stands out"
-      : `every cylinder at ${percent(least)} of its first tests or more, none stands out`;
-  return [{ row: "A1", text }];
+  return [{ row: "A1", text: soundText(least, since) }];
+};
+
+/** Near the bound the bound is told: `86 % of its first tests` alone would read like praise. */
+const soundText = (least: number, since: string): string => {
+  if (least >= 0.995) return "every cylinder reads as in its first tests, none stands out";
+  return least < nearBaseline
+    ? `every cylinder still above ${percent(baseline)} of its own ${since} baseline (${percent(least)} the lowest), none stands out`
+    : `every cylinder at ${percent(least)} of its first tests or more, none stands out`;
 };
 
 const lagging = ({ cylinders }: TestAssessment): readonly Found[] =>

@@ -1,7 +1,7 @@
 // Rows C to H of the ladder, from the notes: oil use, blow-by, oil pressure, debris, noise, coolant.
 
 import type { Note } from "../../record/index.ts";
-import { type NoteKind, figureOf, newestOf, timesBaseline } from "./current-notes.ts";
+import { type NoteKind, figureOf, firstOf, newestOf, timesBaseline } from "./current-notes.ts";
 import type { Deciding } from "./deciding.ts";
 import type { Row } from "./row.ts";
 
@@ -56,6 +56,15 @@ const rowFrom = (row: Id, note: Note, text: string): Row => ({
 
 const factor = (number: number): string => String(Number(number.toFixed(1)));
 
+/** `: 0.4 L/100h, 0.2 in 2015`: the own figures behind a comparison. */
+const figures = (deciding: Deciding, note: Note): string => {
+  const first = firstOf(deciding, note);
+  if (first === undefined) return "";
+  const year = first.date.slice(0, 4);
+  const when = note.date.startsWith(year) ? `on ${first.date}` : `in ${year}`;
+  return `: ${note.value ?? ""} ${note.unit ?? ""}, ${first.value ?? ""} ${when}`;
+};
+
 /** By its own baseline where there is one, else by what one maker calls excessive; a word alone is no trend. */
 const oilRows = (deciding: Deciding): readonly Row[] => {
   const note = newestOf(deciding, "oil use");
@@ -67,13 +76,17 @@ const oilRows = (deciding: Deciding): readonly Row[] => {
   const perDistance = now * (distances[note.unit ?? ""] ?? 0);
   if (more !== undefined && more >= times.raised * atLeast) {
     const row = more >= times.four * atLeast ? "C0" : more >= times.three * atLeast ? "C1" : "C2";
-    return [rowFrom(row, note, `oil use ${factor(more)} times what it was at first`)];
+    return [
+      rowFrom(row, note, `oil use ${factor(more)} times what it was at first${figures(deciding, note)}`),
+    ];
   }
   if (perDistance >= excessive * atLeast)
     return [
       rowFrom("C2", note, `oil use ${note.value ?? ""} ${note.unit ?? ""}, which one maker calls too much`),
     ];
-  return more === undefined ? [] : [rowFrom("C3", note, "oil use as it was at first")];
+  return more === undefined
+    ? []
+    : [rowFrom("C3", note, `oil use as it was at first${figures(deciding, note)}`)];
 };
 
 const blowByRows = (deciding: Deciding): readonly Row[] => {
@@ -83,8 +96,12 @@ const blowByRows = (deciding: Deciding): readonly Row[] => {
   const more = timesBaseline(deciding, note);
   if (more === undefined) return [];
   if (more >= times.three * atLeast)
-    return [rowFrom("D1", note, `blow-by ${factor(more)} times what it was at first`)];
-  return more < times.raised * atLeast ? [rowFrom("D2", note, "blow-by as it was at first")] : [];
+    return [
+      rowFrom("D1", note, `blow-by ${factor(more)} times what it was at first${figures(deciding, note)}`),
+    ];
+  return more < times.raised * atLeast
+    ? [rowFrom("D2", note, `blow-by as it was at first${figures(deciding, note)}`)]
+    : [];
 };
 
 /** By the word, else against the own first figure. */
@@ -96,8 +113,9 @@ const pressureRows = (deciding: Deciding): readonly Row[] => {
     return [rowFrom("E1", note, note.value === "low" ? "hot oil pressure low" : "no hot oil pressure")];
   const share = timesBaseline(deciding, note);
   if (share === undefined) return [];
-  if (share >= pressure.asBefore) return [rowFrom("E2", note, "hot oil pressure as it was at first")];
-  const text = `hot oil pressure down to ${factor(share)} times what it was at first`;
+  if (share >= pressure.asBefore)
+    return [rowFrom("E2", note, `hot oil pressure as it was at first${figures(deciding, note)}`)];
+  const text = `hot oil pressure down to ${factor(share)} times what it was at first${figures(deciding, note)}`;
   return share < pressure.low ? [rowFrom("E1", note, text)] : [];
 };
 

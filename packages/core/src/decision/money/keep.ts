@@ -47,6 +47,22 @@ export const keepOf = (
   };
 };
 
+/** The age from which acting at this opening pays, where the age is not known: rho < u solved for it,
+ *  a = tau/(f (1 - rho)) - tau, with interest Lr = -ln[(e^(-d tau) - rho)/(1 - rho)]/d and a = Lr/f - tau.
+ *  @returns undefined where years left or rho are unknown, or no age does  @source handbook/decision.md 3, solved here */
+export const keepFromAge = (
+  { age, left, lifeFactor = usual.lifeFactor }: Extract<Ownership, { kind: "for-good" }>,
+  wear: SingleWear | undefined,
+  { ratio, interest }: { readonly ratio: number | undefined; readonly interest: number },
+): number | undefined => {
+  const yearsLeft = medianYears(wear) ?? left;
+  if (age !== undefined || yearsLeft === undefined || ratio === undefined) return undefined;
+  const rest = (Math.exp(-interest * yearsLeft) - ratio) / (1 - ratio);
+  if (ratio >= 1 || rest <= 0) return undefined;
+  const lifeAfter = interest === 0 ? yearsLeft / (1 - ratio) : -Math.log(rest) / interest;
+  return Math.max(0, lifeAfter / lifeFactor - yearsLeft);
+};
+
 /** How far two figures lie apart that tip the verdict where they meet; both above 0. */
 export const marginByRatio = (a: number, b: number): Margin => {
   const apart = Math.max(a / b, b / a);

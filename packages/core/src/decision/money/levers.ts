@@ -4,15 +4,11 @@ import { ranges } from "../judgements.ts";
 import { jobs, repairs, type Repair } from "../words.ts";
 import { priceOfAct } from "./expected.ts";
 import { withOutlook, type MoneyCase } from "./money-case.ts";
+import type { Span } from "./tipping.ts";
 
-export interface Lever {
+export interface Lever extends Span {
   /** A path of the prices, or `redo.…`, `spoil`, `limit`, `years`, `probability`. */
   readonly input: string;
-  readonly value: number;
-  readonly range: readonly [low: number, high: number];
-  readonly beyond: readonly [low: number, high: number];
-  /** Prices and odds by factors, the rest by steps. */
-  readonly scale: "ratio" | "plain" | "odds";
   readonly set: (value: number) => MoneyCase;
 }
 
@@ -117,25 +113,32 @@ const wearLevers = (money: MoneyCase): readonly Lever[] => {
     ];
   }
   const { line } = wear;
-  const [least, most] = ranges.yearsBeyond;
   return [
     {
       input: "limit",
-      value: line.limit,
-      scale: "plain",
-      range: [line.limit - ranges.limit, line.limit + ranges.limit],
-      beyond: [line.limit - ranges.limitBeyond, line.limit + ranges.limitBeyond],
+      ...limitSpan(line.limit),
       set: (limit) => withOutlook(money, { wear: { kind: "line", line: { ...line, limit } } }),
     },
-    {
-      input: "years",
-      value: years,
-      scale: "plain",
-      range: [Math.max(Math.min(least, years), years - ranges.years), years + ranges.years],
-      beyond: [Math.min(least, years), Math.max(most, years + ranges.years)],
-      set: (horizon) => withOutlook(money, { years: horizon }),
-    },
+    { input: "years", ...yearsSpan(years), set: (horizon) => withOutlook(money, { years: horizon }) },
   ];
+};
+
+/** @param limit - ln */
+export const limitSpan = (limit: number): Span => ({
+  value: limit,
+  scale: "plain",
+  range: [limit - ranges.limit, limit + ranges.limit],
+  beyond: [limit - ranges.limitBeyond, limit + ranges.limitBeyond],
+});
+
+export const yearsSpan = (years: number): Span => {
+  const [least, most] = ranges.yearsBeyond;
+  return {
+    value: years,
+    scale: "plain",
+    range: [Math.max(Math.min(least, years), years - ranges.years), years + ranges.years],
+    beyond: [Math.min(least, years), Math.max(most, years + ranges.years)],
+  };
 };
 
 /** The range, widened to hold the value itself. */

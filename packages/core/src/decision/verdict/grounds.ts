@@ -3,9 +3,10 @@
 import { weighed, type Weighed } from "../evidence/weighed.ts";
 import type { DecisionInput } from "../input.ts";
 import { comparisonOf, type Comparison } from "../money/comparison.ts";
-import { expectedCosts, type Costs } from "../money/expected.ts";
+import { expectedCosts, priceOfAct, type Costs } from "../money/expected.ts";
+import { flipsWithoutPrices, type UnpricedFlip } from "../money/flips-without-prices.ts";
 import { priceAgain, priceNow, priceOfRedoing } from "../money/jobs.ts";
-import { keepOf, type Keep } from "../money/keep.ts";
+import { keepFromAge, keepOf, type Keep } from "../money/keep.ts";
 import { layupPlan, type LayupPlan } from "../money/layup.ts";
 import { moneyCaseOf, sharesOf, yearsOf, type MoneyCase } from "../money/money-case.ts";
 import { priceRatioBy, ratioView, ratioWhenKept, type RatioView } from "../money/without-prices.ts";
@@ -26,9 +27,21 @@ export interface Grounds {
   readonly beside?: Comparison;
   readonly ratio?: RatioView;
   readonly keep?: Keep;
+  /** Kept for good, the age not known: from which on acting pays. */
+  readonly keepFromAge?: number;
   readonly plan?: LayupPlan;
   readonly worth?: TestWorth;
+  /** Without prices. */
+  readonly flips: readonly UnpricedFlip[];
+  /** Rings that were disturbed go in new: nothing is left to compare, and this is what it costs today. */
+  readonly due?: Due;
   readonly next: NextDate;
+}
+
+export interface Due {
+  readonly act: "reRing";
+  /** Absent without prices. */
+  readonly price?: number;
 }
 
 export const groundsOf = (input: DecisionInput): Grounds => {
@@ -36,6 +49,17 @@ export const groundsOf = (input: DecisionInput): Grounds => {
   const { need } = evidence;
   const years = yearsOf(input);
   const outlook = outlookOf(input.wear, years);
+  const due = dueOf(input, need);
+  if (due !== undefined)
+    return {
+      input,
+      evidence,
+      years,
+      ...(outlook === undefined ? {} : { outlook }),
+      flips: [],
+      due,
+      next: nextDate(input, evidence.scores),
+    };
   const money = moneyCaseOf(input, outlook, need.places);
   const inMoney =
     money === undefined || outlook === undefined
@@ -47,6 +71,7 @@ export const groundsOf = (input: DecisionInput): Grounds => {
     need.repair === undefined && input.ownership.kind === "years"
       ? testWorth(input, outlook, { breakEven: inMoney.comparison?.breakEven, ratio, years })
       : undefined;
+  const next = nextDate(input, evidence.scores);
   return {
     input,
     evidence,
@@ -56,8 +81,17 @@ export const groundsOf = (input: DecisionInput): Grounds => {
     ...kept,
     ...(ratio === undefined ? {} : { ratio }),
     ...(worth === undefined ? {} : { worth }),
-    next: nextDate(input, evidence.scores),
+    flips: flipsWithoutPrices(input, outlook, { ratio, risk: next.risk, years }),
+    next,
   };
+};
+
+/** Unless rings are needed anyway, or more than rings. A price hangs on no chance, so any will do. */
+const dueOf = (input: DecisionInput, { repair, places }: Weighed["need"]): Due | undefined => {
+  if (input.ringsDue === undefined || repair === "reRing" || repair === "rebuild") return undefined;
+  const any = outlookOf({ kind: "typed", probability: 0.5 }, yearsOf(input));
+  const money = moneyCaseOf(input, any, places);
+  return { act: "reRing", ...(money === undefined ? {} : { price: priceOfAct(money, "reRing") }) };
 };
 
 const comparedInMoney = (
@@ -93,12 +127,16 @@ const keptForGood = (
   input: DecisionInput,
   money: MoneyCase | undefined,
   { outlook, act = "reRing" }: { readonly outlook: Outlook | undefined; readonly act: Repair | undefined },
-): Pick<Grounds, "keep"> => {
+): Pick<Grounds, "keep" | "keepFromAge"> => {
   const { ownership, interest = 0 } = input;
   if (ownership.kind === "years") return {};
   const ratio = money === undefined ? priceRatioBy(input) : priceRatioOf(money, act);
   const keep = keepOf(ownership, outlook?.wear, { ratio, interest });
-  return keep === undefined ? {} : { keep };
+  const from = keepFromAge(ownership, outlook?.wear, { ratio, interest });
+  return {
+    ...(keep === undefined ? {} : { keep }),
+    ...(from === undefined ? {} : { keepFromAge: from }),
+  };
 };
 
 const priceRatioOf = (money: MoneyCase, act: Repair): number => {

@@ -16,6 +16,8 @@ export type Guard =
   | { readonly code: "one-line-only" }
   /** G3 */
   | { readonly code: "one-odd-test" }
+  /** G5, all of it proved: cranking alone says so. */
+  | { readonly code: "one-method-only" }
   /** G4, G5: these rows do not count until it was run warm, or gauge, throttle and battery were proved. */
   | { readonly code: "not-itself" | "low-everywhere"; readonly suspended: readonly EvidenceId[] }
   /** G6: what is not measured inside its limit yet. */
@@ -42,7 +44,9 @@ export const guardsOf = ({ input, evidence }: Grounds): readonly Guard[] => {
     ...(trust === "doubtful" ? [{ code: "test-doubtful" } as const] : []),
     ...(alone.length > 0 ? [{ code: "cranking-alone", places: alone } as const] : []),
     ...(oneLine ? [{ code: "one-line-only" } as const] : []),
-    ...doubts.map((code) => (code === "one-odd-test" ? { code } : { code, suspended: ids })),
+    ...doubts.map((code) =>
+      code === "one-odd-test" || code === "one-method-only" ? { code } : { code, suspended: ids },
+    ),
     ...(leakDown === undefined ? [] : [{ code: "instruments-disagree", leakDown } as const]),
     ...(use === "safety" ? [{ code: "safety" } as const] : []),
   ];
@@ -52,11 +56,11 @@ export const guardsOf = ({ input, evidence }: Grounds): readonly Guard[] => {
  *  @source handbook/decision.md 2, G6 and G9 */
 export const guardsOfRepair = (
   repair: Repair,
-  { input, evidence, comparison, beside }: Grounds,
+  { input, evidence, comparison, beside, due }: Grounds,
 ): readonly Guard[] => {
   const rows = new Set(evidence.counted.map(({ id }) => id));
   const open = measuredInside.filter(({ id }) => !rows.has(id)).map(({ part }) => part);
-  const price = [beside, comparison].find((one) => one?.act === repair)?.price;
+  const price = [due, beside, comparison].find((one) => one?.act === repair)?.price;
   const share = price === undefined || !input.prices?.replacement ? 0 : price / input.prices.replacement;
   return [
     ...(repair === "reRing" ? [{ code: "subject-to-measuring", open } as const] : []),

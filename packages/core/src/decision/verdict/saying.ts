@@ -23,6 +23,8 @@ export type NextStep =
   | "run-warm-and-retest"
   | "prove-gauge-throttle-battery"
   | "measure-again"
+  | "second-method"
+  | "look-at-the-valve"
   | "retest-before-hard-use"
   | "offered-test"
   | "second-method-with-sight"
@@ -54,9 +56,18 @@ export const urgencyOf = ({ input, evidence, comparison }: Grounds, { basis }: W
   return comparison !== undefined && comparison.difference < 0 ? "not-urgent" : "planned";
 };
 
-export const nextStepOf = ({ verdict, repair, reasons }: Word, guards: readonly Guard[]): NextStep => {
+/** Where lives hang on it a top end is opened after a look at its valves: needless removal is a hazard of its own.
+ *  @source handbook/decision.md 2, G8; 8 */
+export const nextStepOf = (
+  { verdict, repair, reasons }: Word,
+  guards: readonly Guard[],
+  { input, evidence }: Grounds,
+): NextStep => {
   const step = stepFor[reasons[0]];
   if (step !== undefined) return step;
+  const isOpen = input.done.includes("headOff");
+  const ofValves = evidence.counted.some(({ id }) => id === "B2" || id === "I1");
+  if (repair === "topEnd" && input.use === "safety" && !isOpen && ofValves) return "look-at-the-valve";
   if (verdict === "test-again") return "second-method-with-sight";
   if (guards.some(({ code }) => code === "instruments-disagree")) return "look-inside-and-retest";
   return repair === "reRing" || repair === "rebuild" ? "measure-before-ordering" : "usual-test";
@@ -69,6 +80,7 @@ const stepFor: Readonly<Partial<Record<Reason, NextStep>>> = {
   "not-itself": "run-warm-and-retest",
   "low-everywhere": "prove-gauge-throttle-battery",
   "one-line-only": "measure-again",
+  "one-method-only": "second-method",
   "limit-too-near": "retest-before-hard-use",
   "test-worth-making": "offered-test",
   "outside-the-chance": "offered-test",

@@ -2,11 +2,12 @@
 
 import { placesIn } from "../evidence/scores.ts";
 import { linesForRebuild } from "../evidence/need.ts";
-import type { Doubt } from "../input.ts";
+import { aboutReadings } from "../evidence/weighed.ts";
+import type { DecisionInput, Doubt } from "../input.ts";
 import { verdictOf, type Margin, type Repair, type Verdict } from "../words.ts";
-import { momentOf } from "./by-money.ts";
+import { momentOf, type Moment } from "./by-money.ts";
 import type { Grounds } from "./grounds.ts";
-import { canBeTested } from "../worth/possible-tests.ts";
+import { accessOf, canBeTested, possibleTests } from "../worth/possible-tests.ts";
 import { unseenPlaces } from "./unseen.ts";
 import { watchReasons, type WatchReason } from "./idle-word.ts";
 
@@ -21,6 +22,7 @@ export type Reason =
   | "test-doubtful"
   | Doubt
   | "one-line-only"
+  | "rings-disturbed"
   | "limit-too-near"
   | "outside-the-chance"
   | "test-worth-making"
@@ -42,9 +44,10 @@ export const wordOf = (grounds: Grounds): Word => {
   if (input.trust === "void") return testAgain(["test-void"]);
   const needed = byNeed(grounds);
   if (needed !== undefined) return needed;
+  if (grounds.due !== undefined) return ringsGoInNew(["rings-disturbed"]);
   if (evidence.inDoubt === "yes") {
     const [first, ...more] = [
-      ...(input.doubts ?? []),
+      ...aboutReadings(input.doubts),
       ...(input.trust === "doubtful" ? ["test-doubtful" as const] : []),
     ];
     return testAgain([first ?? "test-doubtful", ...more]);
@@ -64,6 +67,14 @@ const watchIt = (reasons: Word["reasons"]): Word => ({
   reasons,
 });
 
+/** It rests on no reading: neither a doubt nor a price holds it.  @source handbook/teardown.md 5 (TM 10-3930-647-14&P) */
+const ringsGoInNew = (reasons: Word["reasons"]): Word => ({
+  verdict: "re-ring",
+  basis: "opportunity",
+  reasons,
+  repair: "reRing",
+});
+
 /** With the top end due and the engine open, the re-ring beside it where that pays and is not close. */
 const byNeed = (grounds: Grounds): Word | undefined => {
   const { evidence, comparison, beside, keep, input } = grounds;
@@ -71,6 +82,7 @@ const byNeed = (grounds: Grounds): Word | undefined => {
   if (repair === undefined) return undefined;
   if (repair === "rebuild" && linesForRebuild(evidence.needScores, evidence.needRows) === "one-only")
     return testAgain(["one-line-only"]);
+  if (grounds.due !== undefined) return ringsGoInNew(["rings-disturbed", "need-established"]);
   const forGood = input.ownership.kind === "for-good";
   const pays = forGood
     ? keep?.priceRatio !== undefined && keep.priceRatio < keep.used
@@ -94,16 +106,29 @@ const byNeed = (grounds: Grounds): Word | undefined => {
 };
 
 /** Open, with wear developing that the chance does not cover, it is measured before anything else is decided; a re-ring waits
- *  for the measurements anyway. Too near a limit to be watched, it is tested; where it is open and cannot be, it is measured, closed and tested then. */
+ *  for the measurements anyway. */
 const withoutNeed = (grounds: Grounds): Word => {
-  const { input, next, worth } = grounds;
+  const { input, worth } = grounds;
   const moment = momentOf(grounds);
-  const unseen = unseenPlaces(grounds);
   const reRings = moment.kind === "now" && moment.act === "reRing";
-  if (unseen.length > 0 && !reRings) return testAgain(["outside-the-chance"]);
-  const firm = unseen.length > 0 && moment.margin === "clear" ? "holds" : moment.margin;
-  const margin = firm === undefined ? {} : { margin: firm };
-  if (worth?.asked === "yes") return { ...testAgain(["test-worth-making"]), ...margin };
+  if (isOneMethod(input)) return testAgain(["one-method-only"]);
+  if (unseenPlaces(grounds).length > 0 && !reRings) return testAgain(["outside-the-chance"]);
+  return worth?.asked === "yes"
+    ? { ...testAgain(["test-worth-making"]), ...marginOf(grounds, moment) }
+    : settledWord(grounds);
+};
+
+const marginOf = (grounds: Grounds, { margin }: Moment): Pick<Word, "margin"> => {
+  const firm = margin === "clear" && unseenPlaces(grounds).length > 0 ? "holds" : margin;
+  return firm === undefined ? {} : { margin: firm };
+};
+
+/** The word where no test is asked for by what it would tell. Too near a limit to be watched, it is tested all the same; where
+ *  it is open and cannot be, it is measured, closed and tested then. */
+export const settledWord = (grounds: Grounds): Word => {
+  const { input, next } = grounds;
+  const moment = momentOf(grounds);
+  const margin = marginOf(grounds, moment);
   if (moment.kind === "now")
     return {
       verdict: verdictOf[moment.act],
@@ -130,6 +155,10 @@ const withoutNeed = (grounds: Grounds): Word => {
     ? { ...testAgain(["limit-too-near"]), ...margin }
     : { ...watchIt(["limit-too-near", ...watching, ...level]), ...margin };
 };
+
+/** Another method is asked for only where it can be made. */
+const isOneMethod = ({ doubts = [], done }: DecisionInput): boolean =>
+  doubts.includes("one-method-only") && possibleTests[accessOf(done)].includes("leak-down");
 
 /** One step to the careful side; it moves inspection, not metal.  @source handbook/decision.md 2, G8 */
 const safetyStep = ({ input, evidence }: Grounds, word: Word): Word => {

@@ -1,0 +1,30 @@
+// By when the next step is to be made, where a date alone does not say it.
+
+import { type Decision, type Job, canBeTested } from "../../decision/index.ts";
+
+export type NextBy =
+  | "date"
+  | "today"
+  | "before-closing"
+  | "once-closed"
+  | "before-hard-use"
+  | "before-further-use"
+  | "after-the-work";
+
+export const nextByOf = (
+  { verdict, basis, next, urgency, licensed }: Decision,
+  done: readonly Job[],
+  due: "due" | "to-come",
+): NextBy => {
+  const isOpen = done.includes("headOff") || done.includes("bottomOpen");
+  if (urgency === "stop" || urgency === "before-further-use") return "before-further-use";
+  if (basis !== "nothing-shown") return "after-the-work";
+  if (verdict !== "test-again") {
+    if (next.step === "retest-before-hard-use") return isOpen ? "before-closing" : "before-hard-use";
+    return due === "to-come" ? "date" : isOpen ? "once-closed" : "today";
+  }
+  if (licensed) return "before-further-use";
+  if (isOpen && (next.step === "offered-test" || next.step === "measure-again")) return "before-closing";
+  if (!canBeTested(done)) return "once-closed";
+  return next.step === "retest-before-hard-use" ? "before-hard-use" : "today";
+};

@@ -1,0 +1,102 @@
+// One test out of step (guard G3): which, which cylinder in it, and by how much.
+
+import { ladder } from "../../decision/index.ts";
+import { median } from "../../statistics/index.ts";
+import type { TestAssessment } from "../assessment.ts";
+import type { Deciding } from "./deciding.ts";
+import { type Row, percent } from "./row.ts";
+
+export interface OddTest {
+  /** Id and date of the test to read again. */
+  readonly test: string;
+  readonly date: string;
+  readonly cylinder: string;
+  readonly kind: "dry" | "leak-down";
+  /** What it is out of step with: its fellows that day, its own past, or the low reading of the test before. */
+  readonly against: "others" | "own-past" | "test-before";
+  /** Fraction: how far below; of a leak-down how much more is lost; beside the test before how much higher. */
+  readonly by: number;
+  /** The test before, where one of the two is odd. */
+  readonly before?: string;
+  /** As told to a mechanic. */
+  readonly text: string;
+}
+
+type Odd = Pick<OddTest, "cylinder" | "kind" | "against" | "by" | "before">;
+
+/** Flagged once and by one instrument only; out of its own past in this one test, with nothing confirmed; or low in the test
+ *  before and sound again with no work in between, so that one of the two is odd. A cylinder that another line of evidence
+ *  speaks against as well is none of these: two that agree are not one that is odd. The widest stands for all.
+ *  @source handbook/decision.md 2, G3 */
+export const oddTestOf = (deciding: Deciding, rows: readonly Row[]): OddTest | undefined => {
+  const { main } = deciding;
+  if (main === undefined || main.cylinders.some(({ standing }) => standing === "lagging")) return undefined;
+  const found = [flaggedOnce(main), fallen(main, deciding), recovered(main, deciding)]
+    .map((odd) => odd.filter((one) => !isBorneOut(one, rows, deciding)))
+    .find((odd) => odd.length > 0);
+  const widest = found?.reduce((a, b) => (b.by > a.by ? b : a));
+  const { id, date } = main.test;
+  return widest === undefined ? undefined : { test: id, date, ...widest, text: textOf(widest, id) };
+};
+
+const flaggedOnce = ({ cylinders }: TestAssessment): readonly Odd[] =>
+  cylinders.flatMap(({ label, dryStanding, belowOthers, leakDown }): Odd[] => {
+    if ((dryStanding === "suspect") === (leakDown?.standing === "suspect")) return [];
+    const found = { cylinder: label, against: "others" } as const;
+    if (dryStanding === "suspect") return [{ ...found, kind: "dry", by: belowOthers ?? 0 }];
+    const others = cylinders.flatMap((one) =>
+      one.label === label || one.leakDown === undefined ? [] : [one.leakDown.lost],
+    );
+    const usual = others.length === 0 ? 0 : median(others);
+    return [{ ...found, kind: "leak-down", by: (leakDown?.lost ?? 0) - usual }];
+  });
+
+const placeIn = ({ history }: Deciding, { test }: TestAssessment): number =>
+  (history.cranking?.result.tests ?? []).findIndex(({ ids }) => ids.includes(test.id));
+
+const fallen = (main: TestAssessment, deciding: Deciding): readonly Odd[] => {
+  const now = placeIn(deciding, main);
+  return (deciding.history.cranking?.result.cylinders ?? []).flatMap(({ label, alarms, change }): Odd[] =>
+    alarms.length === 0 && change?.flagged === true && change.change < 0 && change.test === now
+      ? [{ cylinder: label, kind: "dry", against: "own-past", by: -Math.expm1(change.change) }]
+      : [],
+  );
+};
+
+/** So much higher than in the test before, ln, is no scatter and no healing; judgement. */
+const recovery = 0.1;
+
+const recovered = (main: TestAssessment, deciding: Deciding): readonly Odd[] => {
+  const { tests = [], cylinders: years = [] } = deciding.history.cranking?.result ?? {};
+  const now = placeIn(deciding, main);
+  const before = tests.findLastIndex(({ use }, at) => use === "full" && at < now);
+  const id = tests[before]?.ids[0];
+  return main.cylinders.flatMap(({ label, flagged, flaggedBefore }): Odd[] => {
+    const ratios = years.find((one) => one.label === label)?.ratios ?? [];
+    const rise = (ratios[now] ?? 0) - (ratios[before] ?? 0);
+    return flaggedBefore && !flagged && rise > recovery && id !== undefined
+      ? [{ cylinder: label, kind: "dry", against: "test-before", by: Math.expm1(rise), before: id }]
+      : [];
+  });
+};
+
+/** Whether a row of another line speaks for wear of the same cylinder. What was risen again speaks for none. */
+const isBorneOut = ({ cylinder, kind, against }: Odd, rows: readonly Row[], { record }: Deciding): boolean =>
+  against !== "test-before" &&
+  rows.some(
+    ({ row, cylinder: of }) =>
+      ladder[row].line !== (kind === "dry" ? "cranking" : "leak-down") &&
+      (of === cylinder || record.engine.cylinders.length === 1) &&
+      Object.values(ladder[row].points).some((points) => points > 0),
+  );
+
+const textOf = ({ cylinder, kind, against, by, before = "" }: Odd, id: string): string => {
+  const share = percent(by);
+  if (against === "test-before")
+    return `cylinder ${cylinder} read low in ${before} and ${share} higher in ${id}, with no work in between: one of the two is out of step`;
+  if (kind === "leak-down")
+    return `cylinder ${cylinder} lost ${share} more than the others in the leak-down of ${id}, and nothing else says so`;
+  return against === "others"
+    ? `cylinder ${cylinder} read ${share} below the others in ${id}, and nothing else says so`
+    : `cylinder ${cylinder} read ${share} lower than before in ${id}, and nothing else says so`;
+};

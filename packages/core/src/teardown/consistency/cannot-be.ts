@@ -1,0 +1,110 @@
+// Figures that cannot be: outside of what the part can measure, with the slips of the pen that would bring them back inside.
+
+import { length } from "../../quantity/index.ts";
+import type { Engine } from "../../record/index.ts";
+import { lengthText, rangeText } from "../length-text.ts";
+import { partNamed, placeNamed, placeOnly } from "../places.ts";
+import type { TeardownConflict, TeardownItem } from "../teardown.ts";
+import { type Plausible, plausibleFor } from "./plausible.ts";
+
+/** What a hand does to a number: a decimal point or two astray, the wrong unit, thousandths for whole ones.
+ *  @source handbook/teardown.md 4.3 (judgement) */
+const slips = [
+  { factor: 0.1, how: "a decimal place" },
+  { factor: 10, how: "a decimal place" },
+  { factor: 0.01, how: "two decimal places" },
+  { factor: 100, how: "two decimal places" },
+  { factor: 25.4, how: "written in inches" },
+  { factor: 1 / 25.4, how: "written in millimetres" },
+  { factor: 0.001, how: "written in thousandths" },
+] as const;
+
+export interface SlipMeant {
+  readonly value: number;
+  readonly how: string;
+}
+
+/** Every slip that lands inside; none where the value itself is inside. */
+export const slipsInto = (
+  value: number,
+  { low, high }: Pick<Plausible, "low" | "high">,
+): readonly SlipMeant[] =>
+  isInside(value, { low, high })
+    ? []
+    : slips
+        .map(({ factor, how }) => ({ value: value * factor, how }))
+        .filter((meant) => isInside(meant.value, { low, high }));
+
+/** Bounds belong to it, whatever the last binary digit. */
+const isInside = (value: number, { low, high }: Pick<Plausible, "low" | "high">): boolean => {
+  const play = 1e-9 * Math.max(Math.abs(low), Math.abs(high));
+  return value > 0 && value >= low - play && value <= high + play;
+};
+
+/** Of a measured figure; undefined where it can be, or where nothing is known to judge by. */
+export const impossible = (
+  item: TeardownItem,
+  engine: Pick<Engine, "clearances" | "geometry">,
+): TeardownConflict | undefined => {
+  if (item.value < 0 && item.quantity === "runout") return belowNothing(item);
+  const plausible = plausibleFor(item, engine);
+  if (
+    plausible === undefined ||
+    isInside(item.between?.low === 0 ? item.between.high : item.value, plausible)
+  )
+    return undefined;
+  const meant = slipsInto(item.value, plausible);
+  const { unit } = item;
+  const range = `${rangeText(plausible.low, plausible.high, unit)}, by ${plausible.from}`;
+  const [only, ...more] = meant;
+  const isLikely = only !== undefined && more.length === 0;
+  return {
+    code: isLikely ? "likely-slip" : "cannot-be",
+    ...placeOnly(item),
+    quantity: item.quantity,
+    text: `${placeNamed(item)} ${item.quantity} ${lengthText(item.value, unit)} cannot be: expected ${range}`,
+    mend:
+      meant.length === 0
+        ? "measure it again"
+        : `was ${meant.map(({ value, how }) => `${lengthText(value, unit)} (${how})`).join(" or ")} meant? Look at the paper, or measure it again`,
+    ...(meant.length === 0 ? {} : { meant: meant.map(({ value }) => length(value)) }),
+    weight: "conflict",
+  };
+};
+
+const belowNothing = (item: TeardownItem): TeardownConflict => ({
+  code: "cannot-be",
+  ...placeOnly(item),
+  quantity: item.quantity,
+  text: `${placeNamed(item)} runout ${lengthText(item.value, item.unit)} is below nothing`,
+  mend: "a runout is the whole swing of the needle, never signed: measure it again",
+  weight: "conflict",
+});
+
+/** A bore this much wider at the bottom is choke, or two readings in each other's place. [m]
+ *  @source handbook/teardown.md 4.3 (judgement) */
+const choke = 0.00003;
+
+/** Of a figure made of others: a clearance of nothing, a bore that is tight at the top. */
+export const impossibleDerived = (item: TeardownItem): TeardownConflict | undefined => {
+  const { unit } = item;
+  const place = { ...placeOnly(item), quantity: item.quantity };
+  const made = item.from === undefined ? "" : ` (${item.from})`;
+  if (item.quantity === "clearance" && item.value <= 0)
+    return {
+      code: "cannot-be",
+      ...place,
+      text: `${partNamed(item)} clearance ${lengthText(item.value, unit)} cannot be: one part would not go into the other${made}`,
+      mend: "one of the two figures is wrong or belongs to another place: measure both again",
+      weight: "conflict",
+    };
+  if (item.part === "bore" && item.quantity === "taper" && item.value < -choke)
+    return {
+      code: "cannot-be",
+      ...place,
+      text: `${partNamed(item)} is ${lengthText(Math.abs(item.value), unit)} wider at the bottom than at the top${made}`,
+      mend: "bored with choke? Else top and bottom stand in each other's place: measure both again",
+      weight: "doubtful",
+    };
+  return undefined;
+};

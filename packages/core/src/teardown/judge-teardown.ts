@@ -1,0 +1,131 @@
+// One teardown of one engine, from its measurements to what follows.
+
+import type { Engine, EngineRecord, Measurement, OfferedPart } from "../record/index.ts";
+import { waitsFor, conflictsOf } from "./consistency/conflicts.ts";
+import { partCounts } from "./consistency/part-counts.ts";
+import { type Face, facesOf, withDiagonals } from "./judging/faces.ts";
+import { currentFindings, findingsOf } from "./judging/findings.ts";
+import { fitFigures } from "./judging/fits.ts";
+import { judged } from "./judging/limits.ts";
+import { type Made, asMade } from "./judging/made.ts";
+import { partVerdictsOf } from "./judging/part-verdicts.ts";
+import { currentReadings, readingsOf } from "./judging/readings.ts";
+import { oversizeFor, undersizeFor } from "./judging/resizing.ts";
+import { roundFigures } from "./judging/round-parts.ts";
+import { decidingFigures } from "./judging/which-decide.ts";
+import { lengthText } from "./length-text.ts";
+import { placeOnly } from "./places.ts";
+import type { TeardownAssessment, TeardownItem } from "./teardown.ts";
+import { spentBores } from "./work/bore-work.ts";
+import { spentJournals } from "./work/crank-work.ts";
+import type { Known } from "./work/known.ts";
+import { workList } from "./work/work-list.ts";
+
+/** Undefined where nothing of that teardown was measured.
+ *  @param teardown - its number; absent: the newest
+ *  @source handbook/teardown.md */
+export const judgeTeardown = (
+  { engine, measurements }: Pick<EngineRecord, "engine" | "measurements">,
+  teardown = Math.max(...measurements.map((one) => one.teardown)),
+): TeardownAssessment | undefined => {
+  const own = measurements.filter((one) => one.teardown === teardown);
+  const dates = own.map(({ date }) => date).toSorted();
+  const [from, to] = [dates.at(0), dates.at(-1)];
+  if (from === undefined || to === undefined) return undefined;
+  const readings = readingsOf(own);
+  const current = currentReadings(readings);
+  const faces = facesOf(current);
+  const made = [
+    ...roundFigures(current),
+    ...fitFigures(current, engine),
+    ...faces.flatMap(({ figures }) => figures),
+  ];
+  const counts = partCounts(own, engine);
+  const conflicts = conflictsOf({ items: current.map(({ item }) => item), derived: made, counts }, engine);
+  const finished = (one: Made): TeardownItem => {
+    const waits = [one.item, ...one.sources].some((source) => waitsFor(source, conflicts));
+    const item = withDiagonals(judged(one, engine), faces);
+    return waits && item.superseded === undefined ? { ...item, waits: true } : item;
+  };
+  const items = readings.map(asMade).map(finished);
+  const derived = made.map(finished);
+  const figures = decidingFigures(
+    [...items.filter((item) => current.some(({ item: now }) => isSame(now, item))), ...derived],
+    engine,
+  );
+  const findings = findingsOf(own);
+  const seenNow = currentFindings(findings, own);
+  const spent = { figures, findings: seenNow };
+  const resized = { readings: current.filter(({ item }) => !waitsFor(item, conflicts)), engine };
+  const { figures: worn, scores } = spentBores(spent);
+  const oversize = worn.length + scores.length > 0 ? oversizeFor(resized) : undefined;
+  const undersizes = (["main", "pin"] as const).flatMap((part) => {
+    const { figures: thin, marks } = spentJournals(spent, part);
+    return thin.length + marks.length > 0 ? (undersizeFor(part, resized) ?? []) : [];
+  });
+  const known: Known = {
+    engine,
+    figures,
+    findings: seenNow,
+    counts,
+    conflicts,
+    ...(oversize === undefined ? {} : { oversize }),
+    undersizes,
+    skims: skimsOf(faces, derived),
+  };
+  const notJudged = notJudgedOf(own);
+  return {
+    teardown,
+    from,
+    to,
+    items,
+    derived,
+    parts: partVerdictsOf(figures),
+    findings,
+    counts,
+    conflicts,
+    ...(oversize === undefined ? {} : { oversize }),
+    undersizes,
+    work: workList(known),
+    ...(notJudged.length === 0 ? {} : { notJudged }),
+    withoutLimit: withoutLimit(figures),
+    offeredFor: offeredFor(engine),
+  };
+};
+
+const isSame = (one: TeardownItem, other: TeardownItem): boolean =>
+  one.part === other.part &&
+  one.label === other.label &&
+  one.at === other.at &&
+  one.quantity === other.quantity &&
+  one.state === other.state &&
+  one.value === other.value;
+
+const skimsOf = (faces: readonly Face[], derived: readonly TeardownItem[]): Known["skims"] =>
+  faces.flatMap(({ part, label, flatness: { skim } }) => {
+    const unit = derived.find((item) => item.part === part)?.unit ?? "mm";
+    return skim === undefined ? [] : [{ part, label, text: lengthText(skim, unit) }];
+  });
+
+const withoutLimit = (figures: readonly TeardownItem[]): TeardownAssessment["withoutLimit"] => {
+  const bare = figures.filter(({ verdicts }) => verdicts.length === 0);
+  return [...new Map(bare.map(({ part, quantity }) => [`${part}|${quantity}`, { part, quantity }])).values()];
+};
+
+/** Volumes and forces. */
+const notJudgedOf = (measurements: readonly Measurement[]): NonNullable<TeardownAssessment["notJudged"]> => [
+  ...new Map(
+    measurements
+      .filter(({ value }) => value.kind === "volume" || value.kind === "force")
+      .map((one) => [
+        `${one.part}|${one.label ?? ""}|${one.quantity}`,
+        {
+          ...placeOnly({ part: one.part, ...(one.label === undefined ? {} : { label: one.label }) }),
+          quantity: one.quantity,
+        },
+      ]),
+  ).values(),
+];
+
+const offeredFor = ({ offered }: Engine): readonly OfferedPart[] =>
+  (["bore", "main", "pin"] as const).filter((part) => offered[part] !== undefined);

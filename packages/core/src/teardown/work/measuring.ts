@@ -1,0 +1,102 @@
+// Before any work: what has to be measured better, and what was not measured at all.
+
+import type { MeasuredPart } from "../../record/index.ts";
+import { figuresText } from "../judging/figure-text.ts";
+import { deciding } from "../judging/limits.ts";
+import { partNamed } from "../places.ts";
+import type { PartCount, TeardownItem } from "../teardown.ts";
+import { type Answer, type Known, counted, isTooClose, isUnfinished, labelsIn, wears } from "./known.ts";
+
+/** Too close to tell is never work: what would settle it, a line a part and quantity.
+ *  @param parts - of the group that is asked  @param settled - parts that are machined or replaced anyhow */
+export const measureBetter = (
+  known: Known,
+  parts: readonly MeasuredPart[],
+  settled: readonly MeasuredPart[],
+): readonly Answer[] => {
+  const open = known.figures.filter(
+    (item) => parts.includes(item.part) && !settled.includes(item.part) && isTooClose(item),
+  );
+  const kinds = [...new Map(open.map((item) => [`${item.part}|${item.quantity}`, item])).values()];
+  return kinds.map(({ part, quantity }) => {
+    const own = open.filter((item) => item.part === part && item.quantity === quantity);
+    const labels = labelsIn(own);
+    const which = labels.length === 0 ? part : counted(part, labels);
+    return {
+      text: `measure ${which} better, ${quantity}: ${settledBy(own)}`,
+      why: `too close to tell: ${figuresText(own)}`,
+      labels,
+    };
+  });
+};
+
+/** The settlements of several figures, each once. */
+const settledBy = (items: readonly TeardownItem[]): string => {
+  const texts = [...new Set(items.flatMap((item) => deciding(item)?.settlement?.text ?? []))];
+  return texts.length === 0 ? "again" : texts.join("; or ");
+};
+
+/** Figures that contradict: measured again, or asked about, before anything follows from them. */
+export const clearConflicts = (known: Known, parts: readonly MeasuredPart[]): readonly Answer[] =>
+  known.conflicts
+    .filter(
+      ({ code, weight, part }) =>
+        weight === "conflict" &&
+        parts.includes(part) &&
+        // a misprint of a part that nobody measured stops nothing
+        (code !== "limit-misprint" || known.figures.some((item) => item.part === part)),
+    )
+    .map(({ text, mend, label }) => ({ text: mend, why: text, labels: label === undefined ? [] : [label] }));
+
+/** What the shop gave back or the box held, outside what is wanted of it: told to whoever made it, before assembly. */
+export const returned = (known: Known, parts: readonly MeasuredPart[]): readonly Answer[] => {
+  const off = known.figures.filter(
+    (item) => parts.includes(item.part) && isUnfinished(item) && !isFiled(item),
+  );
+  const kinds = [...new Map(off.map((item) => [`${item.part}|${item.state}`, item])).values()];
+  return kinds.map(({ part, state }) => {
+    const own = off.filter((item) => item.part === part && item.state === state);
+    const labels = labelsIn(own);
+    const which = labels.length === 0 ? part : counted(part, labels);
+    return {
+      text:
+        state === "new part"
+          ? `${which}, new: not what is wanted; the right part? Measure again before it goes in`
+          : `${which}, as the shop gave it back: not what is wanted; show the shop, measure together`,
+      why: figuresText(own),
+      labels,
+    };
+  });
+};
+
+/** Too small a gap of a new ring is filed, not sent back. */
+const isFiled = (item: TeardownItem): boolean =>
+  item.part === "ring" && item.quantity === "end gap" && wears(item, deciding(item)) === "back";
+
+/** Never taken for good: the one that was left out may be the worst.  @param renewed - parts that are replaced anyhow */
+export const measureMissing = (
+  known: Known,
+  parts: readonly MeasuredPart[],
+  renewed: readonly MeasuredPart[],
+): readonly Answer[] =>
+  known.counts
+    .filter(({ part, missing }) => parts.includes(part) && !renewed.includes(part) && missing.length > 0)
+    .map((count) => ({
+      text: `measure ${missingText(count)}`,
+      why: whyMissing(count, known),
+      labels: count.missing,
+    }));
+
+const missingText = ({ part, quantity, missing }: PartCount): string =>
+  `${missing.length === 1 ? partNamed({ part, label: missing[0] ?? "" }) : counted(part, missing)}${quantity === undefined ? "" : `, ${quantity}`}`;
+
+const whyMissing = (
+  { part, expected, measured, from, otherCounts }: PartCount,
+  { engine }: Known,
+): string => {
+  const told = `${String(measured)} of ${String(expected)} measured`;
+  const field = part === "pin" ? "layout.pins" : "layout.mains";
+  if (from !== "usual for the layout") return told;
+  const others = otherCounts === undefined ? "" : `, ${otherCounts.join(" or ")} by another layout`;
+  return `${told}, the usual number${others}; if this engine has fewer: sealtrend engine set ${engine.id} ${field} ${String(measured)}`;
+};

@@ -1,0 +1,55 @@
+// A figure against the same figure of other cylinders and journals. Expected values by hand, beside each test.
+
+import { expect, test } from "vitest";
+import {
+  apartFromSiblings,
+  swappedDigits,
+  swaps,
+  wholeTurn,
+} from "../../../packages/core/src/teardown/consistency/siblings.ts";
+import { row } from "./consistency-samples.ts";
+
+const pins = { part: "pin", quantity: "diameter", at: "front/0" } as const;
+
+test("a diameter off by one turn of the micrometer is asked about", () => {
+  const metric = row(pins, [57.98, 57.99, 57.48, 57.98], { instrument: "micrometer" });
+  expect(metric.map((item) => wholeTurn(item, metric)?.mend)).toEqual([
+    undefined,
+    undefined,
+    "was it 57.98 mm? Measure it again",
+    undefined,
+  ]);
+  const inches = row(pins, [2.4986, 2.4985, 2.4736, 2.4984], { unit: "in", instrument: "micrometer" });
+  expect(inches.map((item) => wholeTurn(item, inches)?.code)).toEqual([
+    undefined,
+    undefined,
+    "whole-turn",
+    undefined,
+  ]);
+});
+
+test("two figures in each other's place are asked about: 85.62 for 86.52", () => {
+  expect(swaps("86.52")).toEqual(["68.52", "85.62", "86.25"]);
+  const bores = row({ part: "bore", quantity: "diameter", at: "top/axial" }, [86.52, 86.53, 85.62, 86.51]);
+  expect(bores.map((item) => swappedDigits(item, bores)?.mend)).toEqual([
+    undefined,
+    undefined,
+    "two figures swapped: was 86.52 mm meant?",
+    undefined,
+  ]);
+});
+
+// by hand: median 57.98, deviations 0 0 .01 .01 .2, their median .01, five spreads .074
+test("one reading far from its fellows is doubtful, a journal that is thinner all over is not", () => {
+  const front = row(pins, [57.98, 57.99, 57.97, 57.78, 57.98]);
+  expect(apartFromSiblings(front)).toMatchObject([
+    {
+      code: "apart-from-siblings",
+      label: "4",
+      weight: "doubtful",
+      text: "pin 4 front/0 diameter 57.78 mm stands 0.20 mm below the others",
+    },
+  ]);
+  const rear = row({ ...pins, at: "rear/0" }, [57.98, 57.99, 57.97, 57.78, 57.98]);
+  expect(apartFromSiblings([...front, ...rear])).toEqual([]);
+});
