@@ -18,8 +18,9 @@ export interface Io {
   now(): string;
   readonly env: Readonly<Record<string, string | undefined>>;
   readonly cwd: string;
-  /** Asks one line of a person; undefined at end of input. Only where `interactive`. */
-  ask(question: string): Promise<string | undefined>;
-  /** All of standard input, as bytes. */
+  /** Asks one line of a person; undefined at end of input. Only where `interactive`.
+   *  @param ifLeft - printed where the person leaves by Ctrl-C: what was typed before */
+  ask(question: string, ifLeft?: string): Promise<string | undefined>;
+  /** All of standard input, as bytes; nothing where it is a terminal, which would wait for ever. */
   readInput(): Promise<Uint8Array>;
 }

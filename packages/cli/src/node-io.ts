@@ -24,6 +24,7 @@ export const nodeIo = (): Io => {
     cwd: process.cwd(),
     ask: asker(),
     readInput: async () => {
+      if (isatty(0)) return new Uint8Array();
       const { buffer } = await import("node:stream/consumers");
       return buffer(process.stdin);
     },
@@ -59,7 +60,7 @@ const asker = (): Io["ask"] => {
     return lines;
   };
   let lines: Interface | undefined;
-  return async (question) => {
+  return async (question, ifLeft = "") => {
     process.stderr.write(question);
     if (ahead.length > 0 || ended) return ahead.shift();
     lines ??= await open();
@@ -68,7 +69,7 @@ const asker = (): Io["ask"] => {
       const interrupt = (): void => {
         waiting = undefined;
         process.exitCode = interrupted;
-        process.stderr.write("\n");
+        process.stderr.write(`\n${ifLeft}`);
         input.close();
       };
       process.once("SIGINT", interrupt);

@@ -80,7 +80,7 @@ const inLetters = (io: Io, letters: "ascii" | "as told"): Io => {
     err: (text) => {
       io.err(shows(text));
     },
-    ask: (question) => io.ask(shows(question)),
+    ask: (question, ifLeft = "") => io.ask(shows(question), shows(ifLeft)),
   };
 };
 

@@ -18,11 +18,13 @@ import { gaugeList } from "./gauge-list.ts";
 import { history } from "./history.ts";
 import { how } from "./how.ts";
 import { note } from "./note.ts";
+import { page } from "./page.ts";
 import { proofread } from "./proofread.ts";
 import { restate } from "./restate.ts";
 import { rules } from "./rules.ts";
 import { service } from "./service.ts";
 import { show } from "./show.ts";
+import { teardown } from "./teardown.ts";
 import { undo } from "./undo.ts";
 
 export const commands: readonly Command[] = [
@@ -31,6 +33,8 @@ export const commands: readonly Command[] = [
   show,
   history,
   decide,
+  teardown,
+  page,
   how,
   expectedReading,
   engineAdd,

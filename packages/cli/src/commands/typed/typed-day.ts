@@ -10,7 +10,7 @@ import { usageFault } from "../usage.ts";
 export const typedDay = (
   args: Args,
   { today }: Pick<Io, "today">,
-  of: "the test" | "the work" | "the note",
+  of: "the test" | "the work" | "the note" | "the measuring",
 ): string | undefined => {
   const typed = args.text("date")?.trim();
   if (typed === undefined) return undefined;

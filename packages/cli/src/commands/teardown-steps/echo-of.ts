@@ -1,0 +1,45 @@
+// The answer to a line that was just taken: judged with what it is compared with and no more, so that the last of two hundred
+// lines is answered as fast as the first.
+
+import { type MeasuredPart, type Measurement, type TypedMeasurement, judgeTeardown } from "@sealtrend/core";
+import { echoLines } from "../../render/teardown/teardown-echo.ts";
+import type { MeasuredEngine } from "./measured-engine.ts";
+import { type Entry, asRecorded, typedMeasurements } from "./typed-entry.ts";
+
+interface Known extends Pick<MeasuredEngine, "engine" | "measurements"> {
+  readonly width: number;
+  /** The value of --units. */
+  readonly units: string | undefined;
+}
+
+/** Lines without line ends. */
+export const echoOf = (
+  measurements: readonly TypedMeasurement[],
+  entry: Entry,
+  { engine, measurements: before, width, units }: Known,
+): readonly string[] => {
+  const [first] = measurements;
+  if (first === undefined) return ["  nothing taken"];
+  const all = [...before, ...asRecorded(typedMeasurements(entry))].filter((one) => isBeside(one, first));
+  const assessment = judgeTeardown({ engine, measurements: all }, first.teardown);
+  return assessment === undefined ? [] : echoLines(assessment, measurements, { width, units });
+};
+
+/** Parts that run in each other. */
+const pairs: readonly (readonly MeasuredPart[])[] = [
+  ["bore", "piston", "ring"],
+  ["main", "main bearing"],
+  ["pin", "rod bearing"],
+  ["guide", "stem"],
+];
+
+/** The same quantity of every part of its kind, and all of what runs in this one. */
+const isBeside = (
+  { part, label, quantity }: Measurement,
+  typed: Pick<TypedMeasurement, "part" | "label" | "quantity">,
+): boolean => {
+  if (part === typed.part) return quantity === typed.quantity || label === typed.label;
+  const pair = pairs.find((parts) => parts.includes(typed.part));
+  // the pin of a rod has a number of its own
+  return pair?.includes(part) === true && (label === typed.label || pair.includes("pin"));
+};

@@ -1,0 +1,40 @@
+// Lines of a file or of standard input: each is echoed at once, and all faults are found before anything is written.
+
+import { type Engine, type Problem, type TypedMeasurement, type TypingContext } from "@sealtrend/core";
+import { Stop } from "../../command.ts";
+import { type Entry, takeLine } from "./typed-entry.ts";
+
+export interface Source {
+  readonly file: string;
+  readonly lines: readonly string[];
+}
+
+/** @param echo - called with each line that was taken, and all that was before it
+ *  @throws Stop 1 with every fault */
+export const readLines = (
+  { file, lines }: Source,
+  {
+    start,
+    engine,
+    echo,
+  }: {
+    readonly start: TypingContext;
+    readonly engine: Engine;
+    readonly echo: (measurements: readonly TypedMeasurement[], entry: Entry) => void;
+  },
+): Entry => {
+  const problems: Problem[] = [];
+  const entry = lines.reduce<Entry>(
+    (so, text, i) => {
+      const took = takeLine(text, so, { line: i + 1, engine });
+      if (took.kind === "fault")
+        problems.push(...took.problems.map((one) => ({ ...one, file, line: i + 1 })));
+      if (took.kind === "measured") echo(took.measurements, took.entry);
+      return took.entry;
+    },
+    { context: start, taken: [] },
+  );
+  const errors = problems.filter(({ severity }) => severity === "error");
+  if (errors.length > 0) throw new Stop(1, problems);
+  return entry;
+};

@@ -1,0 +1,121 @@
+// teardown: what was measured on an engine taken apart, typed a line a part, and what it comes to.
+
+import type { TypedMeasurement } from "@sealtrend/core";
+import { type Answer, type Args, type Command, Stop } from "../command.ts";
+import type { Io } from "../io.ts";
+import { openLogbook } from "../logbook/open-logbook.ts";
+import { nodeWorld } from "../logbook/world.ts";
+import { refuseDemo } from "./refuse-demo.ts";
+import { askLines } from "./teardown-steps/ask-lines.ts";
+import { echoOf } from "./teardown-steps/echo-of.ts";
+import { givenLines } from "./teardown-steps/given-lines.ts";
+import { type MeasuredEngine, measuredEngine } from "./teardown-steps/measured-engine.ts";
+import { readLines } from "./teardown-steps/read-lines.ts";
+import { saveMeasurements } from "./teardown-steps/save-measurements.ts";
+import { startContext } from "./teardown-steps/start-context.ts";
+import { teardownAnswer } from "./teardown-steps/teardown-answer.ts";
+import { teardownOptions } from "./teardown-steps/teardown-options.ts";
+import { type Entry, typedMeasurements } from "./teardown-steps/typed-entry.ts";
+import { recordedTeardown, teardownFor } from "./teardown-steps/which-teardown.ts";
+import { typedDay } from "./typed/typed-day.ts";
+import { typedWords } from "./typed/typed-words.ts";
+import { usage } from "./usage.ts";
+
+export const teardown: Command = {
+  name: "teardown",
+  summary: "figures of an engine taken apart: inside, outside or too close to tell, and what work follows",
+  examples: [
+    "sealtrend teardown tractor --from rods.txt --unit in --instrument thread",
+    "sealtrend teardown tractor",
+    "sealtrend teardown tractor --no-input --why",
+  ],
+  positionals: [{ name: "ENGINE", help: "the engine; may be left out where there is only one", need: "may" }],
+  options: teardownOptions,
+  run: async (args, io) => {
+    const given = await givenLines(args, io);
+    const open = async (purpose: "read" | "write"): Promise<MeasuredEngine> =>
+      measuredEngine(args, await openLogbook(nodeWorld(io), purpose, args.text("logbook")));
+    if (given.kind !== "lines") {
+      const place = await open("read");
+      const isDemo = place.logbook.facts.demo;
+      if (given.kind === "none" || isDemo) return recorded(args, io, place, isDemo ? [demoSaid] : []);
+    }
+    const place = await open("write");
+    refuseDemo(place.logbook);
+    const day = typedDay(args, io, "the measuring") ?? io.today;
+    const which = teardownFor(args, place.measurements, day);
+    const start = startContext(args, { day, teardown: which.teardown, engine: place.engine });
+    const say = sayTo(args, io, given.kind);
+    const echo = (measurements: readonly TypedMeasurement[], entry: Entry): void => {
+      say(echoOf(measurements, entry, { ...place, width: io.width, units: args.text("units") }));
+    };
+    const known = { engine: place.engine, start, echo, say };
+    const entry = given.kind === "lines" ? readLines(given, known) : await askLines(io, known);
+    const typed = typedMeasurements(entry);
+    const read = given.kind === "lines" ? given.asides : [];
+    const asides = [...which.asides, ...read, ...daysAhead(typed, io.today)];
+    const last = typed.at(-1);
+    if (last === undefined) {
+      if (given.kind === "lines") throw noFigure(given.file);
+      return recorded(args, io, place, asides);
+    }
+    const saved = await saveMeasurements({
+      logbook: place.logbook,
+      engine: place.engine,
+      entry,
+      command: commandLine(args, place.id),
+      ...(given.kind === "lines" ? { source: given.file } : {}),
+    });
+    return teardownAnswer(args, io, {
+      place: measuredEngine(args, place.logbook),
+      teardown: last.teardown,
+      asides,
+      saved,
+    });
+  },
+};
+
+const demoSaid = "the demo is invented: nothing is entered there; this judges what it holds";
+
+/** What is recorded, judged. */
+const recorded = (args: Args, io: Io, place: MeasuredEngine, asides: readonly string[]): Answer => {
+  if (place.problems.length > 0) throw new Stop(1, place.problems);
+  const number = recordedTeardown(args, place.measurements, place.id);
+  return teardownAnswer(args, io, { place, teardown: number, asides });
+};
+
+/** On a terminal the echo is part of the talk; elsewhere it is about the answer, as is all beside a document. */
+const sayTo =
+  (args: Args, io: Io, kind: "lines" | "asked") =>
+  (lines: readonly string[]): void => {
+    const text = lines.map((line) => `${line}\n`).join("");
+    if (kind === "asked" && !args.flag("json")) io.out(text);
+    else io.err(text);
+  };
+
+/** A day to come, which a slip of the pen in a line makes: it is saved all the same. */
+const daysAhead = (typed: readonly TypedMeasurement[], today: string): readonly string[] => {
+  const days = [...new Set(typed.map(({ date }) => date).filter((date) => date > today))];
+  if (days.length === 0) return [];
+  return [`dated after today (${today}): ${days.join(", ")}; if that is a slip: sealtrend undo`];
+};
+
+const noFigure = (file: string) =>
+  usage(
+    "lines-none",
+    `${file} holds no figure`,
+    "a line a part, such as: bore 3: 86.62 86.58 86.56 86.55 86.53 86.52 mm",
+    "sealtrend how teardown shows what is measured where",
+    1,
+  );
+
+/** What undo shows. */
+const commandLine = (args: Args, id: string): string => {
+  const words = typedWords(
+    args,
+    "teardown",
+    id,
+    teardownOptions.filter(({ value }) => value !== undefined),
+  );
+  return args.flag("new-teardown") ? `${words} --new-teardown` : words;
+};

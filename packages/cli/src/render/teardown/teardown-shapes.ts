@@ -1,0 +1,49 @@
+// What a line may look like: the order of the figures of the parts that are measured most, and every shape.
+
+import { type TypingShape, figureShapes, typingHelp } from "@sealtrend/core";
+import { prose } from "../prose.ts";
+import { narrow } from "../table.ts";
+
+const usual = ["bore 3:", "main 4:", "rod bearing 2:"];
+
+/** The order of the figures where it is asked for most. */
+export const orderLines = (width: number): readonly string[] =>
+  typingHelp
+    .filter(({ kind, example }) => kind === "part" && usual.some((begins) => example.startsWith(begins)))
+    .flatMap((shape) => stacked(shape, width));
+
+/** Every shape: parts, what is seen, what holds for the lines that follow, figures. */
+export const shapeLines = (width: number): readonly string[] => {
+  const of = (kind: TypingShape["kind"]): readonly TypingShape[] =>
+    typingHelp.filter((shape) => shape.kind === kind);
+  return [
+    "Parts, figures in this order",
+    ...shapesIn(of("part"), width),
+    "Seen, not measured",
+    ...shapesIn(of("finding"), width),
+    "What holds from here on",
+    ...shapesIn(of("setting"), width),
+    "A figure",
+    ...shapesIn(figureShapes, width),
+  ];
+};
+
+interface Shape {
+  readonly example: string;
+  readonly means: string;
+}
+
+const column = 34;
+
+/** Side by side; a long example, and all on a narrow screen, has its meaning below. */
+const shapesIn = (shapes: readonly Shape[], width: number): readonly string[] =>
+  shapes.flatMap((shape) =>
+    width < narrow || shape.example.length > column - 4
+      ? stacked(shape, width)
+      : prose(shape.means, width, `  ${shape.example.padEnd(column - 2)}`),
+  );
+
+const stacked = ({ example, means }: Shape, width: number): readonly string[] => [
+  ...prose(example, width, "  "),
+  ...prose(means, width, "      "),
+];

@@ -1,0 +1,30 @@
+// The work that follows, in the order of asking, and the caution of the first line that can hurt. What has to be measured
+// first is told apart: what settles it, what to check, what is missing.
+
+import type { TeardownAssessment, WorkLine } from "@sealtrend/core";
+import { prose } from "../prose.ts";
+import { markedList } from "./teardown-listed.ts";
+
+/** @param most - lines told; the rest is counted  @param why - whether the figures that ask for it are told, or stand above */
+export const workLines = (
+  { work }: TeardownAssessment,
+  { width, most, why }: { readonly width: number; readonly most: number; readonly why: "told" | "above" },
+): readonly string[] => {
+  const done = work.filter(({ code }) => !measuring.includes(code));
+  return markedList(
+    "work",
+    done.map((line) => (why === "told" ? workText(line) : line.text)),
+    { width, most },
+  );
+};
+
+const measuring: readonly WorkLine["code"][] = ["measure-better", "measure-missing"];
+
+/** `bore to +0.50 mm, all four: bore 3 taper 0.12 mm`. */
+const workText = ({ text, why }: WorkLine): string => (why === "" ? text : `${text}: ${why}`);
+
+/** One caution at most: that of the first work that has one. */
+export const careLines = ({ work }: TeardownAssessment, width: number): readonly string[] => {
+  const caution = work.map((line) => line.caution).find((text) => text !== undefined);
+  return caution === undefined ? [] : prose(caution, width, "CARE   ");
+};
