@@ -64,3 +64,7 @@ export const lines: readonly string[] = [
   "alllow",
   "stored",
 ];
+
+/** Numbers of ours that are no results: examples to type, the hours of a published rule, and where a chance is not told finer. */
+export const ours =
+  /'\[\{[\s\S]*?\}\]'|--own 11y|ownership 11y|--renewed 2004|renewed 2004|74\/80|--price work\.reRing=620|prices\.work\.reRing 620|50 h or more|TM 10\S+|4 from two|more than 99 in 100|less than 1 in 100|\(4\)/g;

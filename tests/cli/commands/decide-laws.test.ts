@@ -38,7 +38,7 @@ test.each(["psi", "bar", "kgf/cm2", "metric"])(
 
 test("a limit is printed in the unit asked for", async () => {
   // 1000 kPa x 1.061 in psi: 153.9
-  expect(await screen(`healthy ${open} --units psi`)).toMatch(/the limit 6\.1 % higher \(154 psi\)/);
+  expect(await screen(`healthy ${open} --units psi --why`)).toMatch(/the limit 6\.1 % higher \(154 psi\)/);
 });
 
 test("the order of rows in notes.csv and tests.csv changes nothing", async () => {

@@ -28,7 +28,13 @@ export interface Desk {
   /** Runs a command line in this folder; `answers` makes it a terminal. */
   type(
     line: readonly string[],
-    given?: { answers?: readonly string[]; env?: Record<string, string>; width?: number },
+    given?: {
+      answers?: readonly string[];
+      env?: Record<string, string>;
+      width?: number;
+      /** Standard input. */
+      input?: string;
+    },
   ): Promise<Said>;
   /** The document of a command line under --json. */
   json(...line: readonly string[]): Promise<Record<string, unknown>>;
@@ -45,9 +51,9 @@ export const newDesk = (): Desk => {
   });
   const at = (name: string): string => join(folder, name);
   const home = { HOME: at("home"), XDG_DATA_HOME: at("data"), XDG_STATE_HOME: at("state") };
-  const type: Desk["type"] = async (line, { answers, env = {}, width = 80 } = {}) => {
+  const type: Desk["type"] = async (line, { answers, env = {}, width = 80, input = "" } = {}) => {
     const asked = answers === undefined ? {} : { answers, interactive: true, terminal: true };
-    const io = fakeIo({ cwd: folder, env: { ...home, ...env }, width, ...asked });
+    const io = fakeIo({ cwd: folder, env: { ...home, ...env }, width, input, ...asked });
     const exit = await run(line, io);
     return { exit, out: io.stdout(), err: io.stderr(), asked: io.asked() };
   };

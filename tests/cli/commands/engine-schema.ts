@@ -1,6 +1,13 @@
 // The JSON Schema of engine.json, made from the table of its fields: what the published file must be.
 
-import { type FieldKind, engineFields, expectation } from "@sealtrend/core";
+import {
+  type FieldKind,
+  engineFields,
+  expectation,
+  lengthUnits,
+  limitQuantitiesOf,
+  partNames,
+} from "@sealtrend/core";
 
 type Schema = Readonly<Record<string, unknown>>;
 
@@ -12,6 +19,69 @@ const labels: Schema = {
   items: { type: "string", pattern: "^[A-Za-z0-9]{1,4}$" },
 };
 
+/** Lowest and highest; null where an end is open. */
+const pair: Schema = { type: "array", minItems: 2, maxItems: 2, items: { type: ["number", "null"] } };
+const unit: Schema = { enum: lengthUnits };
+const newOrWear: Schema = { anyOf: [{ required: ["new"] }, { required: ["wear"] }] };
+
+const clearance: Schema = {
+  type: "object",
+  required: ["part", "quantity", "unit"],
+  ...newOrWear,
+  properties: {
+    part: { enum: partNames },
+    label: { type: "string", description: "for one of them only: a journal's number, in or ex of valves" },
+    at: { type: "string", description: "for one place only: ring 1, 2 or oil" },
+    quantity: {
+      type: "string",
+      description: partNames
+        .map(
+          (part) =>
+            `${part}: ${limitQuantitiesOf(part)
+              .map(({ name }) => name)
+              .join(", ")}`,
+        )
+        .filter((line) => !line.endsWith(": "))
+        .join("; "),
+    },
+    new: { ...pair, description: "wanted after the work" },
+    wear: { ...pair, description: "what may stay in" },
+    unit,
+    source: { type: "string" },
+    also: {
+      type: "object",
+      required: ["unit"],
+      ...newOrWear,
+      properties: { new: pair, wear: pair, unit },
+      description: "the same limits as printed in a second unit, to find a misprint",
+    },
+  },
+};
+
+const offered = (example: string): Schema => ({
+  type: "object",
+  properties: Object.fromEntries(
+    ["bore", "main", "pin"].map((part) => [
+      part,
+      {
+        type: "object",
+        required: ["unit", "sizes"],
+        properties: {
+          unit,
+          sizes: {
+            type: "array",
+            minItems: 1,
+            uniqueItems: true,
+            items: { type: "number", exclusiveMinimum: 0 },
+          },
+        },
+      },
+    ]),
+  ),
+  additionalProperties: false,
+  description: `such as ${example}`,
+});
+
 const fieldSchema = (field: FieldKind): Schema => {
   switch (field.kind) {
     case "text":
@@ -21,7 +91,11 @@ const fieldSchema = (field: FieldKind): Schema => {
     case "word":
       return { enum: field.words };
     case "number":
-      return { type: "number", minimum: field.least, maximum: field.most };
+      return {
+        type: field.whole === true ? "integer" : "number",
+        minimum: field.least,
+        maximum: field.most,
+      };
     case "price":
       return { type: "number", minimum: 0 };
     case "quantity":
@@ -33,12 +107,12 @@ const fieldSchema = (field: FieldKind): Schema => {
       return labels;
     case "banks":
       return { type: "array", items: labels };
+    case "clearances":
+      return { type: "array", items: clearance, description: `such as ${field.example}` };
+    case "offered":
+      return offered(field.example);
     case "curves":
-    case "any":
-      return {
-        type: field.example.startsWith("[") ? "array" : "object",
-        description: `such as ${field.example}`,
-      };
+      return { type: "array", description: `such as ${field.example}` };
   }
 };
 

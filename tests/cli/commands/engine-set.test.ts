@@ -199,3 +199,47 @@ test("the document says what was before and after", async () => {
     after: "farm",
   });
 });
+
+const taper = '{ "part": "bore", "quantity": "taper", "wear": [null, 0.10], "unit": "mm" }';
+
+test("the maker's limits for parts are set as JSON and keep the digits they were typed with", async () => {
+  const desk = newDesk();
+  desk.put("logbook/pump/engine.json", byHand);
+  expect(await desk.type([...set, "pump", "limits.clearances", `[${taper}]`])).toMatchObject({ exit: 0 });
+  expect(desk.text("logbook/pump/engine.json")).toBe(
+    byHand.replace(/ }$/, `,\r\n  "limits": { "clearances": [${taper}] } }`),
+  );
+  await desk.type([...set, "pump", "limits.offered", '{ "bore": { "unit": "mm", "sizes": [0.50] } }']);
+  await desk.type([...set, "pump", "layout.mains", "5"]);
+  expect(JSON.parse(desk.text("logbook/pump/engine.json").slice(1))).toMatchObject({
+    limits: { offered: { bore: { unit: "mm", sizes: [0.5] } } },
+    layout: { mains: 5 },
+  });
+});
+
+test("each fault of a limit is named by its path, with its mend, and nothing is written", async () => {
+  const desk = await deskWithPump();
+  const before = desk.text("logbook/pump/engine.json");
+  const bad = `[${taper}, { "part": "bore", "quantity": "tapper", "wear": 0.1, "unit": "mm" }]`;
+  const { exit, err } = await desk.type([...set, "pump", "limits.clearances", bad]);
+  expect(exit).toBe(2);
+  expect(err).toContain('with that, limits.clearances[1].quantity is "tapper"');
+  expect(err).toContain('write "taper"');
+  expect(err).toContain("with that, limits.clearances[1].wear is 0.1");
+  expect(err).toContain("write [null, 0.1]");
+  for (const [path, value] of [
+    ["limits.clearances", "0.1"],
+    ["limits.clearances", "taper 0.1"],
+    ["limits.offered", "[0.5]"],
+    ["layout.mains", "4.5"],
+  ])
+    expect(await desk.type([...set, "pump", path ?? "", value ?? ""])).toMatchObject({ exit: 2 });
+  expect(desk.text("logbook/pump/engine.json")).toBe(before);
+});
+
+test("a part of the limits is set as a whole, or in an editor", async () => {
+  const desk = await deskWithPump();
+  const { exit, err } = await desk.type([...set, "pump", "limits.offered.bore", "0.5"]);
+  expect(exit).toBe(2);
+  expect(err).toContain("limits.offered.bore is a part of limits.offered, which is set as a whole");
+});

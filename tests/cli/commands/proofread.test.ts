@@ -226,3 +226,29 @@ test("Where an interrupted command was taken back first, nothing else was change
     "no fault in 2 files; nothing else was changed.\n",
   );
 });
+
+test("what was measured on the engine taken apart is read row by row", async () => {
+  const rows = [
+    "date,part,label,at,quantity,value,unit,instrment",
+    "2026-05-02,bore,1,top/thrust,diameter,86.62,mm,bore-gauge",
+    "2026-05-02,bore,9,top/thrust,diameter,+86.62,mm,bore-gauge",
+    "2099-05-02,crank,,,end play,0.15,mm,dial",
+    "",
+  ].join("\n");
+  const place = mendPlace({ "pump/engine.json": boatJson, "pump/measurements.csv": rows });
+  const { problems } = documentOf((await place.run(["proofread", "--json"])).json());
+  expect(problems.map(({ code, line, column }) => `${code} ${String(line)}:${String(column)}`)).toEqual([
+    "column-unknown 1:40",
+    "label-bad 3:17",
+    "measure-bad 3:39",
+    "date-ahead 4:1",
+  ]);
+});
+
+test("what the owner has beside the gauges is a name that is known", async () => {
+  const place = mendPlace({
+    "logbook.json": '{ "demo": false, "tools": ["borescope"] }',
+    "pump/engine.json": boatJson,
+  });
+  expect(documentOf((await place.run(["proofread", "--json"])).json()).problems).toEqual([]);
+});

@@ -9,6 +9,6 @@ export const assessedDecision = (): DecisionAssessment => {
     "pump",
   );
   if (engine === undefined) throw new Error("the engine is sound");
-  const record = { engine, gauges: [], tests: [], services: [], notes: [] };
+  const record = { engine, gauges: [], tests: [], services: [], notes: [], measurements: [] };
   return assessDecision(record, { today: "2026-11-25", opened: "pistons-in" });
 };

@@ -12,6 +12,7 @@ import { decideDocument } from "../documents/decide-document.ts";
 import { decideScreen } from "../render/decide/decide.ts";
 import { pressureUnit, unitRead } from "../render/units.ts";
 import { decideOptions } from "./decide-steps/decide-options.ts";
+import { typedAge } from "./decide-steps/typed-age.ts";
 import { ownershipOf } from "./decide-steps/typed-ownership.ts";
 import { typedPrices } from "./decide-steps/typed-prices.ts";
 import { ownSheets } from "./own-sheets.ts";
@@ -37,6 +38,7 @@ export const decide: Command = {
       today: io.today,
       prices,
       ...(ownership === undefined ? {} : { ownership }),
+      ...typedAge(args, io.today),
       ...own.options,
     };
     const assessment = assessDecision(record, choices);
@@ -47,7 +49,12 @@ export const decide: Command = {
     const detail = args.flag("why") ? "why" : "short";
     const lines = decideScreen(assessment, { unit, width: io.width, detail, ...kept });
     const aside = own.aside + (saidAside(logbook).aside ?? "");
-    const json = decideDocument(assessment, { unit: "kPa", ...kept });
+    const rules = args.text("rules");
+    const json = {
+      ...decideDocument(assessment, { unit: "kPa", ...kept }),
+      rules: rules === undefined ? undefined : { from: rules },
+      faults: own.faultsFrom === undefined ? undefined : { from: own.faultsFrom },
+    };
     return { exit: 0, text: `${lines.join("\n")}\n`, json, ...(aside === "" ? {} : { aside }) };
   },
 };
@@ -73,6 +80,7 @@ const keptForGood = (
   choices: DecisionChoices,
   { horizon, done }: DecisionAssessment,
 ): DecisionAssessment | undefined => {
-  const asked = horizon.kind === "years" && done.length > 0 && record.engine.renewed !== undefined;
+  const age = choices.renewed ?? record.engine.renewed;
+  const asked = horizon.kind === "years" && done.length > 0 && age !== undefined;
   return asked ? assessDecision(record, { ...choices, ownership: { kind: "for-good" } }) : undefined;
 };

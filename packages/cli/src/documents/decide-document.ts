@@ -4,6 +4,7 @@ import {
   type Comparison,
   type DecisionAssessment,
   type FoundRow,
+  type MeasureNow,
   type PressureUnit,
   type Swing,
   type WearChannel,
@@ -14,6 +15,7 @@ import {
 import { flipText, flipsOf } from "../render/decide/decide-flips.ts";
 import { guardText, guardTexts } from "../render/decide/decide-guards.ts";
 import { limitDocument } from "../render/decide/decide-limit.ts";
+import { measureMinutes } from "../render/decide/decide-measure.ts";
 import { headline } from "../render/decide/decide-headline.ts";
 import { reasonText } from "../render/decide/decide-reason.ts";
 
@@ -28,7 +30,11 @@ export const decideDocument = (
     schema: "sealtrend/decide@1",
     engine: { id: history.record.engine.id, name: history.record.engine.name },
     test: test === undefined ? undefined : { id: test.test.id, date: test.test.date, trust: test.trust.code },
-    decision: { code: decision.verdict, text: headline(assessment), why: plain(reasonText(assessment)) },
+    decision: {
+      code: decision.verdict,
+      text: headline(assessment),
+      why: plain(reasonText(assessment, unit)),
+    },
     basis: decision.basis,
     reasons: decision.reasons,
     margin: decision.margin,
@@ -80,6 +86,16 @@ export const decideDocument = (
       text: plain(flipText(flip, assessment, unit)),
     })),
     keep,
+    keepFromAge: decision.keepFromAge,
+    due: decision.due,
+    ringsDue: assessment.ringsDue,
+    oddTest: assessment.oddTest,
+    notItself: assessment.notItself,
+    lowEverywhere: assessment.lowEverywhere,
+    testAgain: assessment.testAgain,
+    topWork: assessment.topWork,
+    reach: assessment.reach,
+    chanceWithout: assessment.chanceWithout,
     forGood:
       forGood === undefined
         ? undefined
@@ -105,8 +121,8 @@ export const decideDocument = (
           },
     planBy: decision.planBy,
     plan: decision.plan,
-    measureNow: assessment.measureNow,
-    measureMinutes: assessment.measureNow.reduce((sum, { minutes }) => sum + minutes, 0),
+    measureNow: assessment.measureNow.map(measureDocument),
+    measureMinutes: measureMinutes(assessment),
     next: nextDocument(assessment),
     licensed: decision.licensed,
     missing: decision.missing,
@@ -119,11 +135,23 @@ const rowDocument = (found: FoundRow) => ({ ...found, when: ladder[found.row].wh
 /** A text with ordinary spaces. */
 const plain = (text: string): string => text.replaceAll("\u00a0", " ");
 
-const nextDocument = ({ decision, nextTest }: DecisionAssessment) => {
+/** Limits in mm. */
+const measureDocument = ({ limits, ...measure }: MeasureNow) => ({
+  ...measure,
+  limits: limits.map(({ low, high, ...limit }) => ({
+    ...limit,
+    ...(low === undefined ? {} : { low_mm: fromSi(low, "mm") }),
+    ...(high === undefined ? {} : { high_mm: fromSi(high, "mm") }),
+  })),
+});
+
+const nextDocument = ({ decision, nextTest, nextBy, nextAction }: DecisionAssessment) => {
   const { years, hours, why, riskYears, risk, cap, usualCap, tellsAfter, sharpens, floor, step } =
     decision.next;
   return {
     by: nextTest.date,
+    when: nextBy,
+    action: nextAction,
     meter: nextTest.meter,
     why,
     step,

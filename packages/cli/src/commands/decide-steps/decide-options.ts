@@ -13,6 +13,16 @@ export const decideOptions: readonly Option[] = [
   { name: "engine-out", help: "it is out of its place" },
   { name: "own", value: "5y", help: "how long you will keep it: 11y, 1.5y, for-good (default engine.json)" },
   {
+    name: "renewed",
+    value: "2004",
+    help: "when its rings were last new, a year or a day (default engine.json)",
+  },
+  {
+    name: "years-left",
+    value: "12",
+    help: "years you give its rings yet, where no trend tells (default engine.json)",
+  },
+  {
     name: "price",
     value: "NAME=N",
     takes: "list",

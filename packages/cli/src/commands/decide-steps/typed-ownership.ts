@@ -40,7 +40,7 @@ const notOwned = (typed: string): Stop =>
   usage(
     "own-bad",
     `--own "${typed}"`,
-    "how long you will keep it, 1 month to 100 years, such as 5y, or for-good",
+    "years you will keep it, 0.1 to 100, such as 5y, or 1.5y for 18 months; or for-good",
     `--own ${inYears(typed) ?? "5y"}`,
   );
 
@@ -48,6 +48,6 @@ const notOwned = (typed: string): Stop =>
 const inYears = (typed: string): string | undefined => {
   const [, number = "", unit = ""] = /^(\d+(?:[.,]\d+)?)\s*([a-z]*)$/i.exec(typed.trim()) ?? [];
   const value = Number(number.replace(",", "."));
-  const years = /^m/i.test(unit) ? Number((value / 12).toFixed(2)) : value;
+  const years = /^m/i.test(unit) ? Math.max(0.1, Number((value / 12).toFixed(2))) : value;
   return number !== "" && years >= 0.1 && years <= 100 ? `${String(years)}y` : undefined;
 };

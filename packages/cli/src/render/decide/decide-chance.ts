@@ -1,81 +1,88 @@
 // The chance of need, and beside it what it is held against: the break-even by price, by ratio, or by life used up.
 
-import type { DecisionAssessment } from "@sealtrend/core";
+import type { DecisionAssessment, PressureUnit } from "@sealtrend/core";
+import { limitNamed } from "./decide-limit.ts";
 import { aboutChance, aboutMoney, workNames, yearsText } from "./decide-words.ts";
 import { fixed, joined, percent } from "../words.ts";
 
 /** `Doing rings and bearings now pays only if the chance of passing its limit within 5 years exceeds about 4 in 10; the readings
  *  say about 1 in 10.` Empty where nothing can be held against anything. */
-export const breakEvenText = (assessment: DecisionAssessment): string => {
+export const breakEvenText = (assessment: DecisionAssessment, unit: PressureUnit): string => {
   const { decision, horizon } = assessment;
   if (horizon.kind === "for-good") return keptText(assessment);
-  if (decision.comparison?.breakEven !== undefined) return pricedText(assessment);
-  return decision.ratio === undefined ? "" : ratioText(assessment);
+  if (decision.comparison?.breakEven !== undefined) return pricedText(assessment, unit);
+  return decision.ratio === undefined ? "" : ratioText(assessment, unit);
 };
 
 /** What the readings say of the chance; empty where they say nothing. */
-export const chanceSentence = (assessment: DecisionAssessment): string => {
+export const chanceSentence = (assessment: DecisionAssessment, unit: PressureUnit): string => {
   const { decision, horizon, chanceUnknown } = assessment;
   const { chance } = decision;
   if (chance === undefined)
     return chanceUnknown === undefined
       ? ""
       : `The chance of passing its cranking limit is not known: ${lowered(chanceUnknown)}`;
-  return `That ${whose(assessment)} passes its cranking limit within ${yearsText(horizon.years)}: ${aboutChance(chance.probability)}.`;
+  return `That ${whose(assessment)} passes ${limitNamed(assessment, unit)} within ${yearsText(horizon.years)}: ${aboutChance(chance.probability)}.`;
 };
 
-/** `cylinder 3`: of which the chance is. */
-export const whose = ({ decision: { chance }, history }: DecisionAssessment): string =>
-  chance?.label !== undefined && history.record.engine.cylinders.includes(chance.label)
-    ? `cylinder ${chance.label}`
-    : "the engine";
+/** `cylinder 3`: of which the chance is; `any cylinder` where none is named first. */
+export const whose = ({ decision: { chance }, history, wear }: DecisionAssessment): string => {
+  const { cylinders } = history.record.engine;
+  if (chance?.label === undefined)
+    return wear.length > 0 && cylinders.length > 1 ? "any cylinder" : "the engine";
+  return cylinders.includes(chance.label) ? `cylinder ${chance.label}` : "the engine";
+};
 
 const lowered = (text: string): string => {
   const first = text.charAt(0).toLowerCase() + text.slice(1);
   return first.endsWith(".") ? first : `${first}.`;
 };
 
-const pricedText = ({ decision, horizon }: DecisionAssessment): string => {
+const pricedText = (assessment: DecisionAssessment, unit: PressureUnit): string => {
+  const { decision, horizon } = assessment;
   const { comparison, chance } = decision;
   if (comparison?.breakEven === undefined || chance === undefined) return "";
   const turns = comparison.breakEven.probability;
   const work = workNames[comparison.act];
   const said = aboutChance(chance.probability);
-  const within = `within ${yearsText(horizon.years)}`;
+  const passing = `passing ${limitNamed(assessment, unit)} within ${yearsText(horizon.years)}`;
   if (turns === undefined)
-    return `At these prices doing ${work} before it is needed never pays; the chance of passing its cranking limit ${within} is ${said}.`;
+    return `At these prices doing ${work} before it is needed never pays; the chance of ${passing} is ${said}.`;
   if (turns <= 0) return `At these prices doing ${work} now pays whatever the chance of needing it.`;
   const bound = aboutChance(turns);
   const apart =
     bound === said ? `much the same, a little ${chance.probability > turns ? "more" : "less"}` : said;
-  return `Doing ${work} now pays only if the chance of passing its cranking limit ${within} exceeds ${bound}; the readings say ${apart}.`;
+  return `Doing ${work} now pays only if the chance of ${passing} exceeds ${bound}; the readings say ${apart}.`;
 };
 
 /** Without any price. */
-const ratioText = ({ decision, horizon, prices }: DecisionAssessment): string => {
+const ratioText = (assessment: DecisionAssessment, unit: PressureUnit): string => {
+  const { decision, horizon, prices } = assessment;
   const { ratio, chance } = decision;
   if (ratio === undefined) return "";
   const work = workNames[ratio.act];
   const said =
     chance === undefined || decision.reasons[0] === "chance-above-risk"
       ? ""
-      : ` The chance of passing its cranking limit within ${yearsText(horizon.years)} is ${aboutChance(chance.probability)}.`;
+      : ` The chance of passing ${limitNamed(assessment, unit)} within ${yearsText(horizon.years)} is ${aboutChance(chance.probability)}.`;
   const given =
     prices.known === "none" ? "No prices are given." : `Prices still missing: ${joined(prices.missing)}.`;
   return ratio.flipRatio === undefined
-    ? `${given} Doing ${work} now pays at no price of getting in again.${said}`
+    ? `${given} Doing ${work} now pays at no price of getting in again${ratio.toOpen > 0 ? ", for part of the way in is still to do" : ": it is likelier to spoil a sound engine than to be needed"}.${said}`
     : `${given} Doing ${work} now pays only if getting in again costs more than about ${ratioNumber(ratio.flipRatio)} times its parts and machining.${said}`;
 };
 
 export const ratioNumber = (ratio: number): string => fixed(ratio, ratio < 10 ? 1 : 0);
 
 /** Kept for good: the share of life used up against what the job costs now for what it costs later. */
-const keptText = ({ decision }: DecisionAssessment): string => {
-  const { keep } = decision;
+const keptText = ({ decision, history }: DecisionAssessment): string => {
+  const { keep, keepFromAge } = decision;
+  const set = `sealtrend engine set ${history.record.engine.id}`;
+  const someDay = "Kept for good every engine needs its rings some day; whether now depends on";
   if (keep === undefined)
     return decision.missing.includes("age")
-      ? "Kept for good every engine needs its rings some day; whether now depends on its age, which is not known."
-      : "Kept for good every engine needs its rings some day; whether now depends on the years it has left, which no reading here tells.";
+      ? `${someDay} their age${keepFromAge === undefined ? "" : `, and pays from about ${yearsText(keepFromAge)} on`}: say when they were last new (--renewed 2004; kept on record: ${set} renewed 2004).`
+      : `${someDay} the years they have left, which no reading here tells: say what you reckon (--years-left 12; kept on record: ${set} yearsLeft 12).`;
   const life = `about ${percent(keep.used)} of the life of its rings is used up`;
   if (keep.priceRatio === undefined)
     return `Kept for good: doing rings and bearings now pays if it costs less than ${percent(keep.used)} of what it costs later, for ${life}.`;

@@ -1,19 +1,9 @@
 // What counted for wear and against it, a part a line of evidence, each with where it came from; and what nobody looked at.
 
 import type { DecisionAssessment, FoundRow } from "@sealtrend/core";
-import { joined } from "../words.ts";
+import type { Room } from "./decide-room.ts";
+import { counted, joined } from "../words.ts";
 import { prose } from "../prose.ts";
-
-/** How much room there is, from everything down to the least. */
-export type Room = "all" | "roomy" | "tight" | "least";
-
-/** Lines of evidence that are told, findings of one line, places they came from, and lines named as not seen. */
-const most: Readonly<Record<Room, Readonly<Record<"groups" | "texts" | "places" | "unseen", number>>>> = {
-  all: { groups: Infinity, texts: Infinity, places: Infinity, unseen: Infinity },
-  roomy: { groups: 5, texts: 2, places: 2, unseen: 8 },
-  tight: { groups: 3, texts: 1, places: 2, unseen: 5 },
-  least: { groups: 1, texts: 1, places: 1, unseen: 2 },
-};
 
 /** `for wear` and `against`: rows that counted, the heaviest line first; `set aside`: those that a guard keeps out. */
 export const evidenceLines = (
@@ -28,11 +18,14 @@ export const evidenceLines = (
     evidence.filter(({ use }) => use === "set-aside"),
     room,
   );
-  return [
-    ...prose(groupsText(pro, room) || nothing, width, leads.pro),
-    ...prose(groupsText(con, room) || nothing, width, leads.con),
-    ...(aside === "" ? [] : prose(aside, width, leads.aside)),
-  ];
+  const both =
+    counted.length === 0
+      ? prose("nothing that counts; nothing against it either", width, leads.pro)
+      : [
+          ...prose(groupsText(pro, room) || nothing, width, leads.pro),
+          ...prose(groupsText(con, room) || nothing, width, leads.con),
+        ];
+  return [...both, ...(aside === "" ? [] : prose(aside, width, leads.aside))];
 };
 
 const nothing = "nothing that counts";
@@ -42,6 +35,7 @@ const leads = {
   con: "against    ",
   aside: "set aside  ",
   unseen: "not seen   ",
+  ask: "find out   ",
 } as const;
 
 /** A row with points both ways says where it is worn, so it speaks for wear. */
@@ -54,7 +48,7 @@ const groupsText = (rows: readonly FoundRow[], room: Room): string => {
   const groups = lines
     .map((line) => rows.filter((row) => row.line === line).toSorted((a, b) => weight([b]) - weight([a])))
     .toSorted((a, b) => weight(b) - weight(a));
-  const shown = groups.slice(0, most[room].groups);
+  const shown = groups.slice(0, room.groups);
   const rest = groups.slice(shown.length).map(([first]) => first?.line ?? "");
   return [
     ...shown.map((group) => groupText(group, room)),
@@ -67,24 +61,43 @@ const weight = (rows: readonly FoundRow[]): number =>
 
 const groupText = (rows: readonly FoundRow[], room: Room): string => {
   const texts = [...new Set(rows.map(({ text }) => text))];
-  const from = [...new Set(rows.map(({ from: place }) => place))];
-  const shown = texts.slice(0, most[room].texts);
+  const places = [...new Set(rows.map(({ from: place }) => place))];
+  const from = places.filter((place) => !places.some((other) => other !== place && holds(other, place)));
+  const shown = texts.slice(0, room.texts);
   const more = texts.length > shown.length ? `, and ${String(texts.length - shown.length)} more` : "";
-  return `${shown.join(", ")}${more} (${from.slice(0, most[room].places).join(", ")})`;
+  return `${shown.join(", ")}${more} (${from.slice(0, room.places).join(", ")})`;
 };
 
-/** `not seen`: lines of evidence that nobody looked at. */
+/** `tests a and b` names what `test b` names. */
+const holds = (place: string, other: string): boolean => {
+  const [, id] = /^test (\S+)$/.exec(other) ?? [];
+  return id !== undefined && place.split(" ").includes(id);
+};
+
+/** `not seen`: lines of evidence that nobody looked at. Tests of years ago still carry the chance of wear. */
 export const notSeenLines = (
-  { notSeen }: DecisionAssessment,
+  { notSeen, wear }: DecisionAssessment,
   width: number,
   room: Room,
 ): readonly string[] => {
-  if (notSeen.length === 0) return [];
-  const shown = notSeen.slice(0, most[room].unseen);
-  const more = notSeen.length - shown.length;
-  const rest = more > 0 ? `; and ${String(more)} more (--why)` : "";
-  return prose(`${shown.map(({ text }) => text).join("; ")}${rest}`, width, leads.unseen);
+  const unseen = notSeen.filter(({ settles }) => settles === undefined);
+  if (unseen.length === 0) return [];
+  const shown = unseen.slice(0, room.unseen);
+  const more = unseen.length - shown.length;
+  const left = shown.length === 0 ? counted(more, "thing") : `and ${String(more)} more`;
+  const rest = more > 0 ? [`${left} (--why)`] : [];
+  const texts = shown.map(({ line, text }) =>
+    line === "cranking" && wear.length > 0 ? `${text} of late` : text,
+  );
+  return prose([...texts, ...rest].join("; "), width, leads.unseen);
 };
+
+/** `find out`: what a note leaves open, and what knowing it would settle. */
+export const askLines = ({ notSeen }: DecisionAssessment, width: number, room: Room): readonly string[] =>
+  notSeen.flatMap(({ text, settles }) => {
+    if (settles === undefined) return [];
+    return prose(room.measure === "full" ? `${text}: ${settles}` : `${text} (--why)`, width, leads.ask);
+  });
 
 /** What no reading can show: the other fault, ring tension, bearings. */
 export const blindLines = (
@@ -96,8 +109,6 @@ export const blindLines = (
   if (seen.length === 0) return [];
   const last = otherFaults.at(-1);
   const fault = last === undefined ? "the other fault" : `the other fault (${last.text}, ${last.date})`;
-  const parts = seen
-    .map((one) => (one === "the other fault" ? fault : one))
-    .slice(0, room === "least" ? 3 : undefined);
+  const parts = seen.map((one) => (one === "the other fault" ? fault : one)).slice(0, room.blind);
   return prose(`${joined(parts)}: in no reading here`, width, "blind to   ");
 };

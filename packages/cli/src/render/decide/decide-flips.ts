@@ -1,7 +1,7 @@
 // What would change the verdict: value and unit of each input at which it turns.
 
-import type { DecisionAssessment, PressureUnit, Swing } from "@sealtrend/core";
-import { aboutChance, aboutMoney, typedMoney, yearsText } from "./decide-words.ts";
+import type { DecisionAssessment, PressureUnit, RatioView, Swing } from "@sealtrend/core";
+import { aboutChance, aboutMoney, inHundred, typedMoney, yearsText } from "./decide-words.ts";
 import { ratioNumber } from "./decide-chance.ts";
 import { limitAt } from "./decide-limit.ts";
 import { percent } from "../words.ts";
@@ -16,6 +16,8 @@ export interface Flip {
   readonly unit: "money" | "years" | "chance" | "ln" | "ratio";
   /** Within half the range that is allowed for it, within the range, beyond. */
   readonly where?: "half-range" | "range" | "outside";
+  /** Without prices: what turns there. */
+  readonly turns?: "acting" | "watching";
 }
 
 /** What lies within its range first, each group the widest first. Where the need is established they are the values at
@@ -29,21 +31,31 @@ export const flipsOf = ({
     return keep?.flipYears === undefined
       ? []
       : [{ input: "yearsLeft", at: keep.flipYears, value: keep.yearsLeft, unit: "years" }];
-  if (comparison === undefined)
-    return ratio?.flipRatio === undefined
-      ? []
-      : [
-          {
-            input: "accessRatio",
-            at: ratio.flipRatio,
-            unit: "ratio",
-            ...(ratio.own === undefined ? {} : { value: ratio.own.ratio }),
-          },
-        ];
-  const flips = (decision.beside ?? comparison).swings.flatMap(flipOf);
+  const flips =
+    comparison === undefined
+      ? [...ratioFlip(ratio), ...decision.unpricedFlips.map(unpricedFlip)]
+      : (decision.beside ?? comparison).swings.flatMap(flipOf);
   const near = flips.filter(({ where }) => where !== "outside");
   return [...near, ...flips.filter((flip) => !near.includes(flip))];
 };
+
+const ratioFlip = (ratio: RatioView | undefined): readonly Flip[] =>
+  ratio?.flipRatio === undefined
+    ? []
+    : [
+        {
+          input: "accessRatio",
+          at: ratio.flipRatio,
+          unit: "ratio",
+          ...(ratio.own === undefined ? {} : { value: ratio.own.ratio }),
+        },
+      ];
+
+const unpricedFlip = ({ input, ...flip }: DecisionAssessment["decision"]["unpricedFlips"][number]): Flip => ({
+  ...flip,
+  input: input === "years" ? "horizon" : input,
+  unit: unitOf(input),
+});
 
 const flipOf = ({ input, value, flip }: Swing): readonly Flip[] =>
   flip === undefined
@@ -66,7 +78,17 @@ export const unitOf = (input: string): Flip["unit"] => {
 };
 
 /** `re-ring work at 46 EUR instead of 620`.  @param unit - of a limit that is a pressure */
-export const flipText = (flip: Flip, assessment: DecisionAssessment, unit: PressureUnit): string => {
+export const flipText = (flip: Flip, assessment: DecisionAssessment, unit: PressureUnit): string =>
+  `${inputText(flip, assessment, unit)}${turnText(flip, assessment)}`;
+
+/** Which word it turns to, where it is not the work. */
+const turnText = ({ turns }: Flip, { decision }: DecisionAssessment): string => {
+  if (turns !== "watching") return "";
+  if (decision.reasons[0] === "chance-above-risk") return " (then leave it)";
+  return decision.verdict === "leave-it" ? " (then watch it)" : " (there watching turns)";
+};
+
+const inputText = (flip: Flip, assessment: DecisionAssessment, unit: PressureUnit): string => {
   const { input, at, value } = flip;
   switch (input) {
     case "horizon":
@@ -79,9 +101,17 @@ export const flipText = (flip: Flip, assessment: DecisionAssessment, unit: Press
       return `getting in again at more than ${ratioNumber(at)} times parts and machining`;
     default:
       return flip.unit === "chance"
-        ? `${inputName(input)}: ${aboutChance(at)} instead of ${aboutChance(value ?? 0).replace("about ", "")}`
+        ? `${inputName(input)}: ${chancesText(at, value ?? 0)}`
         : moneyText(flip, assessment);
   }
+};
+
+/** Both in tens, or both in hundreds where one of them needs it. */
+const chancesText = (at: number, value: number): string => {
+  const texts = [at, value].map(aboutChance);
+  const isFine = texts.some((text) => text.endsWith("100"));
+  const [turned = "", stands = ""] = isFine ? [at, value].map(inHundred) : texts;
+  return `${turned} instead of ${stands.replace("about ", "")}`;
 };
 
 const moneyText = ({ input, at, value = 0 }: Flip, assessment: DecisionAssessment): string =>

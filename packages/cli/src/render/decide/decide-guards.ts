@@ -1,7 +1,7 @@
 // The guards that acted, by what they mean, where the reason above does not say it.
 
 import type { DecisionAssessment, Guard } from "@sealtrend/core";
-import { doubtText, toProve } from "./decide-test-named.ts";
+import { doubtText, lowEverywhereText, notItselfText, oddTestText } from "./decide-test-named.ts";
 import { placeNames } from "./decide-words.ts";
 import { joined, percent, sentence } from "../words.ts";
 
@@ -17,15 +17,10 @@ export const guardTexts = (assessment: DecisionAssessment): readonly string[] =>
   ].filter((text) => text !== "");
 };
 
-/** Rings that were out do not go back.  @source TM 10-3930-647-14&P, second hand in handbook/trade.md E2 */
-const ringsText = ({ opened, decision }: DecisionAssessment): readonly string[] => {
-  const isOut = opened === "pistons-out" || opened === "crank-out";
+/** Rings that were out do not go back, where the verdict does not renew them anyway. */
+const ringsText = ({ ringsDue, decision }: DecisionAssessment): readonly string[] => {
   const renewed = decision.verdict === "re-ring" || decision.verdict === "rebuild";
-  return isOut && !renewed
-    ? [
-        "The pistons are out: rings that ran 50 h or more are not put back but replaced (TM 10-3930-647-14&P).",
-      ]
-    : [];
+  return ringsDue === undefined || renewed ? [] : [`${sentence(ringsDue.text)}.`];
 };
 
 /** Said by the reason, by a conflict or by the last line. */
@@ -48,11 +43,13 @@ export const guardText = (guard: Guard, assessment: DecisionAssessment): string 
     case "one-line-only":
       return "One kind of evidence alone speaks for a rebuild: no rebuild follows from it before it is measured again.";
     case "one-odd-test":
-      return "One test is out of step: read it again before you believe it.";
+      return oddTestText(assessment);
+    case "one-method-only":
+      return "All cylinders are low, and gauge, throttle and speed are proved: a leak-down comes before anything is decided.";
     case "not-itself":
-      return "It was not itself at the last test (storage, flooding, overheating or running in): those cranking readings do not count until it was run warm.";
+      return notItselfText(assessment);
     case "low-everywhere":
-      return `All cylinders are low: those readings do not count before this is proved: ${joined(toProve(assessment))}.`;
+      return `${lowEverywhereText(assessment)} Until then those readings do not count.`;
     case "subject-to-measuring":
       return guard.open.length === 0
         ? "Bores, ring gaps and bearings are measured inside their limits."

@@ -1,7 +1,7 @@
 // The first line of `decide`: the verdict in words of a workshop, and how firm it stands.
 
-import type { DecisionAssessment, Verdict } from "@sealtrend/core";
-import { isOpen } from "./decide-words.ts";
+import type { DecisionAssessment, Margin, Verdict } from "@sealtrend/core";
+import { isOpen, isTestedOpen } from "./decide-words.ts";
 import { prose } from "../prose.ts";
 import { displayWidth } from "../width.ts";
 
@@ -17,18 +17,26 @@ export const headlineLines = (assessment: DecisionAssessment, width: number): re
 
 /** `Close it up as it is.` */
 export const headline = (assessment: DecisionAssessment): string => {
-  const { decision, done } = assessment;
+  const { decision } = assessment;
   const said = sentences[decision.verdict];
   if (decision.next.step === "offered-test" && assessment.input.test?.what === "measurement")
     return "Test again: measure it before you decide.";
   if (decision.verdict === "watch-it" && decision.reasons[0] === "limit-too-near")
     return "Measure it, close it up, and watch it.";
-  const state = isOpen(assessment) ? "open" : done.length > 0 ? "out" : "inPlace";
+  if (isTestedOpen(assessment)) return "Test again before you close it up.";
+  const state = stateOf(assessment);
   if (decision.basis === "opportunity") return said[`${state}Chance`] ?? said[state];
   if (decision.urgency === "before-further-use")
     return `${said[state].replace(/\.$/, "")} before further use.`;
   return said[state];
 };
+
+/** The same for a word that is not the verdict, such as what holds without another test. */
+export const spoken = (verdict: Verdict, assessment: DecisionAssessment): string =>
+  sentences[verdict][stateOf(assessment)];
+
+const stateOf = (assessment: DecisionAssessment): State =>
+  isOpen(assessment) ? "open" : assessment.done.length > 0 ? "out" : "inPlace";
 
 type State = "open" | "out" | "inPlace";
 type Sentences = Readonly<Record<State, string> & Partial<Record<`${State}Chance`, string>>>;
@@ -62,14 +70,26 @@ const sentences: Readonly<Record<Verdict, Sentences>> = {
   rebuild: alike("Rebuild."),
 };
 
-/** Empty where nothing was reckoned that could tip it. */
+/** How firm; of what is needed how firm the money says when. Empty where nothing was reckoned that could tip it. */
 const firmText = ({ decision }: DecisionAssessment): string => {
-  if (decision.basis === "needed")
-    return decision.urgency === "not-urgent" ? "(needed, not urgent)" : "(needed)";
-  if (decision.margin === undefined || decision.verdict === "test-again") return "";
-  return {
-    clear: "(clear)",
-    holds: "(holds: see what flips it)",
-    close: "(level: your choice)",
-  }[decision.margin];
+  const { basis, margin, urgency, verdict } = decision;
+  if (basis === "needed") {
+    const pressing = urgency === "stop" ? ": stop" : urgency === "not-urgent" ? ", not urgent" : "";
+    const when = margin === undefined || urgency === "stop" ? "" : `; ${moments[margin]}`;
+    return `(needed${pressing}${when})`;
+  }
+  return margin === undefined || verdict === "test-again" ? "" : `(${margins[margin]})`;
+};
+
+const margins: Readonly<Record<Margin, string>> = {
+  clear: "clear: nothing near flips it",
+  holds: "holds: see what flips it",
+  close: "level: your choice",
+};
+
+/** The work is needed either way; the money tells only whether now or later. */
+const moments: Readonly<Record<Margin, string>> = {
+  clear: "clear: nothing near makes it level",
+  holds: "holds: see where it is level",
+  close: "when: your choice",
 };

@@ -1,60 +1,72 @@
-// What to do now: what to measure before it is closed, the next test and why then.
+// What to do now: the next step and the date of the next test, or what goes before the work.
 
-import type { DecisionAssessment, NextStep, Repair } from "@sealtrend/core";
-import { type Proof, toProve } from "./decide-test-named.ts";
-import { isOpen } from "./decide-words.ts";
+import type { DecisionAssessment, NextBy, Repair } from "@sealtrend/core";
+import { isOpen, isTestedOpen } from "./decide-words.ts";
 import { prose } from "../prose.ts";
 
-/** `measure    bores at three levels, ring gaps (20 minutes, before you close it)` */
-export const measureLines = (assessment: DecisionAssessment, width: number): readonly string[] => {
-  const { measureNow, decision } = assessment;
-  if (measureNow.length === 0) return [];
-  const minutes = measureNow.reduce((sum, one) => sum + one.minutes, 0);
-  const until =
-    decision.basis === "opportunity" || decision.basis === "needed"
-      ? "before you order"
-      : isOpen(assessment)
-        ? "before you close it"
-        : "before it goes back";
-  return prose(
-    `${measureNow.map(({ text }) => text).join("; ")} (${String(minutes)} minutes, ${until})`,
-    width,
-    "measure    ",
-  );
-};
-
-/** `next test  2027-05-10, or at 1450 h: the usual interval` */
+/** `next       leak-down on 3 (25 minutes): sealtrend how leak-down tractor`, `next test  2027-05-10, or at 1450 h` */
 export const nextLines = (assessment: DecisionAssessment, width: number): readonly string[] => {
   const { decision } = assessment;
-  const { step } = decision.next;
-  if (decision.verdict === "test-again")
-    return step === "offered-test" && assessment.input.test?.what === "measurement"
-      ? []
-      : prose(`${steps[step](assessment)}${closedText(assessment)}`, width, "next       ");
-  if (step === "retest-before-hard-use")
-    return prose(`${steps[step](assessment)}${closedText(assessment)}`, width, "next test  ");
-  if (decision.basis !== "nothing-shown") return prose(workText(assessment), width, "next       ");
-  const look = step === "look-inside-and-retest" ? `${steps[step](assessment)}; then ` : "";
-  return prose(`${look}${dateText(assessment)}`, width, "next test  ");
+  if (decision.basis !== "nothing-shown")
+    return [
+      ...(topText(assessment) === "" ? [] : prose(topText(assessment), width, "work       ")),
+      ...prose(workText(assessment), width, "next       "),
+    ];
+  const lines = [
+    ["next       ", actionText(assessment)],
+    ["next test  ", testText(assessment)],
+  ] as const;
+  return lines.flatMap(([lead, text]) => (text === "" ? [] : prose(text, width, lead)));
 };
 
-/** Where it cannot be turned over as it stands. */
-const closedText = (assessment: DecisionAssessment): string => {
-  if (!isOpen(assessment)) return "";
-  return isLeakDown(assessment) ? " (if it can be turned as it is)" : " (once it is closed up)";
+/** Empty where the next step is that test. */
+const testText = (assessment: DecisionAssessment): string => {
+  const { decision, nextTest, today } = assessment;
+  if (decision.verdict === "test-again") return "";
+  if (decision.next.step === "retest-before-hard-use")
+    return `the first after closing, before hard use: ${how("dry", assessment)}`;
+  return nextTest.date <= today && actionText(assessment) !== "" ? "" : dateText(assessment);
 };
 
-/** Before hard use, with the head on and the bottom end open: the one test that is left. */
-const isLeakDown = ({ decision }: DecisionAssessment): boolean =>
-  decision.access === "bottom-open" && decision.next.step === "retest-before-hard-use";
+/** The one step that every screen names, and by when; what is measured while it is open has a line of its own. */
+const actionText = (assessment: DecisionAssessment): string => {
+  const { nextAction: action, nextBy, measureNow } = assessment;
+  if (isTestedOpen(assessment))
+    return `a leak-down as it is, if it can be turned: ${how("leak-down", assessment)}; if not, the first test after closing, before hard use`;
+  if (action === undefined || (action.code === "measure" && measureNow.length > 0)) return "";
+  // the work itself says by when it is measured
+  const by = action.code === "measure" ? "" : bys[nextBy];
+  const minutes = action.minutes === undefined ? "" : ` (${String(action.minutes)} minutes)`;
+  const page = action.how === undefined ? "" : `: ${how(action.how, assessment)}`;
+  return `${action.text}${minutes}${by}${page}`;
+};
+
+const bys: Readonly<Record<NextBy, string>> = {
+  date: "",
+  today: "",
+  "before-closing": ", before you close it",
+  "once-closed": ", once it is closed up",
+  "before-hard-use": ", before hard use",
+  "before-further-use": ", before further use",
+  "after-the-work": "",
+};
+
+const how = (kind: string, { history }: DecisionAssessment): string =>
+  `sealtrend how ${kind} ${history.record.engine.id}`;
+
+/** Valves or gasket, and what to check while it is off. */
+const topText = ({ decision, topWork }: DecisionAssessment): string =>
+  decision.verdict === "open-the-top-end" ? (topWork?.text ?? "") : "";
 
 /** What goes before the work, and the first test after it. */
 const workText = (assessment: DecisionAssessment): string => {
-  const { decision, measureNow, history } = assessment;
-  const measured = decision.next.step === "measure-before-ordering" && measureNow.length === 0;
-  const before = measured ? `${steps["measure-before-ordering"](assessment)}; ` : "";
+  const { decision, history, topWork } = assessment;
+  const action = actionText(assessment);
+  const before = action === "" ? "" : `${action}; `;
   const runIn = decision.verdict === "open-the-top-end" ? "" : ", run in";
-  const what = { topEnd: "valve job", reRing: "re-ring", rebuild: "rebuild" }[repairOf(decision)];
+  const what = { topEnd: topWork?.service ?? "valve job", reRing: "re-ring", rebuild: "rebuild" }[
+    repairOf(decision)
+  ];
   return `${before}when done: sealtrend service ${history.record.engine.id} --what "${what}"${runIn}, test anew`;
 };
 
@@ -80,43 +92,7 @@ const dateText = (assessment: DecisionAssessment): string => {
         : "the usual interval";
   const tells =
     next.why === "interval" && next.sharpens === "hardly" && decision.chance !== undefined
-      ? "; it can confirm, hardly sharpen"
+      ? "; confirms a trend, hardly sharpens it"
       : "";
   return `${nextTest.date}${meter}: ${why}${tells}`;
-};
-
-const how = (kind: string, { history }: DecisionAssessment): string =>
-  `sealtrend how ${kind} ${history.record.engine.id}`;
-
-const proofs: Readonly<Record<Proof, string>> = {
-  gauge: "prove the gauge",
-  throttle: "open the throttle",
-  battery: "charge the battery",
-  "cranking speed": "note the cranking speed",
-};
-
-const steps: Readonly<Record<NextStep, (assessment: DecisionAssessment) => string>> = {
-  "usual-test": (given) => `one more test: ${how("dry", given)}`,
-  "repeat-this-test": (given) =>
-    `${given.test === undefined ? "a first test" : "this test again"}: ${how("dry", given)}`,
-  "run-warm-and-retest": (given) => `run it warm, then test again: ${how("dry", given)}`,
-  "prove-gauge-throttle-battery": (given) =>
-    `${toProve(given)
-      .map((proof) => proofs[proof])
-      .join(", ")}, then test again: ${how("dry", given)}`,
-  "measure-again": () => "measure it a second time, set up anew",
-  "retest-before-hard-use": (given) =>
-    `test again before hard use: ${how(isLeakDown(given) ? "leak-down" : "dry", given)}`,
-  "offered-test": (given) => {
-    const kind = given.input.test?.what;
-    if (kind === "measurement") return "measure it while it is open";
-    return kind === "leak-down"
-      ? `a leak-down, three repeats: ${how("leak-down", given)}`
-      : `a compression test, three repeats: ${how("dry", given)}`;
-  },
-  "second-method-with-sight": (given) =>
-    `a leak-down, and a look inside with a borescope, before further use: ${how("leak-down", given)}`,
-  "look-inside-and-retest": (given) =>
-    `look inside with a borescope and test both ways again: ${how("leak-down", given)}`,
-  "measure-before-ordering": (given) => `measure before ordering: ${how("teardown", given)}`,
 };

@@ -1,36 +1,46 @@
 // Why this word: one or two sentences under the verdict, the case of the handbook first.
 
-import type { DecisionAssessment, Reason, WornPlace } from "@sealtrend/core";
-import { breakEvenText, chanceSentence, waitingText } from "./decide-chance.ts";
+import type { DecisionAssessment, PressureUnit, Reason, WornPlace } from "@sealtrend/core";
+import { breakEvenText, chanceSentence, waitingText, whose } from "./decide-chance.ts";
 import { speaksForWear } from "./decide-evidence.ts";
 import { developingText } from "./decide-developing.ts";
 import { levelText } from "./decide-level.ts";
+import { limitNamed } from "./decide-limit.ts";
 import { testAgainText, tooNearText } from "./decide-test-again.ts";
-import { aboutChance, isOpen, placeNames, workNames, yearsText } from "./decide-words.ts";
+import { aboutChance, aboutMoney, isOpen, placeNames, workNames, yearsText } from "./decide-words.ts";
 import { joined, sentence } from "../words.ts";
 
 /** A paragraph.  @source handbook/decision.md 8 */
-export const reasonText = (assessment: DecisionAssessment): string =>
-  [stopText(assessment), ...casesOf(assessment)].filter((text) => text !== "").join(" ");
+export const reasonText = (assessment: DecisionAssessment, unit: PressureUnit): string =>
+  namedOnce(
+    [stopText(assessment), ...casesOf(assessment, unit)].filter((text) => text !== "").join(" "),
+    limitNamed(assessment, unit),
+  );
 
-const casesOf = (assessment: DecisionAssessment): readonly string[] => {
+/** The limit is named where it stands first. */
+const namedOnce = (text: string, limit: string): string => {
+  const after = text.indexOf(limit) + limit.length;
+  return text.slice(0, after) + text.slice(after).replaceAll(limit, "that limit");
+};
+
+const casesOf = (assessment: DecisionAssessment, unit: PressureUnit): readonly string[] => {
   switch (assessment.decision.saying) {
     case "needed":
       return neededText(assessment);
     case "open-opportunity":
     case "opportunity":
-      return opportunityText(assessment);
+      return opportunityText(assessment, unit);
     case "level":
-      return [nearOpenText(assessment), levelText(assessment), breakEvenText(assessment)];
+      return [nearOpenText(assessment, unit), levelText(assessment), breakEvenText(assessment, unit)];
     case "test-again":
-      return testAgainText(assessment);
+      return testAgainText(assessment, unit);
     case "open-leave":
     case "no-prices":
-      return [watchText(assessment), openText(assessment)];
+      return [watchText(assessment, unit), openText(assessment, unit)];
     case "watch":
-      return [watchText(assessment), layupText(assessment)];
+      return [watchText(assessment, unit), layupText(assessment, unit)];
     case "leave":
-      return [leaveText(assessment), chanceSentence(assessment)];
+      return [leaveText(assessment), chanceSentence(assessment, unit)];
   }
 };
 
@@ -69,8 +79,9 @@ const neededText = (assessment: DecisionAssessment): readonly string[] => {
   return [...said, waitingText(assessment), calm];
 };
 
-const opportunityText = (assessment: DecisionAssessment): readonly string[] => {
+const opportunityText = (assessment: DecisionAssessment, unit: PressureUnit): readonly string[] => {
   const { decision } = assessment;
+  if (decision.reasons[0] === "rings-disturbed") return disturbedText(assessment);
   const due = decision.reasons.includes("need-established");
   const why = isOpen(assessment)
     ? "cheaper now than later, because the way in is already paid for"
@@ -81,8 +92,20 @@ const opportunityText = (assessment: DecisionAssessment): readonly string[] => {
     ? `The top end is due; rings and bearings with it are not needed today, but ${why}.`
     : `Not needed today, but ${why}.`;
   // what stops the engine comes before what is cheap
-  const even = decision.urgency === "stop" ? "" : breakEvenText(assessment);
+  const even = decision.urgency === "stop" ? "" : breakEvenText(assessment, unit);
   return [first, even, measureText(assessment)];
+};
+
+/** Not by any reading: rings that ran do not go back in. */
+const disturbedText = (assessment: DecisionAssessment): readonly string[] => {
+  const { decision, ringsDue } = assessment;
+  const wears = assessment.evidence.some((row) => row.use === "counted" && speaksForWear(row));
+  const top = decision.reasons.includes("need-established")
+    ? "The top end is due, and"
+    : `No reading ${wears ? "alone establishes" : "asks for"} it, but`;
+  const price = decision.due?.price;
+  const cost = price === undefined ? "" : `Rings and bearings now: about ${aboutMoney(price, assessment)}.`;
+  return [`${top} ${ringsDue?.text ?? "the pistons are out"}.`, cost, measureText(assessment)];
 };
 
 const partNames = { bore: "bore", "ring-gap": "ring gap", bearings: "bearings" } as const;
@@ -93,44 +116,44 @@ const measureText = ({ decision }: DecisionAssessment): string => {
   return open.length === 0 ? "" : `Measure ${joined(open.map((part) => partNames[part]))} before ordering.`;
 };
 
-const openText = (assessment: DecisionAssessment): string => {
-  const held = breakEvenText(assessment);
+const openText = (assessment: DecisionAssessment, unit: PressureUnit): string => {
+  const held = breakEvenText(assessment, unit);
   if (held === "" || assessment.horizon.kind === "for-good")
-    return `${held} ${chanceSentence(assessment)}`.trim();
+    return `${held} ${chanceSentence(assessment, unit)}`.trim();
   return held;
 };
 
 /** Why it is watched; empty where it is not. */
-const watchText = (assessment: DecisionAssessment): string => {
+const watchText = (assessment: DecisionAssessment, unit: PressureUnit): string => {
   if (assessment.decision.verdict !== "watch-it") return "";
   const [first] = assessment.decision.reasons
-    .map((reason) => watchSentence(reason, assessment))
+    .map((reason) => watchSentence(reason, assessment, unit))
     .filter((text) => text !== "");
   return first ?? "";
 };
 
 /** Open it can be measured, not tested. */
-const nearOpenText = (assessment: DecisionAssessment): string =>
+const nearOpenText = (assessment: DecisionAssessment, unit: PressureUnit): string =>
   assessment.decision.reasons[0] === "limit-too-near"
-    ? `${tooNearText(assessment)} Open it cannot be tested: measure it before you close it.`
+    ? `${tooNearText(assessment, unit)} Open it cannot be tested: measure it before you close it.`
     : "";
 
-const watchSentence = (reason: Reason, assessment: DecisionAssessment): string => {
+const watchSentence = (reason: Reason, assessment: DecisionAssessment, unit: PressureUnit): string => {
   const { decision, horizon } = assessment;
   const chance = decision.chance === undefined ? "" : aboutChance(decision.chance.probability);
   switch (reason) {
     case "limit-too-near":
-      return nearOpenText(assessment);
+      return nearOpenText(assessment, unit);
     case "wear-developing":
       return developingText(assessment);
     case "history-alarm":
-      return "The history gives an alarm, and no more than that speaks for wear.";
+      return alarmText(assessment);
     case "limit-in-sight":
       return `The limit is in sight: within ${yearsText(decision.next.riskYears ?? 0)} the chance of passing it reaches ${aboutChance(decision.next.risk)}.`;
     case "watching-cheaper":
       return "Watching costs less than leaving it alone: it catches what waiting would make dear.";
     case "chance-above-risk":
-      return `That the limit is passed within ${yearsText(horizon.years)}: ${chance}, more than the ${aboutChance(decision.next.risk).replace("about ", "")} that is taken without watching.`;
+      return `That ${whose(assessment)} passes ${limitNamed(assessment, unit)} within ${yearsText(horizon.years)}: ${chance}, more than the ${aboutChance(decision.next.risk).replace("about ", "")} that is taken without watching.`;
     case "safety-step":
       return `${leaveText(assessment)} Where lives hang on it, it is watched all the same.`;
     default:
@@ -138,22 +161,25 @@ const watchSentence = (reason: Reason, assessment: DecisionAssessment): string =
   }
 };
 
+/** The years alone, or with evidence of other kinds that is not enough. */
+const alarmText = ({ evidence }: DecisionAssessment): string =>
+  evidence.some((row) => row.use === "counted" && row.line !== "cranking" && speaksForWear(row))
+    ? "The history gives an alarm; with the rest it is not enough for work."
+    : "The history gives an alarm, and no more than that speaks for wear.";
+
 /** In place: acting pays, but not yet. */
-const layupText = (assessment: DecisionAssessment): string => {
-  const { decision, horizon } = assessment;
-  if (!decision.reasons.includes("work-in-sight")) return chanceSentence(assessment);
-  const { comparison, plan, planBy, chance } = decision;
+const layupText = (assessment: DecisionAssessment, unit: PressureUnit): string => {
+  const { decision } = assessment;
+  if (!decision.reasons.includes("work-in-sight")) return chanceSentence(assessment, unit);
+  const { comparison, plan, planBy } = decision;
   const work = workNames[comparison?.act ?? "reRing"];
-  const said =
-    chance === undefined
-      ? ""
-      : ` (chance of passing its cranking limit within ${yearsText(horizon.years)}: ${aboutChance(chance.probability)})`;
+  const said = chanceSentence(assessment, unit);
   if (plan === undefined || planBy === undefined)
-    return `Doing ${work} before it is needed would pay${said}, but no layup is cheaper than the next.`;
+    return `Doing ${work} before it is needed would pay, but no layup is cheaper than the next. ${said}`.trim();
   const best = plan.best === 0 ? "at the next layup" : `in ${yearsText(plan.best)}`;
   const latest =
     planBy === plan.best
       ? ""
       : ` and costs hardly more until ${planBy === 0 ? "then" : `${yearsText(planBy)} from now`}`;
-  return `Plan ${work} for a layup: cheapest ${best}${latest}${said}.`;
+  return `Plan ${work} for a layup: cheapest ${best}${latest}. ${said}`.trim();
 };

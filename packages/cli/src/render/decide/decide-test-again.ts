@@ -1,21 +1,61 @@
 // Why another test comes before the decision, and what it may bring.
 
-import type { DecisionAssessment, OfferedTest, Reason } from "@sealtrend/core";
-import { aboutChance, aboutMoney, yearsText } from "./decide-words.ts";
-import { chanceSentence, whose } from "./decide-chance.ts";
+import type { DecisionAssessment, OfferedTest, PressureUnit, Reason } from "@sealtrend/core";
+import { aboutChance, aboutMoney, typedMoney, yearsText } from "./decide-words.ts";
+import { breakEvenText, chanceSentence, whose } from "./decide-chance.ts";
 import { developingText } from "./decide-developing.ts";
-import { doubtText, toProve } from "./decide-test-named.ts";
+import { limitNamed } from "./decide-limit.ts";
+import { spoken } from "./decide-headline.ts";
+import { doubtText, lowEverywhereText, notItselfText, oddTestText } from "./decide-test-named.ts";
 import { count, joined } from "../words.ts";
 
-/** Sentences.  @source handbook/decision.md 2 (guards), 5, 6, 8 */
-export const testAgainText = (assessment: DecisionAssessment): readonly string[] => {
-  const said = assessment.decision.reasons
-    .map((reason) => sentenceFor(reason, assessment))
-    .filter((text) => text !== "");
-  return said.slice(0, 2);
+/** Sentences: why, what the years say meanwhile, and what holds without the test.
+ *  @source handbook/decision.md 2 (guards), 5, 6, 8 */
+export const testAgainText = (assessment: DecisionAssessment, unit: PressureUnit): readonly string[] => {
+  const { reasons } = assessment.decision;
+  const said = reasons.map((reason) => sentenceFor(reason, assessment, unit)).filter((text) => text !== "");
+  const meanwhile = reasons.some((reason) => withYears.includes(reason)) ? yearsSay(assessment, unit) : "";
+  const price = reasons.includes("test-worth-making") ? "" : priceText(assessment);
+  return [...new Set([...said.slice(0, 2), meanwhile, price, otherwiseText(assessment)])];
 };
 
-const sentenceFor = (reason: Reason, assessment: DecisionAssessment): string => {
+/** Doubts that leave the years standing: the chance and its break-even are told beside them. */
+const withYears: readonly Reason[] = [
+  "one-odd-test",
+  "test-worth-making",
+  "one-method-only",
+  "limit-too-near",
+  "test-doubtful",
+];
+
+const yearsSay = (assessment: DecisionAssessment, unit: PressureUnit): string => {
+  const { decision, chanceWithout } = assessment;
+  if (decision.chance === undefined) return "";
+  const without = chanceWithout === undefined ? "" : ` The test ${chanceWithout} is left out of that.`;
+  return `${breakEvenText(assessment, unit) || chanceSentence(assessment, unit)}${without}`;
+};
+
+/** `That test costs 10 EUR and changes the answer with a chance of about 2 in 10.` */
+const priceText = (assessment: DecisionAssessment): string => {
+  const { cost, change } = assessment.testAgain ?? {};
+  const parts = [
+    ...(cost === undefined ? [] : [`costs ${typedMoney(cost, assessment)}`]),
+    ...(change === undefined ? [] : [`changes the answer with a chance of ${aboutChance(change)}`]),
+  ];
+  return parts.length === 0 ? "" : `That test ${joined(parts)}.`;
+};
+
+/** `If you do not test: close it up, and watch it, and no hard use before it is tested.` */
+const otherwiseText = (assessment: DecisionAssessment): string => {
+  const { ifNotTested } = assessment.decision;
+  if (ifNotTested === undefined) return "";
+  if (ifNotTested.use === "not-used") return "Until it is tested it is not used.";
+  const said = spoken(ifNotTested.verdict, assessment).replace(/\.$/, "").replace(":", ",");
+  const use = ifNotTested.use === "no-hard-use" ? ", and no hard use before it is tested" : "";
+  return `If you do not test: ${said.charAt(0).toLowerCase()}${said.slice(1)}${use}.`;
+};
+
+const sentenceFor = (reason: Reason, assessment: DecisionAssessment, unit: PressureUnit): string => {
   const { decision, test } = assessment;
   const id = test?.test.id;
   const reasons = (test?.trust.reasons ?? []).map(({ text, mend }) => `${text} (${mend})`);
@@ -26,15 +66,17 @@ const sentenceFor = (reason: Reason, assessment: DecisionAssessment): string => 
     case "test-doubtful":
       return `${doubtText(assessment)}${assessment.speaks === "too-old" ? "" : because}.`;
     case "one-odd-test":
-      return "One test is out of step: read it again before you believe it.";
+      return oddTestText(assessment);
     case "not-itself":
-      return "It was not itself that day: run it warm and test again. Until then its cranking readings do not count.";
+      return notItselfText(assessment);
     case "low-everywhere":
-      return `All cylinders are low: prove ${joined(toProve(assessment))} first. Until then those readings do not count.`;
+      return `${lowEverywhereText(assessment)} Until then those readings do not count.`;
+    case "one-method-only":
+      return `${lowEverywhereText(assessment)} Gauge, throttle and speed are proved: a second method, a leak-down, comes before anything is decided.`;
     case "one-line-only":
       return "One kind of evidence alone speaks for a rebuild: measure once more before you believe it.";
     case "limit-too-near":
-      return tooNearText(assessment);
+      return tooNearText(assessment, unit);
     case "outside-the-chance":
       return `${developingText(assessment)} The chance of passing a cranking limit covers none of that, and while it is open it can be measured.`;
     case "test-worth-making":
@@ -42,13 +84,13 @@ const sentenceFor = (reason: Reason, assessment: DecisionAssessment): string => 
     case "safety-step":
       return "Wear is developing, and lives hang on it: look inside, and test by a second method, before further use.";
     default:
-      return reason === decision.reasons[0] ? chanceSentence(assessment) : "";
+      return reason === decision.reasons[0] ? chanceSentence(assessment, unit) : "";
   }
 };
 
-/** `The limit is too near to watch: that cylinder 3 has passed it is about 1 in 10 or more already.` */
-export const tooNearText = (assessment: DecisionAssessment): string =>
-  `The limit is too near to watch: that ${whose(assessment)} has passed it ${nearText(assessment.decision.next)}.`;
+/** `Too near to watch: that cylinder 3 has passed its cranking limit (95 psi) is about 1 in 10 or more already.` */
+export const tooNearText = (assessment: DecisionAssessment, unit: PressureUnit): string =>
+  `Too near to watch: that ${whose(assessment)} has passed ${limitNamed(assessment, unit)} ${nearText(assessment.decision.next)}.`;
 
 /** Below a fortnight it is now. */
 const nearText = ({ risk, riskYears = 0 }: DecisionAssessment["decision"]["next"]): string =>
@@ -61,7 +103,7 @@ const worthText = (assessment: DecisionAssessment): string => {
   const { decision, input } = assessment;
   const { testWorth } = decision;
   if (testWorth === undefined) return "";
-  const lead = `${offeredText(input.test)} changes this with a chance of ${aboutChance(testWorth.change)}`;
+  const lead = `${offeredText(input.test)} changes the answer with a chance of ${aboutChance(testWorth.change)}`;
   if (testWorth.evsi === undefined) return `${lead}.`;
   const cost = input.test?.cost ?? 0;
   const priced = testWorth.what === "measurement" ? "the price of a test," : "its price of";

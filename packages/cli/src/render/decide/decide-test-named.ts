@@ -2,7 +2,7 @@
 
 import { type DecisionAssessment, dayNumber, daysInYear } from "@sealtrend/core";
 import { yearsText } from "./decide-words.ts";
-import { counted } from "../words.ts";
+import { counted, joined, percent, sentence } from "../words.ts";
 
 /** `The last test is 13 months old`, or what else is wrong with it. */
 export const doubtText = ({ speaks, test, today, history }: DecisionAssessment): string => {
@@ -18,18 +18,22 @@ export const doubtText = ({ speaks, test, today, history }: DecisionAssessment):
   return `The last test is ${age} old`;
 };
 
-/** What stands between a low reading and the cylinders. */
-export type Proof = "gauge" | "throttle" | "battery" | "cranking speed";
-
-/** Without what is recorded; a diesel has no throttle to open. */
-export const toProve = ({ test, history: { record }, today }: DecisionAssessment): readonly Proof[] => {
-  const gauge = record.notes.findLast(({ what, date }) => what === "gauge proved" && date <= today);
-  const isDiesel = record.engine.ignition === "compression";
-  const proofs: readonly (readonly [Proof, boolean])[] = [
-    ["gauge", gauge?.value === "yes" && dayNumber(today) - dayNumber(gauge.date) <= 365],
-    ["throttle", isDiesel || test?.test.conditions.throttle === "open"],
-    ["battery", false],
-    ["cranking speed", test?.speed?.from !== undefined],
-  ];
-  return proofs.flatMap(([proof, isKnown]) => (isKnown ? [] : [proof]));
+/** `All cylinders are low, the engine as a whole 24 % below its first tests: prove gauge and cranking speed first.` */
+export const lowEverywhereText = ({ lowEverywhere }: DecisionAssessment): string => {
+  const { change, milder, test = "", unproved = [] } = lowEverywhere ?? {};
+  const still = milder === undefined || milder >= 0 ? "" : ` in ${test}, ${percent(-milder)} now`;
+  const below =
+    change === undefined || change >= 0
+      ? ""
+      : `, the engine as a whole ${percent(-change)} below its first tests${still}`;
+  const first = unproved.length === 0 ? "" : `: prove ${joined(unproved)} first`;
+  return `All cylinders are low${below}${first}.`;
 };
+
+/** `It stood 9 months, so its cranking readings do not count until it is run warm and tested again.` */
+export const notItselfText = ({ notItself }: DecisionAssessment): string =>
+  `${sentence(notItself?.text ?? "it was not itself that day")}, so its cranking readings do not count until it is run warm and tested again.`;
+
+/** Which test, which cylinder and by how much. */
+export const oddTestText = ({ oddTest }: DecisionAssessment): string =>
+  `${sentence(oddTest?.text ?? "one test is out of step")}: read it again before you believe it.`;

@@ -51,7 +51,7 @@ const comparedText = (
   const even =
     breakEven === undefined
       ? ""
-      : ` As a line in the chance p it is K p - G with K ${aboutMoney(breakEven.K, assessment)} and G ${aboutMoney(breakEven.G, assessment)}${breakEven.probability === undefined ? ", which never turns" : `; it turns at p ${fixed(breakEven.probability, 2)}`}.`;
+      : ` Were it never needed, doing it would cost ${aboutMoney(breakEven.G, assessment)} more than waiting; the need itself, once spared, is worth ${aboutMoney(breakEven.K, assessment)}; ${breakEven.probability === undefined ? "no chance makes the two level" : `so the two are level at a chance of ${fixed(breakEven.probability, 2)}`}.`;
   return [
     `${sentence(actNames[idle])} is ${aboutMoney(Math.abs(difference), assessment)} ${more} than ${actNames[act]} (${aboutMoney(comparison.price, assessment)} now).${even}`,
     `What each input does to that difference, one at a time, the widest first: ${swings.map((swing) => swingText(swing, assessment, unit)).join("; ")}.`,
@@ -63,7 +63,7 @@ const swingText = (swing: Swing, assessment: DecisionAssessment, unit: PressureU
   const { input, low, high, flip } = swing;
   const at = (value: number): string => valueText(swing, value, { assessment, unit });
   const turn =
-    flip === undefined ? "" : `, turns at ${at(flip.at)}${flip.where === "outside" ? " (beyond)" : ""}`;
+    flip === undefined ? "" : `, turns at ${at(flip.at)}${flip.where === "outside" ? " (far off)" : ""}`;
   return `${inputName(input)} ${at(low.at)} to ${at(high.at)}: ${signedMoney(low.difference)} to ${signedMoney(high.difference)}${turn}`;
 };
 
@@ -78,7 +78,7 @@ const valueText = (
     case "chance":
       return fixed(at, 2);
     case "ln":
-      return limitAt(assessment, { at, value, unit }) ?? percent(Math.expm1(at - value), 1);
+      return limitAt(assessment, { at, value, unit, places: 3 }) ?? percent(Math.expm1(at - value), 1);
     default:
       return bareMoney(at);
   }

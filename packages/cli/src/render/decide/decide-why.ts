@@ -10,6 +10,7 @@ import {
   judgedOf,
 } from "@sealtrend/core";
 import { guardText } from "./decide-guards.ts";
+import { measureTexts } from "./decide-measure.ts";
 import { limitWords, worstChannel } from "./decide-limit.ts";
 import { aboutChance, placeNames, yearsText } from "./decide-words.ts";
 import { judgedTexts } from "./decide-why-judged.ts";
@@ -21,6 +22,7 @@ export const decideWhy = (assessment: DecisionAssessment, unit: PressureUnit): r
   ...evidenceTexts(assessment),
   ...guardsTexts(assessment),
   ...notSeenTexts(assessment),
+  ...measureTexts(assessment),
   ...chanceTexts(assessment, unit),
   ...moneyTexts(assessment, unit),
   ...judgedTexts(assessment),
@@ -70,8 +72,8 @@ const guardsTexts = (assessment: DecisionAssessment): readonly string[] =>
 
 const notSeenTexts = ({ notSeen }: DecisionAssessment): readonly string[] =>
   notSeen.map(
-    ({ text, why, command }) =>
-      `Not seen: ${text}${why === undefined ? "" : `, ${why}`}${command === undefined ? "" : `: ${command}`}`,
+    ({ text, why, command, settles }) =>
+      `Not seen: ${text}${why === undefined ? "" : `, ${why}`}${settles === undefined ? "" : `; ${settles}`}${command === undefined ? "" : `: ${command}`}`,
   );
 
 const shareSources = {
@@ -108,7 +110,7 @@ const chanceTexts = (assessment: DecisionAssessment, unit: PressureUnit): readon
 
 /** `about 1 in 10 (limit 1000 kPa, the maker's; nine tests 2014-11-20 to 2026-11-20)` */
 const channelText = (channel: WearChannel, unit: PressureUnit): string =>
-  `${aboutChance(channel.probability)} (limit ${limitWords(channel, channel.limit, unit)}, ${channel.limitFrom === "maker" ? "the maker's" : "a usual rule"}; ${counted(channel.tests, "test")} ${channel.from} to ${channel.to})`;
+  `${aboutChance(channel.probability)} (limit ${limitWords(channel, channel.limit, { unit })}, ${channel.limitFrom === "maker" ? "the maker's" : "a usual rule"}; ${counted(channel.tests, "test")} ${channel.from} to ${channel.to})`;
 
 const shareText = ({ input }: DecisionAssessment): string => {
   const { shares } = judgedOf(input);

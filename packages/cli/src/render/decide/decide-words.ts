@@ -9,8 +9,12 @@ export const aboutChance = (chance: number): string => {
   if (chance < 0.01) return "less than 1 in 100";
   if (chance > 0.99) return "more than 99 in 100";
   const inTen = chance >= 0.07 && chance < 0.93;
-  return inTen ? `about ${fixed(10 * chance, 0)} in 10` : `about ${fixed(100 * chance, 0)} in 100`;
+  return inTen ? `about ${fixed(10 * chance, 0)} in 10` : inHundred(chance);
 };
+
+/** `about 4 in 100`, whatever its size. */
+export const inHundred = (chance: number): string =>
+  chance < 0.01 || chance > 0.99 ? aboutChance(chance) : `about ${fixed(100 * chance, 0)} in 100`;
 
 /** Whole units, from 1000 on three digits: what is reckoned from prices that are guesses carries no more. */
 export const aboutMoney = (amount: number, { prices }: Pick<DecisionAssessment, "prices">): string => {
@@ -65,6 +69,10 @@ export const verdictWords: Readonly<Record<Verdict, string>> = {
   "re-ring": "re-ring",
   rebuild: "rebuild",
 };
+
+/** Too near a limit, with the bottom end open and the head on: a leak-down is the one test that is left. */
+export const isTestedOpen = ({ decision }: DecisionAssessment): boolean =>
+  decision.access === "bottom-open" && decision.next.step === "retest-before-hard-use";
 
 export const isOpen = ({ done }: Pick<DecisionAssessment, "done">): boolean =>
   done.some((job) => job !== "engineOut");

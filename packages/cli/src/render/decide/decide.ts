@@ -1,15 +1,18 @@
 // The screen of `decide`: the verdict, why, what speaks for and against, what would change it, what to do now.
 
 import type { DecisionAssessment, PressureUnit } from "@sealtrend/core";
-import { type Room, blindLines, evidenceLines, notSeenLines } from "./decide-evidence.ts";
+import { askLines, blindLines, evidenceLines, notSeenLines } from "./decide-evidence.ts";
 import { flipLines } from "./decide-flip-lines.ts";
 import { guardTexts, licensedText } from "./decide-guards.ts";
 import { headlineLines } from "./decide-headline.ts";
-import { measureLines, nextLines } from "./decide-next.ts";
+import { measureLines } from "./decide-measure.ts";
+import { nextLines } from "./decide-next.ts";
 import { reasonText } from "./decide-reason.ts";
+import { type Room, everything, rooms } from "./decide-room.ts";
 import { decideWhy } from "./decide-why.ts";
 import { yearsText } from "./decide-words.ts";
 import { prose } from "../prose.ts";
+import { sentence } from "../words.ts";
 
 export interface DecideOptions {
   readonly unit: PressureUnit;
@@ -19,46 +22,41 @@ export interface DecideOptions {
   readonly forGood?: DecisionAssessment;
 }
 
-/** Lines of a terminal. */
-const tall = 24;
+/** Lines of a terminal, less one for what is typed next and one for what was. */
+const tall = 22;
 
-/** The whole screen, lines without line ends; with less said where it would run over 24 lines. */
+/** The whole screen, lines without line ends; with less said where it would run over the height of a terminal. */
 export const decideScreen = (assessment: DecisionAssessment, options: DecideOptions): readonly string[] => {
   if (options.detail === "why")
     return [
-      ...screenIn(assessment, options, "all"),
+      ...screenIn(assessment, options, everything),
       "",
       ...decideWhy(assessment, options.unit).flatMap((text) => prose(text, options.width)),
     ];
-  const least = screenIn(assessment, options, "least");
-  const rooms = ["roomy", "tight"] as const;
-  return (
-    rooms.map((room) => screenIn(assessment, options, room)).find(({ length }) => length <= tall) ?? least
-  );
+  const screens = rooms.map((room) => screenIn(assessment, options, room));
+  return screens.find(({ length }) => length <= tall) ?? screens.at(-1) ?? [];
 };
-
-/** Guards that are told. */
-const guards: Readonly<Record<Room, number>> = { all: Infinity, roomy: Infinity, tight: 2, least: 1 };
 
 const screenIn = (assessment: DecisionAssessment, options: DecideOptions, room: Room): readonly string[] => {
   const { width } = options;
-  const isTight = room === "tight" || room === "least";
-  const blank = isTight ? [] : [""];
+  const blank = room.blank === "between" ? [""] : [];
   return [
     ...headlineLines(assessment, width),
     "",
-    ...prose(reasonText(assessment), width),
+    ...prose(reasonText(assessment, options.unit), width),
     ...guardTexts(assessment)
-      .slice(0, guards[room])
+      .slice(0, room.guards)
       .flatMap((text) => prose(text, width)),
     ...horizonLines(assessment, width, room),
-    ...(room === "least" ? [] : [""]),
+    ...reachLines(assessment, width),
+    ...(room.blank === "none" ? [] : [""]),
     ...evidenceLines(assessment, width, room),
     ...notSeenLines(assessment, width, room),
     ...blindLines(assessment, width, room),
+    ...askLines(assessment, width, room),
     ...blank,
     ...flipLines(assessment, options, room),
-    ...measureLines(assessment, width),
+    ...measureLines(assessment, width, room),
     ...nextLines(assessment, width),
     ...blank,
     ...lastLines(assessment, width),
@@ -73,7 +71,7 @@ const horizonLines = (
 ): readonly string[] => {
   if (horizon.from !== "usual") return [];
   const kept =
-    room === "least"
+    room.kept === "left-out"
       ? ""
       : `; kept on record: sealtrend engine set ${history.record.engine.id} ownership 11y`;
   return prose(
@@ -81,6 +79,10 @@ const horizonLines = (
     width,
   );
 };
+
+/** A line drawn far beyond the record is said aloud. */
+const reachLines = ({ reach }: DecisionAssessment, width: number): readonly string[] =>
+  reach?.far === "yes" ? prose(`${sentence(reach.text)}: drawn on far beyond what was tested.`, width) : [];
 
 const lastLines = ({ decision, history }: DecisionAssessment, width: number): readonly string[] => [
   ...prose("Wear only: a valve, gasket or ring can fail without notice.", width),

@@ -7,6 +7,7 @@ import {
   type CauseReason,
   type TestAssessment,
   isWorthExplaining,
+  shownTests,
 } from "@sealtrend/core";
 import { joined } from "../words.ts";
 import { bandText, causeText, chanceText, groupName, groupsTold } from "./cause-words.ts";
@@ -14,7 +15,6 @@ import { alikeText } from "./show-alike.ts";
 import { reasonText } from "./reason-words.ts";
 import { largeLeakText } from "./show-unexplained.ts";
 import { isByLimitAlone } from "./show-lags.ts";
-import { shownTests } from "./shown-tests.ts";
 
 /** From here on a further cause is named. @source handbook/diagnosis.md 5.3, 5.4 (less likely), judgement */
 const told = 0.1;

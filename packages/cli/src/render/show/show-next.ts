@@ -1,22 +1,13 @@
 // What to do next: what spoils the day first, then the quickest test and the one that tells most.
 
-import { type NextTest, type TestAssessment, isWorthExplaining } from "@sealtrend/core";
-import { shownTests } from "./shown-tests.ts";
+import {
+  type NextTest,
+  type TestAssessment,
+  howPageOf,
+  isWorthExplaining,
+  shownTests,
+} from "@sealtrend/core";
 import { prose } from "../prose.ts";
-
-/** Which page of `how` tells the steps. */
-const pages: Readonly<Partial<Record<string, string>>> = {
-  wet: "wet",
-  "first-stroke": "first-stroke",
-  "leak-down-and-listen": "leak-down",
-  "leak-down-lower-down": "leak-down",
-  "re-seat-and-repeat": "leak-down",
-  "re-index-the-neighbour": "leak-down",
-  cranking: "dry",
-  conditions: "dry",
-  "retest-warm": "dry",
-  repeat: "dry",
-};
 
 /** @param steps - `best` where the screen has no room for more than the first and the one that tells most */
 export const nextLines = (
@@ -56,11 +47,8 @@ const heldLines = (assessment: TestAssessment, width: number): readonly string[]
 const tellsMost = ({ rank }: NextTest): boolean => rank === "most-telling" || rank === "both";
 
 /** Of one that blows air in, which can hurt; else of the step that tells most; else of the first that has a page. */
-const pageOf = ({ test }: TestAssessment, shown: readonly NextTest[]): string | undefined => {
-  const leakOnly = test.rows.every(({ what }) => what.startsWith("leak-down"));
-  const named = [...shown.filter(tellsMost), ...shown].flatMap(
-    ({ code }) => (code === "repeat" && leakOnly ? "leak-down" : pages[code]) ?? [],
-  );
+const pageOf = (assessment: TestAssessment, shown: readonly NextTest[]): string | undefined => {
+  const named = [...shown.filter(tellsMost), ...shown].flatMap((next) => howPageOf(assessment, next) ?? []);
   return named.find((kind) => kind === "leak-down") ?? named[0];
 };
 
