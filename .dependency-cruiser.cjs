@@ -102,6 +102,7 @@ module.exports = {
     oneImporter("csv-parse", `${core}record/csv\\.ts$`),
     oneImporter("mathjs", `${core}rules/parse-formula\\.ts$`),
     oneImporter("asciichart", "^packages/cli/src/render/chart\\.ts$"),
+    oneImporter("d3-(scale|shape)", "^packages/cli/src/render/page/plot\\.ts$"),
     oneImporter("yargs", "^packages/cli/src/options/parse\\.ts$"),
   ],
   options: {

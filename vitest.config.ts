@@ -6,7 +6,7 @@ const conditions = ["@sealtrend/source", "module", "node", "import", "default"];
 const whatIsLeft = {
   onTestRunEnd: () => {
     process.stdout.write(
-      "Left to .ci/run: the kill loop of tests/hard, and the checks of `npm run check`.\n",
+      "Left to .ci/run: the kill loop of tests/hard, the pages in a browser, and the checks of `npm run check`.\n",
     );
   },
 };

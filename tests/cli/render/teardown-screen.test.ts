@@ -182,7 +182,9 @@ test("the short form fits 24 lines of 80 columns, whatever was measured; --why l
 });
 
 test("what is left out of the short form is counted, and --why is named", () => {
-  expect(screen(everything, { n: 28 }).join("\n")).toMatch(/work .*\n(.*\n)* +\d+ more: --why\n/);
+  expect(screen(everything, { n: 28 }).join("\n")).toMatch(
+    /\nwork .*\n( {7}.*\n)* {7}.*\(\d+ more: --why\)\n/,
+  );
 });
 
 test.each([40, 60])("at %i columns no line but a command is longer", (width) => {
@@ -198,4 +200,39 @@ test("--why tells the uncertainty and where it comes from, the chance, the count
   expect(why).toContain("too close to tell, about 9 in 10 inside, needs u 0.00018 in (workshop book p. 62)");
   expect(why).toContain("mains: 7 of 7 (as engine.json says)");
   expect(why).toContain("JCGM 106:2012 clause 7");
+});
+
+test("what is worn but may stay in is named where nothing is worse, and counted beside what is", () => {
+  const worn = ["1", "2", "3"].map((label) =>
+    item({
+      part: "piston",
+      label,
+      quantity: "diameter",
+      value: mm(85.9),
+      verdicts: [
+        verdict({ kind: "new", low: mm(85.95), probability: 0.0001, verdict: "outside" }),
+        verdict({ kind: "wear", low: mm(85.8) }),
+      ],
+    }),
+  );
+  const flat = (items: typeof worn) => screen(assessed({ items })).join(" ").replace(/\s+/g, " ");
+  expect(flat(worn)).toMatch(/^Pistons 1, 2 and 3 are worn but serviceable \(/);
+  const far = item({
+    part: "crank",
+    quantity: "end play",
+    value: mm(0.6),
+    verdicts: [verdict({ high: mm(0.45), probability: 0.0001, verdict: "outside" })],
+  });
+  expect(flat([...worn, far])).toMatch(/^Crank is outside \(.*?\); 3 parts are worn but serviceable \(/);
+});
+
+test("a figure without a limit is told with the line that sets one", () => {
+  const bare = item({ part: "rod bearing", label: "1", quantity: "clearance", value: mm(0.05) });
+  const told = screen(
+    assessed({ items: [bare], withoutLimit: [{ part: "rod bearing", quantity: "clearance" }] }),
+    { width: 200 },
+  ).join("\n");
+  expect(told).toContain(
+    'No limit recorded for rod bearing clearance. A limit from the manual, such as: sealtrend engine set tractor limits.rod-bearing.clearance.wear "up to 0.10mm"',
+  );
 });

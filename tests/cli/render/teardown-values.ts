@@ -137,9 +137,9 @@ export const wornBore = assessed({
     ],
   },
   findings: [
-    { part: "bore", label: "3", quantity: "score", word: "nail catches", state: "cleaned" },
-    { part: "bore", label: "1", quantity: "crosshatch", word: "full", state: "cleaned" },
-    { part: "bore", label: "2", quantity: "crosshatch", word: "full", state: "cleaned" },
+    { date: "2026-03-02", part: "bore", label: "3", quantity: "score", word: "nail catches", state: "cleaned" },
+    { date: "2026-03-02", part: "bore", label: "1", quantity: "crosshatch", word: "full", state: "cleaned" },
+    { date: "2026-03-02", part: "bore", label: "2", quantity: "crosshatch", word: "full", state: "cleaned" },
   ],
   work: [
     {

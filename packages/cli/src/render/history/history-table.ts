@@ -121,7 +121,7 @@ const wideTable = (
   return [head, ...lines, `${indent}${gaugeLine(kind, unit, width - labels - 2)}`];
 };
 
-const courseText = (cylinder: CylinderHistory, kind: KindHistory): string => {
+export const courseText = (cylinder: CylinderHistory, kind: KindHistory): string => {
   const { course, leaning } = cylinder;
   if (isMirror(cylinder, kind)) return "mirrors the other";
   if (isEither(cylinder)) return "one of the two";

@@ -1,0 +1,92 @@
+// The page for a buyer: every reading with its doubt, and no word of what it is worth or what to do. Prices, decisions and
+// private notes are not in it.
+
+import type { PageInput } from "./page-input.ts";
+import type { Page, PageSection } from "./page-model.ts";
+import { newestSection } from "./newest-section.ts";
+import { engineTitle, underTitle } from "./page-words.ts";
+import { readingsSection } from "./readings-section.ts";
+import { changesSection, gaugesSection, notesSection, servicesSection } from "./record-sections.ts";
+import { yearsSection } from "./years-section.ts";
+import { joined } from "../words.ts";
+
+export const buyerPage = (input: PageInput): Page => ({
+  title: `Compression record: ${engineTitle(input.record.engine)}`,
+  under: underTitle(input),
+  sections: [
+    newestSection(input),
+    yearsSection(input),
+    readingsSection(input),
+    servicesSection(input),
+    gaugesSection(input),
+    changesSection(input),
+    ...(input.notes === "shown" ? [notesSection(input)] : []),
+    notTestedSection(input),
+    howToReadSection(input),
+  ],
+  foot: [
+    `Printed from the owner's own logbook by sealtrend${input.notes === "shown" ? "" : "; private notes and prices are left out"}. A record, not an inspection: have the engine looked at before you pay.`,
+    ...(input.record.engine.use === "aircraft"
+      ? ["Airworthiness is a licensed person's call by the maker's limits; this is not the aircraft's log."]
+      : []),
+  ],
+});
+
+const kinds = [
+  { what: "dry", name: "dry compression" },
+  { what: "wet", name: "compression with oil" },
+  { what: "leak-down", name: "leak-down" },
+] as const;
+
+/** What no page of readings would show by itself: what is not there. */
+const notTestedSection = ({ record: { engine, tests } }: PageInput): PageSection => {
+  const counted = tests.filter(({ setAside }) => setAside === undefined);
+  const rows = counted.flatMap((test) => test.rows);
+  const never = kinds.filter(({ what }) => rows.every((row) => row.what !== what)).map(({ name }) => name);
+  const unheard = counted.every(({ heard }) => heard === undefined) ? ["where the air goes (heard)"] : [];
+  const last = counted.findLast((test) => test.rows.length > 0);
+  const unread = engine.cylinders.filter(
+    (_, i) => last?.rows.every(({ cells }) => cells[i]?.kind !== "reading") ?? false,
+  );
+  return {
+    code: "not-tested",
+    heading: "What was not tested",
+    room: "half",
+    blocks: [
+      {
+        kind: "list",
+        items: [
+          ...(never.length + unheard.length === 0
+            ? []
+            : [`Never tested: ${joined([...never, ...unheard])}.`]),
+          ...(unread.length === 0
+            ? []
+            : [
+                `Not read in the newest test: ${unread.length === 1 ? "cylinder" : "cylinders"} ${joined(unread)}.`,
+              ]),
+          "No reading here shows bearings, oil pressure, cooling, gearbox, or a crack that seals when cold.",
+        ],
+      },
+    ],
+  };
+};
+
+const howToReadSection = ({ record: { engine } }: PageInput): PageSection => ({
+  code: "how-to-read",
+  heading: "How to read it",
+  blocks: [
+    {
+      kind: "list",
+      items: [
+        "As read: what the needle showed, in the unit of that gauge. Corrected: the same in sea-level air and, where it can be, at one cranking speed, so that days and places compare. > off the scale, ? doubtful.",
+        ...(engine.cylinders.length === 1
+          ? []
+          : [
+              "Even: no further from the others than healthy cylinders lie. Suspect: flagged once. Lags: flagged and confirmed, or under a published limit.",
+            ]),
+        "A rate stands with the interval that holds it 19 times in 20 (with four tests 9 in 10). A course needs four tests.",
+        "Two gauges differ by several percent; the shape of a mark tells the gauge. Wear shows over years; a valve, a gasket or a ring can fail without notice.",
+      ],
+    },
+  ],
+});

@@ -1,0 +1,61 @@
+// Parts that go along with the castings, counted when given and when they come back.
+
+import { type Engine, countsToMeasure } from "@sealtrend/core";
+import type { PageCell, PageSection, TableBlock } from "./page-model.ts";
+
+const tick: PageCell = { text: "", role: "tick" };
+const count: PageCell = { text: "", role: "blank" };
+
+export const loosePartsSection = (engine: Engine): PageSection => {
+  const names = namesFor(engine);
+  const half = Math.ceil(names.length / 2);
+  return {
+    code: "loose-parts",
+    heading: "Loose parts",
+    blocks: [
+      {
+        kind: "beside",
+        blocks: [
+          table(names.slice(0, half), "Given and back"),
+          table(names.slice(half), "Given and back, continued"),
+        ],
+      },
+      {
+        kind: "text",
+        role: "small",
+        text: "An orifice or restrictor that does not come back starves the head or the cam.",
+      },
+    ],
+  };
+};
+
+const table = (names: readonly string[], caption: string): TableBlock => ({
+  kind: "table",
+  caption,
+  columns: [
+    { name: "Part", align: "left" },
+    { name: "Count", align: "left" },
+    { name: "Given", align: "left" },
+    { name: "Back", align: "left" },
+  ],
+  rows: names.map((name) => ({ cells: [name, count, tick, tick] })),
+});
+
+const namesFor = (engine: Engine): readonly string[] => {
+  const mains = countsToMeasure(engine).find(({ part }) => part === "main");
+  const valves = engine.porting === "ports" ? [] : ["tappets, valves in order"];
+  return [
+    "core plugs, gallery plugs",
+    "cam and small-end bushings",
+    `main caps 1 to ${mains === undefined ? "..." : String(mains.expected)}, rod caps (numbered)`,
+    "cap bolts and nuts (reuse / new)",
+    "studs, dowels (deck, caps, housing)",
+    "oil jets and nozzles",
+    "orifices, restrictors (head oil feed)",
+    "oil pump drive, relief valve, spring",
+    "thrust washers, shims, keys",
+    ...valves,
+    "pistons, pins, clips",
+    "gaskets as pattern, fasteners bag",
+  ];
+};

@@ -1,0 +1,170 @@
+// What was done, with which gauges, and what was changed in the record afterwards.
+
+import { type Gauge, startsAnew } from "@sealtrend/core";
+import type { PageInput } from "./page-input.ts";
+import type { PageRow, PageSection, TableBlock } from "./page-model.ts";
+import { kept, meterText } from "./page-words.ts";
+import { gaugeText } from "../gauges/gauges.ts";
+import { noteWords } from "../note.ts";
+
+/** A longer list takes the width of the paper, so that a page can part it. */
+const mostBeside = 8;
+
+export const servicesSection = ({ record: { engine, services }, notes }: PageInput): PageSection => ({
+  code: "services",
+  heading: "What was done",
+  ...(services.length <= mostBeside ? { room: "half" } : {}),
+  blocks:
+    services.length === 0
+      ? [{ kind: "text", text: "No work is on record." }]
+      : [
+          {
+            kind: "table",
+            caption: "What was done, in the order of time.",
+            heard: "only",
+            columns: [
+              { name: "Date", align: "left" },
+              { name: "Work", align: "left" },
+              { name: "Meter", align: "right" },
+              { name: "Cylinders", align: "left" },
+              { name: "New history", align: "left" },
+              { name: "By", align: "left" },
+              ...(notes === "shown" ? [{ name: "Note", align: "left" } as const] : []),
+            ],
+            rows: services.map(({ date, what, meter, cylinders, newBaseline, by, note }) => ({
+              cells: [
+                date,
+                what,
+                meterText(meter, engine),
+                labelsText(cylinders, engine.cylinders),
+                newBaseline.length === 0
+                  ? startsAnew(what)
+                    ? "none, by its owner"
+                    : "no"
+                  : labelsText(newBaseline, engine.cylinders),
+                kept(by),
+                ...(notes === "shown" ? [kept(note)] : []),
+              ],
+            })),
+          },
+        ],
+});
+
+const labelsText = (labels: readonly string[], all: readonly string[]): string =>
+  labels.length === 0 ? "-" : labels.length === all.length ? "all" : labels.join(" ");
+
+/** Those that a test names, and those that it names and nobody described. */
+export const gaugesSection = ({ record: { gauges, tests, services }, notes }: PageInput): PageSection => {
+  const used = new Map<string, number>();
+  for (const { rows } of tests)
+    for (const name of new Set(rows.map(({ gauge }) => gauge ?? "")))
+      used.set(name, (used.get(name) ?? 0) + 1);
+  const rows = [...used].map(([name, count]): PageRow => {
+    const known = gauges.find(({ id }) => id === name);
+    const text =
+      name === ""
+        ? "not named: nothing is known of it"
+        : known === undefined
+          ? "not described"
+          : told(known, notes);
+    return { cells: [name === "" ? "no name" : kept(name), String(count), text] };
+  });
+  return {
+    code: "gauges",
+    heading: "Gauges",
+    ...(services.length <= mostBeside && rows.length <= mostBeside ? { room: "half" } : {}),
+    blocks:
+      rows.length === 0
+        ? [{ kind: "text", text: "No gauge is on record." }]
+        : [
+            {
+              kind: "table",
+              caption: "The gauges of these tests.",
+              heard: "only",
+              columns: [
+                { name: "Gauge", align: "left" },
+                { name: "Tests", align: "right" },
+                { name: "What is known of it", align: "left" },
+              ],
+              rows,
+            },
+          ],
+  };
+};
+
+const told = (gauge: Gauge, notes: PageInput["notes"]): string =>
+  [gaugeText(gauge), ...(notes === "shown" && gauge.note !== undefined ? [kept(gauge.note)] : [])].join("; ");
+
+/** Every entry that was changed after it was made, and every test that was set aside, with the reason that was given. */
+export const changesSection = ({ amendments, record: { tests }, notes }: PageInput): PageSection => {
+  const aside = tests.flatMap(({ id, setAside }) =>
+    setAside === undefined
+      ? []
+      : [`${id} is set aside, shown with the others and counted in nothing: ${kept(setAside)}`],
+  );
+  const rows = amendments.map(({ when, row, column, was, is, because }): PageRow => {
+    const own = notes === "left-out" && column === "note";
+    return {
+      cells: [
+        when.slice(0, 10),
+        kept(row),
+        kept(column),
+        own ? "(private)" : kept(was) || "nothing",
+        own ? "(private)" : kept(is) || "nothing",
+        kept(because),
+      ],
+    };
+  });
+  const none = [
+    ...(rows.length === 0 ? ["No entry was changed by a command that keeps a trace."] : []),
+    ...(aside.length === 0 ? ["No test is set aside."] : []),
+  ].join(" ");
+  return {
+    code: "changes",
+    heading: "Changed or set aside afterwards",
+    ...(rows.length === 0 && aside.length <= mostBeside ? { room: "half" } : {}),
+    blocks: [
+      ...(rows.length === 0 ? [] : [amendedTable(rows)]),
+      ...(aside.length === 0 ? [] : [{ kind: "list", items: aside } as const]),
+      ...(none === "" ? [] : [{ kind: "text", text: none } as const]),
+    ],
+  };
+};
+
+const amendedTable = (rows: readonly PageRow[]): TableBlock => ({
+  kind: "table",
+  caption: "Entries that were changed.",
+  columns: ["Changed", "Entry", "What", "Was", "Is", "Because"].map((name) => ({ name, align: "left" })),
+  rows,
+});
+
+/** Other evidence, by its owner's own word. */
+export const notesSection = ({ record: { engine, notes } }: PageInput): PageSection => ({
+  code: "notes",
+  heading: "Owner's records",
+  blocks:
+    notes.length === 0
+      ? [{ kind: "text", text: "None." }]
+      : [
+          {
+            kind: "table",
+            caption: "What was noted beside the tests, by the owner's word.",
+            columns: [
+              { name: "Date", align: "left" },
+              { name: "Meter", align: "right" },
+              { name: "What", align: "left" },
+              { name: "By", align: "left" },
+              { name: "Note", align: "left" },
+            ],
+            rows: notes.map((note) => ({
+              cells: [
+                note.date,
+                meterText(note.meter, engine),
+                noteWords(note),
+                kept(note.by),
+                kept(note.note),
+              ],
+            })),
+          },
+        ],
+});
