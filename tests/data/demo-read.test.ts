@@ -17,6 +17,7 @@ const read = (id: string) =>
       tests: named(`${id}/tests.csv`),
       services: named(`${id}/services.csv`),
       notes: named(`${id}/notes.csv`),
+      ...(id === "pump" ? { measurements: named("pump/measurements.csv") } : {}),
     },
     gauges,
     logbook,
@@ -79,4 +80,22 @@ test("The valve job at the mill starts cylinder 2 anew and no other", () => {
   expect(recordOf("mill").services.map(({ what, newBaseline }) => [what, newBaseline])).toEqual([
     ["valve job", ["2"]],
   ]);
+});
+
+test("The pump was taken apart and measured whole: every cylinder, journal and valve", () => {
+  const { engine, measurements } = recordOf("pump");
+  const labels = (part: string, quantity: string): string => {
+    const named = measurements.filter((one) => one.part === part && one.quantity === quantity);
+    return [...new Set(named.map(({ label = "" }) => label))].join(" ");
+  };
+  expect(labels("bore", "diameter")).toBe("1 2");
+  expect(labels("ring", "end gap")).toBe("1 2");
+  expect(labels("main", "diameter")).toBe("1 2 3");
+  expect(labels("pin", "diameter")).toBe("1 2");
+  expect(labels("rod bearing", "thread clearance")).toBe("1 2");
+  expect(labels("guide", "bore")).toBe("1in 1ex 2in 2ex");
+  expect(engine.layout).toEqual({ mains: 3, pins: 2, numberedFrom: "front" });
+  expect(engine.clearances.length).toBeGreaterThan(20);
+  expect(engine.clearances.every(({ source }) => source?.includes("invented"))).toBe(true);
+  expect(Object.keys(engine.offered)).toEqual(["bore", "main", "pin"]);
 });

@@ -21,6 +21,7 @@ const written = [
   ...engines.flatMap((engine) =>
     ["engine.json", "tests.csv", "services.csv", "notes.csv"].map((file) => `${engine}/${file}`),
   ),
+  "pump/measurements.csv",
 ];
 
 test("The demo logbook is what its generator writes, byte for byte", () => {

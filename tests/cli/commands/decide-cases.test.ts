@@ -28,6 +28,10 @@ const cases: readonly (readonly [line: string, code: string, basis: string, marg
   [`unpriced ${open}`, "watch-it", "nothing-shown", undefined],
   // example 10: an aircraft is watched where another engine would be left
   ["aero", "watch-it", "nothing-shown", undefined],
+  // example 1 with each part measured inside its limit: closed up as before
+  [`inside ${open}`, "leave-it", "nothing-shown", "clear"],
+  // section 2: a +4 row establishes; G2: measured twice it is enough for a rebuild; unlike rings, money does not hold it back
+  [`tapered ${open}`, "rebuild", "needed", "clear"],
   // section 7, step 3: nothing shown, nothing to reckon with
   ["once", "leave-it", "nothing-shown", undefined],
   // G1: no test carries no verdict
@@ -66,10 +70,30 @@ test("the rows that counted are those of the handbook's examples", async () => {
   expect(await rows("aero")).toEqual(["A1", "B4", "C3", "F4", "I4"]);
   // of example 6 all; the years and the spread of this logbook show as well (A2, A8)
   expect(await rows("knocking")).toEqual(expect.arrayContaining(["A7", "B4", "C2", "E1", "F1", "G1"]));
-  // of example 5 all but what is measured: measurements are not kept yet
+  // of example 5 all but what is measured
   expect(await rows("thirsty --opened head-off")).toEqual(
     expect.arrayContaining(["A7", "B4", "C0", "D1", "E2", "F4"]),
   );
+});
+
+test("what was measured and seen on the engine apart is evidence, with the teardown it comes from", async () => {
+  const { evidence } = await decided(`inside ${open}`);
+  expect([...new Set(evidence.map(({ row }) => row))]).toEqual([
+    "A1",
+    "B1",
+    "C3",
+    "E2",
+    "I4",
+    "J2",
+    "J4",
+    "J6",
+  ]);
+  const tapered = await decided(`tapered ${open}`);
+  expect(tapered.evidence.find(({ row }) => row === "J1")).toMatchObject({
+    cylinder: "3",
+    from: "teardown 1, 2026-11-22",
+  });
+  expect(tapered.scores.bore).toBe(4);
 });
 
 test("guards act where they must", async () => {

@@ -24,7 +24,9 @@ test("the minutes of measuring are those of what is named, and they add up", asy
 
 test("what it is held to is named, or how limits are set", async () => {
   const text = (await screen("healthy --opened pistons-in")).replace(/\s+/g, " ");
-  expect(text).toContain("held to no limits yet: sealtrend engine set healthy limits.clearances '…'");
+  expect(text).toContain(
+    'held to no limits yet; from the manual, such as: sealtrend engine set healthy limits.bore.taper.wear "up to 0.10mm"',
+  );
   const why = (await screen("healthy --opened pistons-in --why")).replace(/\s+/g, " ");
   expect(why).toMatch(/Kept by: sealtrend teardown healthy, which takes lines such as "bore \d: /);
 });
@@ -81,4 +83,14 @@ test("notes are told with their own figures", async () => {
   expect((await screen("thirsty --why")).replace(/\s+/g, " ")).toContain(
     "oil use 4 times what it was at first: 0.4 L/100h, 0.1 in 2016 (note 2026-11-21)",
   );
+});
+
+test("too near to watch tells one chance: that of the years ahead where it is told, else that of being there now", async () => {
+  const desk = newDesk();
+  const said = async (...more: string[]) =>
+    (await desk.type(["decide", "tractor", "--logbook", demo, ...more])).out.replace(/\s+/g, " ");
+  const years = await said("--own", "5y");
+  expect(years).toContain("cylinder 3 may have passed its cranking limit (0.75 of the others) already. ");
+  expect(years).toContain("the chance of passing that limit within 5 years is about ");
+  expect(await said("--own", "for-good")).toMatch(/already, about 1 in 10 or more\. Kept for good/);
 });

@@ -1,13 +1,15 @@
-// The examples of commands that only read work on the demo, as they stand in the help.
+// The examples of commands that only read work on the demo, as they stand in the help; those of teardown with lines to read.
 
 import { commands } from "sealtrend";
 import { expect, test } from "vitest";
 import { newDesk } from "./desk.ts";
+import { deskWithSix, rods } from "./teardown-desk.ts";
 
 const reading = [
   "show",
   "history",
   "decide",
+  "page",
   "how",
   "expect",
   "engine list",
@@ -32,6 +34,20 @@ test("every example that only reads answers on the demo", async () => {
       exit,
       err.replace(/^no logbook of yours[^.]*\.\/sealtrend-demo, with invented\nengines\n/, ""),
     ]).toEqual([line, 0, ""]);
+  }
+});
+
+test("the examples of teardown answer in their order, given the lines they want", async () => {
+  const desk = await deskWithSix();
+  desk.put("rods.txt", rods);
+  const answers = ["with micrometer 0.0001in", "pin 6: 2.2462 2.2441 2.2482 2.2480 in", "done"];
+  const lines = commands.filter(({ name }) => name === "teardown").flatMap(({ examples }) => examples);
+  expect(lines).toHaveLength(3);
+  for (const line of lines) {
+    const isAsked = !/--from|--no-input/.test(line);
+    const { exit, out, err } = await desk.type(line.split(" ").slice(1), isAsked ? { answers } : {});
+    expect([line, exit, err.includes("error")]).toEqual([line, 0, false]);
+    expect(out).toContain(line.includes("--from") ? "saved  tractor teardown 1" : "Pin 6 is outside");
   }
 });
 

@@ -1,8 +1,9 @@
-// What `history` says to measure next where something was found: one line; causes and the test that tells them apart are
-// for `show`. Readings invented.
+// What `history` says to do next where something was found: one line, the same step as `show` names; how it is done and what
+// it may be are for `show`. Readings invented.
 
 import { expect, test } from "vitest";
-import { newDesk } from "./desk.ts";
+import { type Desk, newDesk } from "./desk.ts";
+import { misfits, schemaOf } from "./fits-schema.ts";
 import { deskWith, oneSpeed, said, yearly } from "./years.ts";
 
 const next = (out: string): string => /^next {3}(.*)$/m.exec(out)?.[1] ?? "";
@@ -11,15 +12,23 @@ const nextOf = async (rows: readonly string[]): Promise<string> =>
 const third = (values: readonly number[]): readonly string[] =>
   values.map((value, i) => `150 ${String(148 + (i % 2))} ${String(value)} 149`);
 
-test("a falling cylinder is read three times beside a steady one", async () => {
-  expect(await nextOf(third([150, 147, 144, 141, 138, 135, 132]))).toBe(
-    "read 3 three times, 1 as control; what it may be: sealtrend show pump",
-  );
-});
+/** The first step of `show`, with its minutes. */
+const shownStep = async (desk: Desk): Promise<string> =>
+  next((await desk.type(["show", "pump"], { width: 200 })).out).replace(" (tells most)", "");
 
-test("of two cylinders the other one is the control", async () => {
-  const rows = [150, 147, 144, 141, 138, 135, 132].map((value) => `150 ${String(value)}`);
-  expect(await nextOf(rows)).toBe("read 2 three times, 1 as control; what it may be: sealtrend show pump");
+test("a falling cylinder gets the step that show names first, as do two cylinders", async () => {
+  const two = [150, 147, 144, 141, 138, 135, 132].map((value) => `150 ${String(value)}`);
+  for (const [rows, step] of [
+    [third([150, 147, 144, 141, 138, 135, 132]), "oil test on 3, with 1 as control, 10 minutes"],
+    [two, "oil test on 2, with 1 as control, 10 minutes"],
+  ] as const) {
+    const desk = await deskWith(yearly(2015, rows), [], oneSpeed);
+    expect(await shownStep(desk)).toBe(step);
+    expect(next(await said(desk))).toBe(`${step}; how, and what it may be: sealtrend show pump`);
+    const document = await desk.json("history", "pump");
+    expect(document.next).toEqual({ code: "wet", text: step.replace(", 10 minutes", ""), minutes: 10 });
+    expect(misfits(document, schemaOf("history"))).toEqual([]);
+  }
 });
 
 test("a cylinder that held nothing is read again with the adapter checked", async () => {

@@ -51,9 +51,9 @@ test("a leak-down speaks of leaks", async () => {
 
 test("where something was found, more of the same tests are not what is next", async () => {
   const falling = [150, 147, 144, 141, 138, 135].map((value) => `150 148 ${String(value)} 149`);
-  // the causes and the test that tells them apart are for `show`
+  // the step is that of `show`, and what is behind it is for `show`
   expect(next(await said(await deskWith(yearly(2020, falling))))).toBe(
-    "read 3 three times, 1 as control; what it may be: sealtrend show pump",
+    "read 3 again, twice, before you believe it, 5 minutes; how, and what it may be: sealtrend show pump",
   );
   const dropped = [...even(5), "150 148 128 149"];
   expect(next(await said(await deskWith(yearly(2020, dropped))))).toBe("");

@@ -1,6 +1,9 @@
 // `teardown` on a terminal: line after line, each answered at once, nothing that was typed is lost. Contract: design.md §4.
 
+import { run } from "sealtrend";
 import { expect, test } from "vitest";
+import { fakeIo } from "../fake-io.ts";
+import { misfits, schemaOf } from "./fits-schema.ts";
 import { deskWithSix, measurements } from "./teardown-desk.ts";
 
 const type = async (answers: readonly string[], words: readonly string[] = [], width = 80) => {
@@ -12,7 +15,7 @@ test("the order of the figures stands before the first prompt, and done ends", a
   const { desk, exit, out, asked } = await type(["in", "pin 1: 2.2483 2.2482 2.2483 2.2482", "done"]);
   expect(exit).toBe(0);
   expect(asked).toEqual(["> ", "> ", "> "]);
-  expect(out).toMatch(/^tractor, teardown 1: one line a part; \? shows every shape/);
+  expect(out).toMatch(/^tractor, teardown 1: one line a part; \? shows the shapes/);
   expect(out).toContain("top, middle, bottom; at each thrust");
   expect(out).toContain("front 0, front 90, rear 0, rear 90");
   expect(out).toMatch(/figures without a unit are in .*\n {2}pin 1: diameter/);
@@ -45,9 +48,61 @@ test("back takes back the last line, what it set too, and no further than the fi
   expect(measurements(desk)).toEqual(["1,2026-11-25,pin,2,front/0,diameter,2.2481,in,,,,as found,"]);
 });
 
-test("? shows every shape, on a narrow screen too", async () => {
+test("the first lines say how it ends, and ? shows the usual shapes on 20 lines at most", async () => {
+  const { out } = await type(["?", "pin 1: 2.2480in", "done"]);
+  const [opening = "", shapes = ""] = out.split("The usual lines");
+  expect(opening.replace(/\s+/g, " ")).toContain("done, or an empty line, ends and saves");
+  const shown = shapes.slice(0, shapes.indexOf("  pin 1: diameter"));
+  expect(shown.trimEnd().split("\n").length).toBeLessThanOrEqual(20);
+  expect(shown).toContain("ring gap 3:");
+  expect(shown).toContain("? all");
+});
+
+test.each(["? head", "help head"])("%s shows the shapes of that part alone", async (asked) => {
+  const { out } = await type([asked, "pin 1: 2.2480in", "done"]);
+  expect(out).toContain("head long1 at 75mm: 0 0.02 0.04 0.02 0");
+  expect(out).not.toContain("guide 3in");
+});
+
+test("? and a word that no line begins with offers what there is", async () => {
+  const { out } = await type(["? wibble", "pin 1: 2.2480in", "done"]);
+  expect(out).toContain('no line begins with "wibble"');
+});
+
+test.each(["quit", "Exit", "end", "done", ""])('"%s" ends and saves', async (word) => {
+  const { desk, exit } = await type(["pin 1: 2.2483in", word]);
+  expect([exit, measurements(desk).length]).toEqual([0, 1]);
+});
+
+test("help is ?", async () => {
+  const { out } = await type(["help", "pin 1: 2.2480in", "done"]);
+  expect(out).toContain("The usual lines");
+});
+
+test("who leaves by Ctrl-C is told that nothing was saved, with the lines so far", async () => {
+  const desk = await deskWithSix();
+  const left: string[] = [];
+  const io = fakeIo({ cwd: desk.folder, interactive: true, terminal: true });
+  const answers = ["in", "pin 1: 2.2483"];
+  await run(["teardown", "tractor"], {
+    ...io,
+    ask: (_, ifLeft = "") => Promise.resolve(answers[left.push(ifLeft) - 1]),
+  });
+  expect(left[2]).toBe("nothing was saved\ntyped so far:\nin\npin 1: 2.2483\n");
+});
+
+test("how teardown --why shows every shape without a terminal", async () => {
+  const desk = await deskWithSix();
+  const { out } = await desk.type(["how", "teardown", "tractor", "--why"]);
+  expect(out).toContain("ring gap 3:");
+  expect(out).toContain("with bore gauge 0.01mm");
+  expect(misfits(await desk.json("how", "teardown", "tractor", "--why"), schemaOf("how"))).toEqual([]);
+  expect((await desk.type(["help", "teardown"])).out).toContain("sealtrend how teardown --why");
+});
+
+test("? all shows every shape, on a narrow screen too", async () => {
   for (const width of [80, 40]) {
-    const { out } = await type(["?", "pin 1: 2.2480in", "done"], [], width);
+    const { out } = await type(["? all", "pin 1: 2.2480in", "done"], [], width);
     expect(out).toContain("ring gap 3:");
     expect(out).toContain("with bore gauge 0.01mm");
     expect(out).toContain("set 86.50");

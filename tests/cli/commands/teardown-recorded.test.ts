@@ -131,7 +131,14 @@ test("oversize, conflicts and findings stand in the document too (sizes: handboo
     ["none", 0.25, 86.75, 86.73],
   ]);
   expect(document.findings).toEqual([
-    { part: "bore", label: "3", quantity: "score", word: "nail catches", state: "as found" },
+    {
+      date: "2026-11-25",
+      part: "bore",
+      label: "3",
+      quantity: "score",
+      word: "nail catches",
+      state: "as found",
+    },
   ]);
   expect((document.conflicts as { code: string; meant_mm?: number[] }[])[0]).toMatchObject({
     code: "cannot-be",

@@ -43,7 +43,7 @@ test("a file is read with --from, and undo takes the whole of it back", async ()
   expect(measurements(desk)).toEqual([]);
 });
 
-test("all faults are named with line, column and mend, and nothing is written where one is", async () => {
+test("all faults are named with line, column and mend; no verdict follows the first, and nothing is written", async () => {
   const desk = await deskWithSix();
   const { exit, out, err } = await desk.type(["teardown", "tractor"], {
     input: "in\npin 1: 2.2482 2.2481\npin 2: 2.248O\n\npon 3: 2.2482\npin 4: 2.2482 2.2481\n",
@@ -52,7 +52,9 @@ test("all faults are named with line, column and mend, and nothing is written wh
   expect(err).toContain("standard input:3:8 ");
   expect(err).toContain("write 2.2480");
   expect(err).toContain("standard input:5:1 ");
-  expect(err).toContain("pin 4: diameter");
+  expect(err).toContain("pin 1: diameter");
+  expect(err).not.toContain("pin 4: diameter");
+  expect(err.trimEnd().endsWith("nothing was saved")).toBe(true);
   expect(desk.has("logbook/tractor/measurements.csv") ? measurements(desk) : []).toEqual([]);
 });
 

@@ -16,7 +16,26 @@ export const item = (given: Given): TeardownItem => ({
   state: "cleaned",
   verdicts: [],
   ...given,
+  ...standingOf(given),
 });
+
+/** As the core says it of what was found and cleaned: the wear limit first. */
+const standingOf = ({
+  standing,
+  waits,
+  verdicts = [],
+}: Pick<Given, "standing" | "waits" | "verdicts">): Pick<TeardownItem, "standing"> => {
+  const [fresh, wear] = (["new", "wear"] as const).map(
+    (wanted) => verdicts.find(({ kind }) => kind === wanted)?.verdict,
+  );
+  const ruling = wear ?? fresh;
+  if (standing !== undefined || ruling === undefined) return standing === undefined ? {} : { standing };
+  if (waits === true) return { standing: "waits" };
+  if (ruling === "outside") return { standing: "outside" };
+  if (ruling === "too-close-to-tell") return { standing: "too-close" };
+  if (fresh === undefined) return { standing: "inside-wear" };
+  return { standing: fresh === "outside" ? "worn" : fresh === "inside" ? "inside" : "close-as-new" };
+};
 
 export const verdict = (given: Partial<LimitVerdict> = {}): LimitVerdict => ({
   kind: "wear",
@@ -44,6 +63,7 @@ export const assessed = (given: Partial<TeardownAssessment>): TeardownAssessment
   items: [],
   derived: [],
   findings: [],
+  spoilt: [],
   counts: [],
   conflicts: [],
   undersizes: [],
@@ -137,7 +157,14 @@ export const wornBore = assessed({
     ],
   },
   findings: [
-    { date: "2026-03-02", part: "bore", label: "3", quantity: "score", word: "nail catches", state: "cleaned" },
+    {
+      date: "2026-03-02",
+      part: "bore",
+      label: "3",
+      quantity: "score",
+      word: "nail catches",
+      state: "cleaned",
+    },
     { date: "2026-03-02", part: "bore", label: "1", quantity: "crosshatch", word: "full", state: "cleaned" },
     { date: "2026-03-02", part: "bore", label: "2", quantity: "crosshatch", word: "full", state: "cleaned" },
   ],

@@ -21,8 +21,8 @@ test("rings that were out go in new: the word says so, and no comparison contrad
       undefined,
     ]);
     expect(decision.options.every(({ expectedCost }) => expectedCost === undefined)).toBe(true);
-    // work 620 and getting the engine out 600; head and bottom are open
-    expect(decision.due).toEqual({ act: "reRing", price: 1220 });
+    // work 620; head and bottom are open with the engine in, so it need not come out for them
+    expect(decision.due).toEqual({ act: "reRing", price: 620 });
     expect(decision.guards).toContainEqual({
       code: "subject-to-measuring",
       open: ["bore", "ring-gap", "bearings"],

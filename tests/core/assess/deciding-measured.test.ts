@@ -67,7 +67,7 @@ test("one reading of one bore asks to be made again, a repeated one is a rebuild
   const once = decided(now(tapered)).decision;
   expect(once.verdict).not.toBe("rebuild");
   expect(once.guards).toContainEqual({ code: "one-line-only" });
-  const twice = decided([...now(tapered), ...now(tapered)]).decision;
+  const twice = decided([...dated(measured(tapered), "2026-05-19"), ...now(tapered)]).decision;
   expect(twice).toMatchObject({ verdict: "rebuild", basis: "needed" });
 });
 
@@ -168,7 +168,7 @@ test("on the day of the work what was found was before it, what was machined is 
 });
 
 test("measured beyond its limit, an engine in place is still told to be measured again or rebuilt", () => {
-  const { decision } = decided([...now(tapered), ...now(tapered)], {}, {});
+  const { decision } = decided([...dated(measured(tapered), "2026-05-19"), ...now(tapered)], {}, {});
   expect(decision.scores.bore.state).toBe("established");
   expect(decision).toMatchObject({ verdict: "rebuild" });
 });

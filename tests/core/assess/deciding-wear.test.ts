@@ -82,3 +82,21 @@ test("a test that is overdue is due today", () => {
     date: "2028-03-01",
   });
 });
+
+test("why the chance is unknown is told of the engine at hand, one cylinder or several", () => {
+  const why = (cylinders: readonly string[], engine: object, count: number) =>
+    decided({
+      engine: { cylinders, banks: [cylinders], ...engine },
+      tests: yearly(falling.slice(0, count)).map((row) => ({
+        ...row,
+        test: row.test.replace(/^\d{4}/, (year) => String(Number(year) + 9 - count)),
+        cells: row.cells.split(" ").slice(0, cylinders.length).join(" "),
+      })),
+    }).chanceUnknown;
+  const minimum = { limits: { compression: { minimum: "120psi" } } };
+  expect(why(["1"], minimum, 2)).toBe("too few tests for a trend, which takes four at three dates");
+  expect(why(["1"], {}, 8)).toBe(
+    "one cylinder alone is held to the maker's minimum, which is not known (sealtrend engine set engine limits.compression.minimum)",
+  );
+  expect(why(["1"], minimum, 9)).toBeUndefined();
+});

@@ -40,7 +40,7 @@ test("the same engine kept for good is re-ringed at this opening, subject to mea
   expect(decision.keep?.lifeAfter).toBeCloseTo(25.8, 1);
   expect(decision.keep?.priceRatio).toBeCloseTo(0.372057, 6);
   expect(decision.keep?.used).toBeCloseTo(0.524, 2);
-  expect(decision.keep?.flipYears).toBeCloseTo(16.2, 1);
+  expect(decision.keep?.flipYearsAtThisLife).toBeCloseTo(16.2, 1);
   expect(decision.guards).toContainEqual({
     code: "subject-to-measuring",
     open: ["bore", "ring-gap", "bearings"],

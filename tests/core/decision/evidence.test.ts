@@ -101,9 +101,8 @@ describe("the word by need", () => {
   });
 
   test("chunks in the filter, a heavy knock and combustion gas in the coolant say stop, whatever the word", () => {
-    expect(given(["F3"])).toMatchObject({ verdict: "watch-it", urgency: "stop" });
-    expect(given(["G1"]).urgency).toBe("stop");
-    expect(given(["H2"]).urgency).toBe("stop");
+    for (const row of ["F3", "G1", "H2"] as const)
+      expect(given([row])).toMatchObject({ verdict: "test-again", urgency: "stop" });
     expect(given(["B2"]).urgency).toBeUndefined();
   });
 });

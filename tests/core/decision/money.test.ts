@@ -33,7 +33,7 @@ describe("interest", () => {
     // u = (e^(-.02 tau) - e^(-.02 Lr))/(1 - e^(-.02 Lr)), tau* = -ln[rho (1 - e) + e]/.02, tau 12.29666, Lr 25.83733
     const end = Math.exp(-0.02 * 25.83733);
     expect(keep?.used).toBeCloseTo((Math.exp(-0.02 * 12.29666) - end) / (1 - end), 5);
-    expect(keep?.flipYears).toBeCloseTo(-Math.log(0.372057 * (1 - end) + end) / 0.02, 4);
+    expect(keep?.flipYearsAtThisLife).toBeCloseTo(-Math.log(0.372057 * (1 - end) + end) / 0.02, 4);
   });
 });
 

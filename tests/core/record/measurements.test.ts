@@ -1,6 +1,7 @@
 // measurements.csv: the example rows of the contract (handbook teardown.md 1.2), other dialects, and every fault.
 
 import {
+  decimalsOf,
   dialectOf,
   measuredParts,
   measurementColumns,
@@ -47,6 +48,7 @@ const expected = [
     quantity: "diameter",
     value: { kind: "length", value: mm(86.62) },
     unit: "mm",
+    decimals: 2,
     instrument: "bore-gauge",
     resolution: mm(0.01),
     state: "cleaned",
@@ -61,6 +63,7 @@ const expected = [
     quantity: "end gap",
     value: { kind: "between", low: mm(0.35), high: mm(0.4) },
     unit: "mm",
+    decimals: 2,
     instrument: "feeler",
     resolution: mm(0.05),
     state: "cleaned",
@@ -75,6 +78,7 @@ const expected = [
     quantity: "thread clearance",
     value: { kind: "length", value: inches(0.0022) },
     unit: "in",
+    decimals: 4,
     instrument: "thread",
     resolution: inches(0.0005),
     state: "as found",
@@ -88,6 +92,7 @@ const expected = [
     quantity: "diameter",
     value: { kind: "length", value: inches(2.4986) },
     unit: "in",
+    decimals: 4,
     instrument: "micrometer",
     resolution: inches(0.0001),
     state: "cleaned",
@@ -100,6 +105,7 @@ const expected = [
     quantity: "gap",
     value: { kind: "between", low: 0, high: mm(0.04) },
     unit: "mm",
+    decimals: 2,
     instrument: "feeler",
     resolution: mm(0.01),
     state: "cleaned",
@@ -164,9 +170,32 @@ describe("what is read", () => {
         quantity: "diameter",
         value: { kind: "length", value: mm(86.62) },
         unit: "mm",
+        decimals: 2,
         state: "as found",
         line: 2,
       },
+    ]);
+  });
+
+  test("a row can take the place of those before it, in the column instead", () => {
+    const { measurements, problems } = read(
+      "2026-03-02,pin,2,front/0,diameter,2.2485,in,yes\n2026-03-02,pin,2,front/0,diameter,2.2485,in,\n" +
+        "2026-03-02,pin,2,front/0,diameter,2.2485,in,no",
+      "date,part,label,at,quantity,value,unit,instead",
+    );
+    expect(problems).toEqual([]);
+    expect(measurements.map(({ instead }) => instead)).toEqual([true, undefined, undefined]);
+  });
+
+  test("how many digits were written is kept, none of a fraction", () => {
+    expect(["57.990", "58", "57,99", "0.35..0.4", "<0.04", "3-7/16", " 2.5 "].map(decimalsOf)).toEqual([
+      3,
+      0,
+      2,
+      2,
+      2,
+      undefined,
+      1,
     ]);
   });
 

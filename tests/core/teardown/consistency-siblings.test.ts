@@ -4,10 +4,11 @@ import { expect, test } from "vitest";
 import {
   apartFromSiblings,
   swappedDigits,
-  swaps,
   wholeTurn,
 } from "../../../packages/core/src/teardown/consistency/siblings.ts";
+import { swaps } from "../../../packages/core/src/teardown/consistency/slips.ts";
 import { row } from "./consistency-samples.ts";
+import { all, bore, judgedAs, limit, measured } from "./judge-samples.ts";
 
 const pins = { part: "pin", quantity: "diameter", at: "front/0" } as const;
 
@@ -34,7 +35,7 @@ test("two figures in each other's place are asked about: 85.62 for 86.52", () =>
   expect(bores.map((item) => swappedDigits(item, bores)?.mend)).toEqual([
     undefined,
     undefined,
-    "two figures swapped: was 86.52 mm meant?",
+    "two figures swapped: was 86.52 mm meant? Else measure it once more before going by it",
     undefined,
   ]);
 });
@@ -52,4 +53,42 @@ test("one reading far from its fellows is doubtful, a journal that is thinner al
   ]);
   const rear = row({ ...pins, at: "rear/0" }, [57.98, 57.99, 57.97, 57.78, 57.98]);
   expect(apartFromSiblings([...front, ...rear])).toEqual([]);
+});
+
+// pins new 57.982 to 58.000; two of four are a turn off: the right ones are not asked about
+const sized = { clearances: [limit("pin", "diameter", { fresh: [57.982, 58] })] };
+test("with two slips the right ones are not accused", () => {
+  const four = row(pins, [57.49, 57.99, 57.49, 57.985], { instrument: "micrometer" });
+  expect(four.map((item) => wholeTurn(item, four, sized)?.meant?.map((value) => value * 1000))).toMatchObject([
+    [expect.closeTo(57.99, 6)],
+    undefined,
+    [expect.closeTo(57.99, 6)],
+    undefined,
+  ]);
+});
+
+test("a crank that is ground all over is not a turn off", () => {
+  const ground = row(pins, [57.49, 57.49, 57.485, 57.49], { instrument: "micrometer" });
+  expect(ground.map((item) => wholeTurn(item, ground, sized))).toEqual([
+    undefined,
+    undefined,
+    undefined,
+    undefined,
+  ]);
+});
+
+test("a bore that cannot be keeps the hint that two figures are swapped", () => {
+  const bores = measured([...all((label) => bore(label, label === "3" ? 85.62 : 86.52))]);
+  expect(judgedAs(bores).conflicts).toMatchObject([
+    {
+      code: "likely-slip",
+      label: "3",
+      mend: "was 86.52 mm (two figures swapped) meant? Look at the paper, or measure it again",
+    },
+  ]);
+  const two = measured([...all((label) => bore(label, ["2", "3"].includes(label) ? 85.62 : 86.52))]);
+  expect(judgedAs(two).conflicts.map(({ label, weight }) => [label, weight])).toEqual([
+    ["2", "conflict"],
+    ["3", "conflict"],
+  ]);
 });

@@ -194,6 +194,7 @@ test("findings are kept with their words, those of a renewed part no longer coun
   const found = judgedAs(measured([shell("wiped")]));
   expect(found.findings).toEqual([
     {
+      date: "2026-03-02",
       part: "main bearing",
       label: "3",
       at: "lower",

@@ -24,6 +24,7 @@ test("a main past its size: grind all mains, after a look for cracks", () => {
   expect(assessment.undersizes).toMatchObject([{ part: "main", decidedBy: "2", unit: "mm" }]);
   expect((assessment.undersizes[0]?.needed ?? 0) * 1000).toBeCloseTo(0.12, 6);
   expect(assessment.work).toMatchObject([
+    { code: "measure-again", text: "measure main 2 once more, set up anew, before you order" },
     {
       code: "grind-crank",
       text: "look for cracks before paying, then grind all mains to -0.25 mm (57.732 to 57.750 mm); shells of the same size, fillets as they were",

@@ -57,7 +57,8 @@ test("a pin that was not measured is asked for, not taken for good", () => {
 
 // 86.5 mm, largest 86.70: worst 2·86.70 − 86.50 = 86.90 and more, so +0.50; centred 86.70 + 0.02 + guard, so +0.25
 test("a bore past its taper is bored, all of them to one size, with both answers where they differ", () => {
-  const [line, ...rest] = workOf([...tapered, ...others]);
+  const [again, line, ...rest] = workOf([...tapered, ...others]);
+  expect(again?.code).toBe("measure-again");
   expect(rest).toEqual([]);
   expect(line).toMatchObject({
     code: "bore-oversize",
@@ -69,7 +70,7 @@ test("a bore past its taper is bored, all of them to one size, with both answers
 });
 
 test("a bore that was not measured may need more than the one that was", () => {
-  expect(codes(judgedAs(measured(tapered)))).toEqual(["measure-missing", "bore-oversize"]);
+  expect(codes(judgedAs(measured(tapered)))).toEqual(["measure-again", "measure-missing", "bore-oversize"]);
 });
 
 test("a score that catches the nail is bored out whatever the diameters say", () => {
@@ -81,11 +82,14 @@ test("a score that catches the nail is bored out whatever the diameters say", ()
 
 test("no size that is offered cleans up: sleeve, or another block", () => {
   const small = { ...saw, offered: { bore: { unit: "mm" as const, sizes: [mm(0.1)] } } };
-  expect(workOf([...tapered, ...others], small)).toMatchObject([{ code: "sleeve-or-replace" }]);
+  expect(workOf([...tapered, ...others], small)).toMatchObject([
+    { code: "measure-again" },
+    { code: "sleeve-or-replace" },
+  ]);
 });
 
 test("sizes that nobody wrote down are asked for, not guessed", () => {
-  const [line] = workOf([...tapered, ...others], { ...saw, offered: {} });
+  const [, line] = workOf([...tapered, ...others], { ...saw, offered: {} });
   expect(line?.text).toContain("sealtrend engine set saw limits.offered");
   expect(judgedAs(measured([...tapered, ...others]), { ...saw, offered: {} }).oversize).toBeUndefined();
 });
@@ -116,7 +120,10 @@ test("a loose piston in a good bore: pistons; in a worn bore they come with the 
   const pistons = all((label): readonly Line[] => [
     ["piston", label, "", "diameter", label === "2" ? 86.36 : 86.48],
   ]);
-  expect(workOf([...soundBores, ...pistons])).toMatchObject([{ code: "pistons", labels: ["2"] }]);
+  expect(workOf([...soundBores, ...pistons])).toMatchObject([
+    { code: "measure-again", labels: ["2"] },
+    { code: "pistons", labels: ["2"] },
+  ]);
   expect(codes(judgedAs(measured([...tapered, ...others, ...pistons])))).toEqual(["bore-oversize"]);
 });
 

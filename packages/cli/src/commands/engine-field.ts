@@ -1,38 +1,64 @@
 // What `engine set` was told: which engine, which field, which value.
 
-import { type FieldKind, engineFields, expectation, nearest, typedExample } from "@sealtrend/core";
+import {
+  type FieldKind,
+  type LimitPlace,
+  engineFields,
+  expectation,
+  limitExample,
+  limitPath,
+  limitPathMeant,
+  limitPlace,
+  nearest,
+  typedExample,
+} from "@sealtrend/core";
 import { type Args, Stop } from "../command.ts";
+import { engineOverview } from "../logbook/engine-overview.ts";
 import { type Logbook, pickEngine } from "../logbook/open-logbook.ts";
 import { typedLine } from "../options/quote.ts";
 import { valueTyped } from "./engine-options.ts";
 import { cylinderLabels } from "./new-engine.ts";
 import { usage } from "./usage.ts";
 
+export interface Field {
+  readonly id: string;
+  readonly path: string;
+  readonly typed: string;
+  /** Where the field is one limit of a part. */
+  readonly limit?: LimitPlace;
+}
+
 /** ENGINE may be left out: two words are a field and its value unless the first one names an engine. */
-export const wordsOf = (
-  args: Args,
-  logbook: Logbook,
-): { readonly id: string; readonly path: string; readonly typed: string } => {
+export const wordsOf = (args: Args, logbook: Logbook): Field => {
   const [first = "", second = "", third] = args.positionals;
   const without = third === undefined && !logbook.ids.includes(first);
-  const id = pickEngine(logbook, without && engineFields[first] !== undefined ? undefined : first);
+  const isField = engineFields[first] !== undefined || first.startsWith("limits.");
+  const id = pickEngine(logbook, without && isField ? undefined : first);
   const path = without ? first : second;
   const typed = without ? second : third;
   const field = engineFields[path];
-  if (field === undefined) throw unknownField(id, path, typed);
-  if (typed === undefined)
-    throw usage(
-      "value-missing",
-      `no value for ${path}`,
-      expectation(field),
-      typedLine(["engine", "set", id, path, typedExample(field)]),
-    );
-  return { id, path, typed };
+  const labels = engineOverview(logbook, id).engine?.cylinders ?? [];
+  const limit = field === undefined ? limitPlace(path, labels) : undefined;
+  if (field === undefined && limit === undefined) throw unknownField(id, path, typed);
+  if (typed !== undefined) return { id, path, typed, ...(limit === undefined ? {} : { limit }) };
+  const [wanted, example] =
+    field === undefined ? ["a limit", exampleOf(path)] : [expectation(field), typedExample(field)];
+  throw usage(
+    "value-missing",
+    `no value for ${path}`,
+    wanted,
+    typedLine(["engine", "set", id, path, example]),
+  );
 };
+
+/** A field that holds entries of its own, typed as JSON. */
+export const isSetWhole = (path: string): boolean =>
+  ["clearances", "offered", "curves"].includes(engineFields[path]?.kind ?? "");
 
 const exampleOf = (path: string): string => {
   const field = engineFields[path];
-  return field === undefined ? "" : typedExample(field);
+  const limit = limitPlace(path, []);
+  return field !== undefined ? typedExample(field) : limit === undefined ? "" : limitExample(limit, "mm");
 };
 
 const unknownField = (id: string, path: string, typed: string | undefined): Stop => {
@@ -44,15 +70,23 @@ const unknownField = (id: string, path: string, typed: string | undefined): Stop
     ...ends,
     ...paths.filter((known) => nearest(last, [known.split(".").at(-1) ?? ""]).length > 0),
   ];
-  const whole = paths.find(
-    (known) => ["any", "curves"].includes(engineFields[known]?.kind ?? "") && path.startsWith(`${known}.`),
-  );
+  const limit = path.startsWith("limits.") ? limitPathMeant(path) : undefined;
+  if (limit !== undefined)
+    return usage(
+      "field-unknown",
+      `an engine has no limit "${path}"`,
+      limit.expected,
+      typedLine(["engine", "set", id, limitPath(limit.meant), typed ?? limitExample(limit.meant, "mm")]),
+    );
+  const whole = paths.find((known) => isSetWhole(known) && path.startsWith(`${known}.`));
   if (whole !== undefined)
     return usage(
       "field-unknown",
       `${path} is a part of ${whole}, which is set as a whole`,
-      `${whole} as JSON`,
-      `write it in ${id}/engine.json with an editor`,
+      whole === "limits.clearances" ? "one limit by itself, or all as JSON" : `${whole} as JSON`,
+      whole === "limits.clearances"
+        ? typedLine(["engine", "set", id, "limits.bore.taper.wear", exampleOf("limits.bore.taper.wear")])
+        : typedLine(["engine", "set", id, whole, exampleOf(whole)]),
     );
   const inside = paths.filter((known) => known.startsWith(`${path}.`));
   if (inside[0] !== undefined)

@@ -1,11 +1,12 @@
 // engine set: one field of engine.json, every other byte as it was.
 
 import { join } from "node:path";
-import { type Problem, parseTable, readEngine } from "@sealtrend/core";
+import { type Engine, type Problem, parseTable, readEngine } from "@sealtrend/core";
 import { type Command, type Fault, Stop } from "../command.ts";
 import { enginesDocument } from "../documents/engines-document.ts";
 import { missingFields } from "../documents/missing-fields.ts";
-import { withField, withoutField } from "../logbook/edit-json.ts";
+import { TypedJson, withField, withoutField } from "../logbook/edit-json.ts";
+import { limitIn } from "../logbook/edit-limit.ts";
 import { engineOverview, flatFields } from "../logbook/engine-overview.ts";
 import { type Logbook, openLogbook } from "../logbook/open-logbook.ts";
 import { readFile, readFileIfThere } from "../logbook/read-file.ts";
@@ -14,11 +15,14 @@ import { nodeWorld } from "../logbook/world.ts";
 import { type Change, write } from "../logbook/write.ts";
 import { typedLine } from "../options/quote.ts";
 import { saidOnce } from "../render/aside.ts";
+import { offeredTexts } from "../render/engine-limits.ts";
 import { faultText } from "../render/faults.ts";
+import { changesTold, limitChanges } from "../render/limit-changes.ts";
 import { savedLine } from "../render/saved-line.ts";
 import { wrapText } from "../render/table.ts";
 import { typedValue } from "../render/typed-value.ts";
-import { newValue, wordsOf } from "./engine-field.ts";
+import { type Field, isSetWhole, newValue, wordsOf } from "./engine-field.ts";
+import { limitEdit } from "./engine-limit.ts";
 import { holdsRows, withCylinderColumns } from "./cylinder-columns.ts";
 import { refuseDemo } from "./refuse-demo.ts";
 import { usage } from "./usage.ts";
@@ -28,7 +32,7 @@ export const engineSet: Command = {
   summary: "change one thing that is known of an engine",
   examples: [
     "sealtrend engine set pump limits.compression.minimum 26bar",
-    'sealtrend engine set pump firingOrder "1 3 4 2"',
+    'sealtrend engine set pump limits.bore.taper.wear "up to 0.10mm, manual p. 62"',
     "sealtrend engine set pump wetTest.source -",
   ],
   positionals: [
@@ -45,27 +49,35 @@ export const engineSet: Command = {
     const world = nodeWorld(io);
     const logbook = await openLogbook(world, "write", args.text("logbook"));
     refuseDemo(logbook);
-    const { id, path, typed } = wordsOf(args, logbook);
+    const field = wordsOf(args, logbook);
+    const { id, path, typed, limit } = field;
     const file = join(logbook.root, id, "engine.json");
-    const before = valueAt(readFile(world, file).text, path, shown(io.cwd, file));
-    const value = typed === "-" ? undefined : newValue(id, path, typed);
+    const name = shown(io.cwd, file);
+    const old = readFile(world, file).text;
+    stopOnNoJson(old, name);
+    const before = valueAt(old, field);
+    const edit = editOf(field);
     const changes: Change[] = [
       {
         kind: "replace",
         path: `${id}/engine.json`,
-        text: ({ text }) => changed(text, { id, path, value, file: shown(io.cwd, file) }),
+        text: ({ text }) => checked(text, edit(text, name), { id, path, file: name }),
       },
     ];
-    if (path === "cylinders") changes.push(...columnChanges(logbook, id, before, value));
+    if (path === "cylinders") changes.push(...columnChanges(logbook, id, before, newValue(id, path, typed)));
     const command = typedLine(["engine", "set", id, path, typed]);
     const written = await write(world, { root: logbook.root, command, changes });
     const overview = engineOverview(logbook, id);
     const missing = overview.engine === undefined ? [] : missingFields(overview.engine, overview.fields);
     const done = written.files.length > 0;
-    const was = before === undefined ? "not known" : typedValue(before);
-    const now = value === undefined ? "not known" : typedValue(value);
+    const after = valueAt(readFile(world, file).text, field);
+    const now = after === undefined ? "not known" : limit === undefined ? typedValue(after) : typed;
+    const told = toldOf(field, { before, now }, [readEngine(old, name, id).engine, overview.engine]);
     const text = done
-      ? savedLine(`set  ${id} ${path}: ${was} -> ${now}`, written.undo, io.width)
+      ? [
+          savedLine(`set  ${id} ${told.said}`, written.undo, io.width),
+          ...told.lines.flatMap((line) => wrapText(line, io.width, "     ")),
+        ].join("\n")
       : wrapText(`${id} ${path} is ${now} already; nothing was written`, io.width).join("\n");
     const faults = overview.engineFaults.length === 0 ? "" : faultText(overview.engineFaults, io.width);
     const aside = saidOnce([...logbook.asides, ...written.asides]) + faults;
@@ -75,22 +87,63 @@ export const engineSet: Command = {
       json: enginesDocument(
         logbook.root,
         [{ overview, missing }],
-        done ? { file: overview.file, path, before, after: value } : undefined,
+        done ? { file: overview.file, path, before, after } : undefined,
       ),
       ...(aside === "" ? {} : { aside }),
     };
   },
 };
 
-interface Wanted {
+/** The text after the change; undefined where something that is no object stands in the way. */
+type Edit = (text: string, file: string) => string | undefined;
+
+const editOf = ({ id, path, typed, limit }: Field): Edit => {
+  if (limit !== undefined) return limitEdit({ id, path, typed, limit });
+  if (typed === "-") return (text) => withoutField(text, path);
+  const value = newValue(id, path, typed);
+  return (text) => withField(text, path, asTypedOf(path, value, typed));
+};
+
+interface Told {
+  readonly said: string;
+  readonly lines: readonly string[];
+}
+
+/** What changed: a field by its value, limits and sizes of parts in words. */
+const toldOf = (
+  { path, limit }: Field,
+  { before, now }: { readonly before: unknown; readonly now: string },
+  [old, fresh]: readonly [Engine | undefined, Engine | undefined],
+): Told => {
+  if (old !== undefined && fresh !== undefined) {
+    if (limit !== undefined || path === "limits.clearances") {
+      const { said, lines } = changesTold(limitChanges(old.clearances, fresh.clearances));
+      return { said: limit === undefined ? `${path}: ${said}` : said, lines };
+    }
+    if (path === "limits.offered") return { said: sizesText(path, old, fresh), lines: [] };
+  }
+  const was = before === undefined ? "not known" : typedValue(before);
+  return { said: `${path}: ${was} -> ${now}`, lines: [] };
+};
+
+/** `limits.offered: none -> bore 0.25 0.5 mm`. */
+const sizesText = (path: string, old: Engine, fresh: Engine): string => {
+  const [was, now] = [old, fresh].map((engine) => offeredTexts(engine).join(", ") || "none");
+  return `${path}: ${was ?? ""} -> ${now ?? ""}`;
+};
+
+/** What was typed as JSON keeps the digits that it was typed with. */
+const asTypedOf = (path: string, value: unknown, typed: string): unknown =>
+  typeof value === "object" && isSetWhole(path) ? new TypedJson(typed) : value;
+
+interface Place {
   readonly id: string;
   readonly path: string;
-  readonly value: unknown;
   readonly file: string;
 }
 
-const changed = (text: string, { id, path, value, file }: Wanted): string => {
-  const after = value === undefined ? withoutField(text, path) : withField(text, path, value);
+/** @throws Stop 2 for a fault that the change would bring */
+const checked = (text: string, after: string | undefined, { id, path, file }: Place): string => {
   if (after === undefined)
     throw usage(
       "field-blocked",
@@ -151,10 +204,13 @@ const columnChanges = (logbook: Logbook, id: string, before: unknown, value: unk
 };
 
 /** @throws Stop 1 where the file is no JSON object */
-const valueAt = (text: string, path: string, file: string): unknown => {
-  const { problems } = readEngine(text, file, "");
-  const bad = problems.filter(({ code }) => code === "json-bad");
+const stopOnNoJson = (text: string, file: string): void => {
+  const bad = readEngine(text, file, "").problems.filter(({ code }) => code === "json-bad");
   if (bad.length > 0) throw new Stop(1, bad);
+};
+
+const valueAt = (text: string, { path, limit }: Field): unknown => {
+  if (limit !== undefined) return limitIn(text, limit);
   const fields = JSON.parse(text) as Readonly<Record<string, unknown>>;
   return flatFields(fields).find(([name]) => name === path)?.[1];
 };

@@ -1,11 +1,20 @@
 // history: each cylinder across the years.
 
-import { type EngineRecord, type KindHistory, type PressureUnit, assessHistory } from "@sealtrend/core";
+import {
+  type EngineRecord,
+  type HistoryAssessment,
+  type KindHistory,
+  type NextTest,
+  type PressureUnit,
+  assessHistory,
+  assessTest,
+  shownTests,
+} from "@sealtrend/core";
 import type { Command } from "../command.ts";
 import { historyDocument } from "../documents/history-document.ts";
 import { historyScreen } from "../render/history/history.ts";
 import { pressureUnit } from "../render/units.ts";
-import { pickRecord, saidAside } from "./pick.ts";
+import { pickRecord, pickTest, saidAside } from "./pick.ts";
 import { usage } from "./usage.ts";
 
 export const history: Command = {
@@ -35,10 +44,19 @@ export const history: Command = {
       ...(label === undefined ? {} : { cylinder: label }),
       ...(upTo === undefined ? {} : { upTo }),
     } as const;
-    const lines = historyScreen(assessment, asked, { width, unicode, today, unit, detail });
+    const step = stepOf(assessment);
+    const options = { width, unicode, today, unit, detail, ...(step === undefined ? {} : { step }) } as const;
+    const lines = historyScreen(assessment, asked, options);
     const text = `${lines.join("\n")}\n`;
-    return { exit: 0, text, json: historyDocument(assessment), ...saidAside(logbook) };
+    return { exit: 0, text, json: historyDocument(assessment, step), ...saidAside(logbook) };
   },
+};
+
+/** Where a cylinder alarms, the step that `show` names first of the newest test. */
+const stepOf = ({ record, cranking, leakDown }: HistoryAssessment): NextTest | undefined => {
+  const kinds = [cranking, leakDown].flatMap((kind) => kind ?? []);
+  const isFound = kinds.some(({ result }) => result.cylinders.some(({ alarms }) => alarms.length > 0));
+  return isFound ? shownTests(assessTest(record, pickTest(record, undefined)).nextTests)[0] : undefined;
 };
 
 /** @throws Stop 2 for a cylinder the engine does not have */

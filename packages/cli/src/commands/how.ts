@@ -15,6 +15,7 @@ import type { Io } from "../io.ts";
 import { type Logbook, engineFiles, openLogbook, pickEngine, stopOnErrors } from "../logbook/open-logbook.ts";
 import { nodeWorld } from "../logbook/world.ts";
 import { howScreen } from "../render/how.ts";
+import { shapeLines } from "../render/teardown/teardown-shapes.ts";
 import { saidAside } from "./pick.ts";
 import { usage } from "./usage.ts";
 
@@ -33,7 +34,9 @@ export const how: Command = {
     const none = logbook === undefined || (logbook.ids.length === 0 && named === undefined);
     const engine = none ? undefined : engineOf(logbook, named);
     const procedure = engine === undefined ? general(kind) : procedureFor(kind, engine);
-    const lines = howScreen(procedure, { width: io.width, detail: args.flag("why") ? "why" : "short" });
+    const isWhy = args.flag("why");
+    const typing = isWhy && kind === "teardown" ? ["", typingTitle, ...shapeLines(io.width)] : [];
+    const lines = [...howScreen(procedure, { width: io.width, detail: isWhy ? "why" : "short" }), ...typing];
     const said =
       engine === undefined ? { aside: `${noEngine}\n` } : logbook === undefined ? {} : saidAside(logbook);
     return {
@@ -44,6 +47,8 @@ export const how: Command = {
     };
   },
 };
+
+const typingTitle = "How the lines of `sealtrend teardown` are typed:";
 
 const noEngine =
   "no engine in a logbook yet: this holds for any of them; yours: sealtrend engine add pump --cylinders 4 --ignition spark";

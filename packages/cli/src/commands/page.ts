@@ -43,7 +43,10 @@ export const page: Command = {
     const purpose = purposeOf(args);
     const { logbook, record } = await pickRecord(args, io);
     const target = pageTarget(args, io, { logbook, id: record.engine.id, purpose });
-    const { page: model, cautions } = gatherPage(args, io, { logbook, record, purpose });
+    const { page: model, cautions } = gatherPage(args, io, {
+      ...{ logbook, record, purpose },
+      form: target.form,
+    });
     // drawing is loaded for this command alone: it would slow the start of all others
     const { pageFile } = await import("../render/page/page-file.ts");
     const text = pageFile(model, target.form, io.unicode ? "unicode" : "ascii");

@@ -25,11 +25,15 @@ export const pickRecord = async (args: Args, io: Io): Promise<Picked> => {
 };
 
 /** What is dated after today, which a slip of the pen does: it is read all the same. */
-const daysAhead = ({ engine, tests, services, notes }: EngineRecord, today: string): readonly string[] => {
+const daysAhead = (record: EngineRecord, today: string): readonly string[] => {
+  const { engine, tests, services, notes, measurements } = record;
   const ahead = [
     ...tests.filter(({ date }) => date > today).map(({ id }) => `test ${id}`),
     ...services.filter(({ date }) => date > today).map(({ date, what }) => `${what} of ${date}`),
     ...notes.filter(({ date }) => date > today).map(({ date, what }) => `${what} of ${date}`),
+    ...measurements
+      .filter(({ date }) => date > today)
+      .map(({ date, part, quantity }) => `${part} ${quantity} of ${date}`),
   ];
   if (ahead.length === 0) return [];
   return [
@@ -46,6 +50,7 @@ const asOf = (record: EngineRecord, day: string | undefined): EngineRecord =>
         tests: record.tests.filter(({ date }) => date <= day),
         services: record.services.filter(({ date }) => date <= day),
         notes: record.notes.filter(({ date }) => date <= day),
+        measurements: record.measurements.filter(({ date }) => date <= day),
       };
 
 /** The test named, or the latest that is not set aside and holds readings.

@@ -3,14 +3,18 @@
 import type { TypedMeasurement } from "@sealtrend/core";
 import { type Answer, type Args, type Command, Stop } from "../command.ts";
 import type { Io } from "../io.ts";
+import { prose } from "../render/prose.ts";
+import { counted } from "../render/words.ts";
 import { openLogbook } from "../logbook/open-logbook.ts";
 import { nodeWorld } from "../logbook/world.ts";
 import { refuseDemo } from "./refuse-demo.ts";
 import { askLines } from "./teardown-steps/ask-lines.ts";
+import { carriedContext } from "./teardown-steps/carried-context.ts";
 import { echoOf } from "./teardown-steps/echo-of.ts";
 import { givenLines } from "./teardown-steps/given-lines.ts";
 import { type MeasuredEngine, measuredEngine } from "./teardown-steps/measured-engine.ts";
 import { readLines } from "./teardown-steps/read-lines.ts";
+import { areRecordedAlready } from "./teardown-steps/recorded-already.ts";
 import { saveMeasurements } from "./teardown-steps/save-measurements.ts";
 import { startContext } from "./teardown-steps/start-context.ts";
 import { teardownAnswer } from "./teardown-steps/teardown-answer.ts";
@@ -44,8 +48,13 @@ export const teardown: Command = {
     refuseDemo(place.logbook);
     const day = typedDay(args, io, "the measuring") ?? io.today;
     const which = teardownFor(args, place.measurements, day);
-    const start = startContext(args, { day, teardown: which.teardown, engine: place.engine });
+    const carried = carriedContext(args, place.measurements, which.teardown);
+    const start = startContext(args, {
+      ...{ day, teardown: which.teardown },
+      ...{ engine: place.engine, carried: carried.context },
+    });
     const say = sayTo(args, io, given.kind);
+    say(carried.said.flatMap((line) => prose(line, io.width)));
     const echo = (measurements: readonly TypedMeasurement[], entry: Entry): void => {
       say(echoOf(measurements, entry, { ...place, width: io.width, units: args.text("units") }));
     };
@@ -59,12 +68,15 @@ export const teardown: Command = {
       if (given.kind === "lines") throw noFigure(given.file);
       return recorded(args, io, place, asides);
     }
+    if (given.kind === "lines" && !args.flag("again") && areRecordedAlready(typed, place.measurements))
+      return recorded(args, io, place, [...asides, recordedSaid(typed.length)]);
     const saved = await saveMeasurements({
       logbook: place.logbook,
       engine: place.engine,
       entry,
       command: commandLine(args, place.id),
       ...(given.kind === "lines" ? { source: given.file } : {}),
+      ...(args.flag("again") ? { note: "measured again" } : {}),
     });
     return teardownAnswer(args, io, {
       place: measuredEngine(args, place.logbook),
@@ -75,13 +87,17 @@ export const teardown: Command = {
   },
 };
 
+const recordedSaid = (figures: number): string =>
+  `${figures === 1 ? "this one figure is" : `these ${counted(figures, "figure")} are`} recorded already; nothing was saved (--again adds ${figures === 1 ? "it as a repeat" : "them as repeats"})`;
+
 const demoSaid = "the demo is invented: nothing is entered there; this judges what it holds";
 
 /** What is recorded, judged. */
 const recorded = (args: Args, io: Io, place: MeasuredEngine, asides: readonly string[]): Answer => {
   if (place.problems.length > 0) throw new Stop(1, place.problems);
   const number = recordedTeardown(args, place.measurements, place.id);
-  return teardownAnswer(args, io, { place, teardown: number, asides });
+  const idle = args.flag("new-teardown") ? ["--new-teardown does nothing without a line to enter"] : [];
+  return teardownAnswer(args, io, { place, teardown: number, asides: [...asides, ...idle] });
 };
 
 /** On a terminal the echo is part of the talk; elsewhere it is about the answer, as is all beside a document. */
@@ -105,7 +121,7 @@ const noFigure = (file: string) =>
     "lines-none",
     `${file} holds no figure`,
     "a line a part, such as: bore 3: 86.62 86.58 86.56 86.55 86.53 86.52 mm",
-    "sealtrend how teardown shows what is measured where",
+    "every shape of a line: sealtrend how teardown --why",
     1,
   );
 
@@ -117,5 +133,6 @@ const commandLine = (args: Args, id: string): string => {
     id,
     teardownOptions.filter(({ value }) => value !== undefined),
   );
-  return args.flag("new-teardown") ? `${words} --new-teardown` : words;
+  const flags = ["new-teardown", "again"].filter((name) => args.flag(name)).map((name) => `--${name}`);
+  return [words, ...flags].join(" ");
 };

@@ -4,6 +4,7 @@ import {
   type CylinderHistory,
   type HistoryAssessment,
   type KindHistory,
+  type NextTest,
   type ServiceResult,
   type TestSpeed,
   fromSi,
@@ -13,8 +14,9 @@ import {
 import { holesDocument, testerChangesDocument } from "./leak-history-document.ts";
 import { speedDocument } from "./speed-document.ts";
 
-/** The top level is the cranking history, or the leak-down where there is no other. */
-export const historyDocument = (assessment: HistoryAssessment): object => {
+/** The top level is the cranking history, or the leak-down where there is no other.
+ *  @param step - what `show` names first of the newest test, where a cylinder alarms */
+export const historyDocument = (assessment: HistoryAssessment, step?: NextTest): object => {
   const { record, cranking, leakDown } = assessment;
   const { interval, ...figures } = assessment.repeatability;
   const repeatability = { ...figures, low: interval?.low, high: interval?.high };
@@ -29,6 +31,7 @@ export const historyDocument = (assessment: HistoryAssessment): object => {
     gaugeLinks: linksDocument(record, [cranking, leakDown]),
     repeatability,
     leakDown: second === undefined ? undefined : kindDocument(second),
+    next: step === undefined ? undefined : { code: step.code, text: step.text, minutes: step.minutes },
   };
 };
 

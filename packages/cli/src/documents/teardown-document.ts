@@ -14,7 +14,6 @@ import { blocksOf } from "../render/teardown/teardown-rows.ts";
 import { conflictsInOrder } from "../render/teardown/teardown-doubts.ts";
 import { headlineText } from "../render/teardown/teardown-headline.ts";
 import { openingOf } from "../render/teardown/teardown-next.ts";
-import { standingOf } from "../render/teardown/teardown-standing.ts";
 
 /** What is undefined is left out when the document is written. */
 export const teardownDocument = (
@@ -36,6 +35,7 @@ export const teardownDocument = (
       decidedBy: { label: decidedBy.label, at: decidedBy.at, value_mm: mm(decidedBy.value) },
     })),
     findings,
+    spoilt: assessment.spoilt,
     counts,
     conflicts: conflictsInOrder(assessment).map(({ meant, ...conflict }) => ({
       ...conflict,
@@ -68,9 +68,14 @@ const itemDocument = (item: TeardownItem) => ({
   instrument: item.instrument,
   state: item.state,
   from: item.from,
-  standing: standingOf(item),
+  standing: item.standing ?? "no-limit",
   superseded: item.superseded,
+  supersededBy:
+    item.supersededBy === undefined
+      ? undefined
+      : { ...item.supersededBy, value: undefined, value_mm: optional(item.supersededBy.value) },
   waits: item.waits,
+  waitsFor: item.waitsFor,
   verdicts: item.verdicts.map(verdictDocument),
 });
 
@@ -82,6 +87,10 @@ const verdictDocument = ({
   probability,
   verdict,
   neverInside,
+  neverBy,
+  size,
+  limitFor,
+  waits,
   settlement,
 }: LimitVerdict) => ({
   kind,
@@ -91,6 +100,10 @@ const verdictDocument = ({
   probability,
   verdict,
   neverInside,
+  neverBy,
+  size_mm: optional(size),
+  limitFor,
+  waits,
   settlement:
     settlement === undefined
       ? undefined

@@ -23,8 +23,9 @@ type Way =
   | { readonly kind: "absent"; readonly object: number; readonly rest: readonly string[] }
   | { readonly kind: "blocked" };
 
-/** The text with the field at a dotted path set; what is missing on the way is made, indented as the file is.
- *  @returns undefined where something that is no object stands on the way */
+/** The text with the field at a dotted path set; what is missing on the way is made, indented as the file is. Entries of a list
+ *  go by their number, from 0; the number after the last one is a new entry.
+ *  @returns undefined where something else stands on the way */
 export const withField = (text: string, path: string, value: unknown): string | undefined => {
   const way = walk(text, path.split("."));
   if (way.kind === "blocked") return undefined;
@@ -36,7 +37,7 @@ export const withField = (text: string, path: string, value: unknown): string | 
   return text.slice(0, valueStart) + now + text.slice(end);
 };
 
-/** The text without the field at a dotted path; the same text where it is not there. */
+/** The text without the field or entry at a dotted path; the same text where it is not there. */
 export const withoutField = (text: string, path: string): string => {
   const way = walk(text, path.split("."));
   if (way.kind !== "there") return text;
@@ -50,15 +51,19 @@ export const withoutField = (text: string, path: string): string => {
       : before !== undefined
         ? [before.end, way.member.end]
         : [way.object + 1, containerEnd(text, way.object) - 1];
-  return withoutField(text.slice(0, from) + text.slice(to), path);
+  const left = text.slice(0, from) + text.slice(to);
+  return text[way.object] === "[" ? left : withoutField(left, path);
 };
 
 const walk = (text: string, names: readonly string[]): Way => {
   let object = spaceEnd(text, 0);
   for (const [i, name] of names.entries()) {
-    if (text[object] !== "{") return { kind: "blocked" };
-    const member = membersOf(text, object).findLast((one) => one.name === name);
-    if (member === undefined) return { kind: "absent", object, rest: names.slice(i) };
+    if (text[object] !== "{" && text[object] !== "[") return { kind: "blocked" };
+    const members = membersOf(text, object);
+    const member = members.findLast((one) => one.name === name);
+    const isNew = text[object] === "{" || (name === String(members.length) && i === names.length - 1);
+    if (member === undefined)
+      return isNew ? { kind: "absent", object, rest: names.slice(i) } : { kind: "blocked" };
     if (i === names.length - 1) return { kind: "there", object, member };
     object = member.valueStart;
   }
@@ -67,16 +72,20 @@ const walk = (text: string, names: readonly string[]): Way => {
 
 const inserted = (text: string, object: number, rest: readonly string[], value: unknown): string => {
   const last = membersOf(text, object).at(-1);
+  const isList = text[object] === "[";
   if (last === undefined) {
     const end = containerEnd(text, object);
-    return `${text.slice(0, object)}{ ${member(rest, value)} }${text.slice(end)}`;
+    const only = isList ? `[${inline(value)}]` : `{ ${member(rest, value)} }`;
+    return text.slice(0, object) + only + text.slice(end);
   }
   const indent = indentBefore(text, last.start);
   const closesOnLine = indentBefore(text, containerEnd(text, object) - 1) !== undefined;
-  const added =
-    indent === undefined
-      ? `, ${member(rest, value)}`
-      : `,${lineEnd(text)}${indent}${closesOnLine ? memberOnLines(text, rest, value, indent) : member(rest, value)}`;
+  const one = isList
+    ? inline(value)
+    : indent !== undefined && closesOnLine
+      ? memberOnLines(text, rest, value, indent)
+      : member(rest, value);
+  const added = indent === undefined ? `, ${one}` : `,${lineEnd(text)}${indent}${one}`;
   return text.slice(0, last.end) + added + text.slice(last.end);
 };
 
@@ -115,7 +124,21 @@ const indentUnit = (text: string): string => /[\r\n]([ \t]+)"/.exec(text)?.[1] ?
 const indentBefore = (text: string, at: number): string | undefined =>
   /(?:\r|\n)([ \t]*)$/.exec(text.slice(0, at))?.[1];
 
+/** Of a list each entry, named by its number. */
+const entriesOf = (text: string, list: number): readonly Member[] => {
+  const entries: Member[] = [];
+  let at = spaceEnd(text, list + 1);
+  while (at < text.length && text[at] !== "]") {
+    const end = valueEnd(text, at);
+    entries.push({ name: String(entries.length), start: at, valueStart: at, end });
+    const comma = spaceEnd(text, end);
+    at = text[comma] === "," ? spaceEnd(text, comma + 1) : comma;
+  }
+  return entries;
+};
+
 const membersOf = (text: string, object: number): readonly Member[] => {
+  if (text[object] === "[") return entriesOf(text, object);
   const members: Member[] = [];
   let at = spaceEnd(text, object + 1);
   while (text[at] === '"') {

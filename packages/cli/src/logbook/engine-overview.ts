@@ -46,7 +46,7 @@ export const engineOverview = (logbook: Logbook, id: string, asOf?: string): Eng
   };
 };
 
-const isObject = (value: unknown): value is JsonObject =>
+export const isObject = (value: unknown): value is JsonObject =>
   typeof value === "object" && value !== null && !Array.isArray(value);
 
 const jsonObject = (text: string): JsonObject => {

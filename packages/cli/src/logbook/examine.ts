@@ -10,6 +10,7 @@ import {
   measurementColumns,
   noteColumns,
   numberColumns,
+  optionalMeasurementColumns,
   parseTable,
   readEngine,
   readEngineRecord,
@@ -148,7 +149,7 @@ const examineEngine = (desk: Desk, root: string, id: string, { gauges, facts, to
     ...columnsNearlyNamed(tests, [...testColumns(labelsOf(engine, tests)), ...Object.keys(numberColumns)]),
     ...columnsNearlyNamed(services, serviceColumns),
     ...columnsNearlyNamed(notes, noteColumns),
-    ...columnsNearlyNamed(measurements, [...measurementColumns, "u"]),
+    ...columnsNearlyNamed(measurements, [...measurementColumns, ...optionalMeasurementColumns]),
   );
 };
 

@@ -13,8 +13,11 @@ import { usageLine } from "./usage-line.ts";
 export const scanFaults = ({ uses }: Scan, lookup: Lookup, help: string): readonly Fault[] =>
   uses.flatMap(({ typed, option, words, instead }) => {
     if (option === undefined) return [usageFault("option-unknown", typed, words, [...lookup.keys()], help)];
-    if (kindOf(option) !== "flag")
-      return words.length === 0 ? [usageFault("option-value-missing", typed, sampleOf(option), instead)] : [];
+    if (kindOf(option) !== "flag") {
+      // what starts with dashes is no choice of any option
+      const meant = option.choices === undefined ? instead : undefined;
+      return words.length === 0 ? [usageFault("option-value-missing", typed, sampleOf(option), meant)] : [];
+    }
     return words.length === 0 ? [] : [usageFault("option-takes-no-value", typed, words.join(" "))];
   });
 

@@ -18,6 +18,9 @@ export const clearanceTexts = ({ clearances }: Engine): readonly string[] => {
   ];
 };
 
+/** One limit by itself: `bore taper worn to 0.10 mm (manual p. 62)`. */
+export const clearanceText = (limit: ClearanceLimit): string => `${limit.part} ${limitText(limit, "each")}`;
+
 const limitText = (limit: ClearanceLimit, sources: "once" | "each"): string => {
   const { quantity, label, at, unit, source } = limit;
   const which = [at, label].flatMap((one) => (one === undefined ? [] : [clean(one)]));

@@ -3,6 +3,7 @@
 import type { MissingField } from "../documents/missing-fields.ts";
 import { type EngineOverview, flatFields } from "../logbook/engine-overview.ts";
 import { clean } from "./clean.ts";
+import { clearanceTexts, offeredTexts } from "./engine-limits.ts";
 import { grid, wrapText } from "./table.ts";
 import { typedValue } from "./typed-value.ts";
 import { cut, displayWidth, padEnd } from "./width.ts";
@@ -41,7 +42,7 @@ export const engineScreen = (
     ...wrapText(title, width),
     ...wrapText(file, width),
     "",
-    ...groupLines(fields, width),
+    ...groupLines(fields, engine, width),
     ...(gaps.length === 0
       ? []
       : ["", "not known, and would help", ...grid(gaps, ["left", "left"], { width })]),
@@ -51,19 +52,34 @@ export const engineScreen = (
 };
 
 /** Fields that share the way to them stand on one line, each by its last name. */
-const groupLines = (fields: EngineOverview["fields"], width: number): readonly string[] => {
+const groupLines = (
+  fields: EngineOverview["fields"],
+  engine: EngineOverview["engine"],
+  width: number,
+): readonly string[] => {
+  const lists: Readonly<Record<string, readonly string[]>> =
+    engine === undefined
+      ? {}
+      : { "limits.clearances": clearanceTexts(engine), "limits.offered": offeredTexts(engine) };
   const groups = new Map<string, string[]>();
   for (const [path, value] of flatFields(fields)) {
     if (path === "schema" || path === "name") continue;
+    const list = lists[path];
+    if (list !== undefined) {
+      groups.set(path, [...list]);
+      continue;
+    }
     const dot = path.lastIndexOf(".");
     const group = dot === -1 ? "engine" : path.slice(0, dot);
     const text = `${path.slice(dot + 1)}\u00a0${shown(value)}`;
     groups.set(group, [...(groups.get(group) ?? []), text]);
   }
   const left = Math.max(...[...groups.keys()].map(displayWidth));
-  return [...groups].flatMap(([group, texts]) =>
-    wrapText(texts.join(", "), width, `${padEnd(clean(group), left)}  `),
-  );
+  return [...groups].flatMap(([group, texts]) => {
+    const begin = `${padEnd(clean(group), left)}  `;
+    if (lists[group] === undefined) return wrapText(texts.join(", "), width, begin);
+    return texts.flatMap((text, i) => wrapText(text, width, i === 0 ? begin : " ".repeat(left + 2)));
+  });
 };
 
 /** Short values hold together; long ones may be broken. */

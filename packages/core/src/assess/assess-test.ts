@@ -39,6 +39,7 @@ import {
 import { highestOf, repeatsOf } from "./repeats.ts";
 import { sinceFirst } from "./years/since-first.ts";
 import { speedOf } from "./speed/speed.ts";
+import { workAfter } from "./run-in.ts";
 import { judgeTrust } from "./trust/trust.ts";
 import { valuesOf } from "./values/values.ts";
 
@@ -128,6 +129,7 @@ export const assessTest = (
   };
   const unexplained = unexplainedIn(diagnosed);
   const next = nextTests(record, test, { ...diagnosed, unexplained });
+  const after = workAfter(record, test);
   return {
     ...diagnosed,
     unexplained,
@@ -135,6 +137,7 @@ export const assessTest = (
     cautions: [...oilCautions(record, test), ...leakCautions(record, test, next)],
     rules: seen.rules,
     nextTests: next,
+    ...(after === undefined ? {} : { workAfter: after }),
     missing: missingOfTest(diagnosed),
   };
 };

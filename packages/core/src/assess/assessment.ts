@@ -2,7 +2,7 @@
 
 import type { PressureCorrection } from "../cranking/index.ts";
 import type { Diagnosis, Evidence, Faults } from "../diagnosis/index.ts";
-import type { EngineRecord, Heard, PressureKind, Test } from "../record/index.ts";
+import type { EngineRecord, Heard, PressureKind, Service, Test } from "../record/index.ts";
 import type { RuleFinding } from "../rules/index.ts";
 import type { Spread, Standing } from "../spread/index.ts";
 import type { LeakValue } from "./leak/assess-leak-down.ts";
@@ -148,6 +148,8 @@ export interface TestAssessment {
   /** The tables it goes by. */
   readonly faults: Faults;
   readonly nextTests: readonly NextTest[];
+  /** Work since which cylinders began anew, with no test after it yet: what was read here is of before it. */
+  readonly workAfter?: Service;
   readonly missing: readonly string[];
 }
 

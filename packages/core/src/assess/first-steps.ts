@@ -8,6 +8,7 @@ import { heardEvidence, standApart } from "./causes/heard-evidence.ts";
 import type { Unexplained } from "./causes/unexplained-finding.ts";
 import { notesAround } from "./causes/notes-around.ts";
 import { labelsOf, listed } from "./labels.ts";
+import { swappedOrder } from "./swapped-order.ts";
 
 type Step = Omit<NextTest, "by">;
 type Found = Pick<TestAssessment, "trust" | "cylinders" | "diagnosis" | "unexplained">;
@@ -147,4 +148,12 @@ const open: Rule = ({ engine }, _test, { unexplained }) => {
   };
 };
 
-const rules: readonly Rule[] = [nothingHeld, timing, coolant, seal, listenAgain, open];
+/** A slip of the pen is asked for before the engine is. Common practice, no source. */
+const swapped: Rule = (record, test) => {
+  const found = swappedOrder(record, test);
+  if (found === undefined) return undefined;
+  const text = `see whether ${listed(found.pair)} were entered in swapped order, in ${found.before} or here: amend it, else read both again`;
+  return { steps: [step("repeat", text, 5)], pointless: ["repeat"] };
+};
+
+const rules: readonly Rule[] = [swapped, nothingHeld, timing, coolant, seal, listenAgain, open];

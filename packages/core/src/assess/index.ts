@@ -1,5 +1,8 @@
 export { assessTest, type AssessOptions } from "./assess-test.ts";
 export { howPageOf, shownTests, type HowPage } from "./shown-tests.ts";
+export { beforeOpening } from "./before-opening.ts";
+export { runInSpans, runsIn, workAfter } from "./run-in.ts";
+export { swappedOrder, type SwappedOrder } from "./swapped-order.ts";
 export { standApart } from "./causes/heard-evidence.ts";
 export { type Unexplained } from "./causes/unexplained-finding.ts";
 export { isWorthExplaining } from "./causes/worth-explaining.ts";

@@ -12,6 +12,7 @@ import { labelsOf, listed } from "./labels.ts";
 import { toProveFirst } from "./prove-first.ts";
 import { readAgain } from "./read-again.ts";
 import { rankedTests } from "./ranked-tests.ts";
+import { afterWork } from "./run-in.ts";
 import { isWarm } from "./trust/cold.ts";
 
 type Found = Pick<
@@ -34,17 +35,19 @@ type Asked = Omit<NextTest, "by">;
 export const nextTests = (record: EngineRecord, test: Test, found: Found): readonly NextTest[] =>
   rankedTests(
     plainTests(record, test, found),
-    (plain) => (isSpoilt(test, found) ? [] : forCauses(record, test, { ...found, plain })),
+    (plain) => (isSpoilt(record, test, found) ? [] : forCauses(record, test, { ...found, plain })),
     found.diagnosis,
   );
 
-/** Nothing in it tells of a cause. */
-const isSpoilt = ({ setAside }: Test, { trust }: Found): boolean =>
-  setAside !== undefined || trust.voids === "all";
+/** Nothing in it tells of a cause, or no longer. */
+const isSpoilt = (record: EngineRecord, test: Test, { trust }: Found): boolean =>
+  test.setAside !== undefined || trust.voids === "all" || afterWork(record, test) !== undefined;
 
 /** By plain rules. */
 const plainTests = (record: EngineRecord, test: Test, found: Found): readonly Asked[] => {
   if (test.setAside !== undefined) return afterSetAside(record, test);
+  const work = afterWork(record, test);
+  if (work !== undefined) return [work];
   const first = forTheDay(found);
   const [stroke] = found.trust.reasons.filter(({ code }) => code === "wrong-stroke");
   const again = stroke === undefined ? [] : [repeat(stroke.mend, 10)];

@@ -25,6 +25,7 @@ const pages: Readonly<Partial<Record<string, HowPage>>> = {
   cranking: "dry",
   conditions: "dry",
   "retest-warm": "dry",
+  "run-in": "dry",
   repeat: "dry",
 };
 

@@ -33,5 +33,7 @@ export type { IfNotTested } from "./verdict/if-not-tested.ts";
 export type { NextStep, Saying, Urgency } from "./verdict/saying.ts";
 export type { Basis, Reason } from "./verdict/word.ts";
 export type { Act, CurePlace, Job, Margin, Repair, Verdict, WornPlace } from "./words.ts";
+export { turnsOf, type Turn } from "./verdict/turns.ts";
+export { countingWithin } from "./wear/outlook.ts";
 export { canBeTested, type Access } from "./worth/possible-tests.ts";
 export type { TestWorth } from "./worth/test-worth.ts";

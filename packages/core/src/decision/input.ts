@@ -33,11 +33,18 @@ export interface WearLine {
   readonly believed?: number;
   /** Today on the same axis; where absent the last x. */
   readonly now?: number;
+  /** Of the lines that share this name only the one likeliest to pass counts. */
+  readonly oneOf?: string;
 }
 
 /** What is known of the chance that a limit is passed while the engine is owned. */
 export type Wear =
-  | { readonly kind: "lines"; readonly lines: readonly [WearLine, ...WearLine[]] }
+  | {
+      readonly kind: "lines";
+      readonly lines: readonly [WearLine, ...WearLine[]];
+      /** Too unlikely within the horizon to count: they take part where other years or another limit are tried. */
+      readonly beside?: readonly WearLine[];
+    }
   /** Typed: by the end of the horizon, and evenly on the way. */
   | { readonly kind: "typed"; readonly probability: number }
   | { readonly kind: "unknown" };
@@ -133,6 +140,11 @@ export interface DecisionInput {
   readonly considered?: Repair;
   /** Rings that were out and ran too long to go back: new ones are part of closing it, whatever the readings say. */
   readonly ringsDue?: "yes";
+  /** Measured on the open engine past what may stay in: it does not go back in, though alone it establishes no need. */
+  readonly pastLimit?: "topEnd" | "reRing";
+  /** Damage that no row weighs, such as a scored journal or a knock that nobody has placed: it is settled before anything is
+   *  closed or ordered. */
+  readonly damage?: "unsettled";
   readonly test?: OfferedTest;
   /** Price of getting in again over that of the work, where there are no prices. */
   readonly accessRatio?: number;

@@ -56,16 +56,22 @@ export const ranges = {
   work: 1.5,
   yearly: 2,
   odds: 2,
-  beyond: 20,
+  beyond: 1000,
   redo: [0, 0.2],
   spoil: [0, 0.5],
   resaleShare: 0.3,
   limit: 0.02,
   limitBeyond: 0.2,
   years: 2,
-  yearsBeyond: [0.1, 60],
+  yearsBeyond: [0.1, 100],
 } as const;
 
-/** Bounds of the margin: a tenth of the job; for ratios to their tipping point.
+/** Bounds of the margin: a tenth of the job; for ratios to their tipping point. On the edge any input tips it (ours).
  *  @source handbook/decision.md 3 and 4 (judgement) */
-export const margins = { shareOfJob: 0.1, closeRatio: 1.25, holdsRatio: 1.5 } as const;
+export const margins = {
+  shareOfJob: 0.1,
+  edgeShare: 0.01,
+  closeRatio: 1.25,
+  holdsRatio: 1.5,
+  edgeRatio: 1.01,
+} as const;

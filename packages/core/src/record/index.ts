@@ -16,7 +16,13 @@ export { readPrice, withPrices } from "./prices.ts";
 export { gaugeColumns, readGauges } from "./gauges.ts";
 export { noteColumns, noteKinds, noteNames, readNotes } from "./notes.ts";
 export { isFormula } from "./common-cells.ts";
-export { measurementColumns, partStates, readMeasurements } from "./measurements.ts";
+export {
+  decimalsOf,
+  measurementColumns,
+  optionalMeasurementColumns,
+  partStates,
+  readMeasurements,
+} from "./measurements.ts";
 export {
   measuredParts,
   partNames,
@@ -27,8 +33,18 @@ export {
 } from "./measured-parts.ts";
 export { isLimitFor } from "./clearances.ts";
 export { limitQuantitiesOf, limitQuantityNamed, type LimitQuantity } from "./limit-quantities.ts";
+export {
+  limitExample,
+  limitPath,
+  limitPathMeant,
+  limitPlace,
+  limitToBegin,
+  readTypedLimit,
+  type LimitPlace,
+  type TypedLimit,
+} from "./typed-limit.ts";
 export { labelMend, labelsExpected, readLabel } from "./measured-labels.ts";
-export { placeExample, placesExpected, readPlace, type PlacePart } from "./measured-places.ts";
+export { placeExample, placeNear, placesExpected, readPlace, type PlacePart } from "./measured-places.ts";
 export {
   isLengthUnit,
   lengthUnits,

@@ -1,5 +1,7 @@
 // Where on a part something was measured, as `top/thrust`, `front/90`, `diagonal1/240`: words, degrees and distances between strokes.
 
+import { nearest } from "../problem/index.ts";
+
 /** What stands between two strokes. */
 export type PlacePart =
   | { readonly kind: "words"; readonly words: readonly string[] }
@@ -83,6 +85,22 @@ const partExpected = (part: PlacePart): string => {
     case "free":
       return "the place in words";
   }
+};
+
+/** The place that a mistyped one may have meant, part by part; undefined where nothing is near. */
+export const placeNear = ({ places }: Pick<Places, "places">, text: string): string | undefined => {
+  const parts = text
+    .trim()
+    .toLowerCase()
+    .split("/")
+    .map((part) => part.trim());
+  const near = (part: PlacePart, typed: string): string | undefined =>
+    spelled(part, typed) ?? ("words" in part ? nearest(typed, part.words)[0] : undefined);
+  return places
+    .filter((place) => place.length === parts.length)
+    .map((place) => place.map((part, i) => near(part, parts[i] ?? "")))
+    .find((place) => place.every((part) => part !== undefined))
+    ?.join("/");
 };
 
 /** A place as somebody would write it. */

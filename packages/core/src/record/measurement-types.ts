@@ -58,11 +58,15 @@ export interface Measurement {
   readonly unit?: LengthUnit | "ml" | "cm3" | "in3" | "N" | "lbf" | "kgf";
   /** A word of the table of instruments, or a name of the owner's. */
   readonly instrument?: string;
+  /** Digits behind the mark, as written: they tell how finely it was read where no resolution is stated. */
+  readonly decimals?: number;
   /** Of the instrument, in the unit of the row. [m] */
   readonly resolution?: Length;
   /** Standard uncertainty where the owner knows it: it takes the place of the instrument's default. [m] */
   readonly uncertainty?: Length;
   readonly by?: string;
+  /** It takes the place of all that was read before at this place, by whatever instrument, in this state of this teardown. */
+  readonly instead?: true;
   readonly state: PartState;
   readonly note?: string;
   readonly line: number;

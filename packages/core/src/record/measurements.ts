@@ -6,7 +6,7 @@ import { byAndNote, flagFormulas } from "./common-cells.ts";
 import type { Engine } from "./engine-types.ts";
 import { labelMend, labelsExpected, readLabel } from "./measured-labels.ts";
 import { type MeasuredQuantity, partNames, quantitiesOf } from "./measured-parts.ts";
-import { placeExample, placesExpected, readPlace } from "./measured-places.ts";
+import { placeExample, placeNear, placesExpected, readPlace } from "./measured-places.ts";
 import {
   type MeasuredAs,
   type MeasuredDimension,
@@ -35,6 +35,9 @@ export const measurementColumns: readonly string[] = [
   "state",
   "note",
 ];
+
+/** Columns that a file need not have. */
+export const optionalMeasurementColumns: readonly string[] = ["u", "instead"];
 
 export const partStates: readonly PartState[] = ["as found", "cleaned", "new part", "after machining"];
 
@@ -74,6 +77,7 @@ const measurementIn = (row: RowView, engine: Engine, delimiter: string): Measure
     quantity: quantity.name,
     ...value,
     ...texts,
+    ...(row.word("instead", ["yes", "no"]) === "yes" ? { instead: true } : {}),
     state,
     line: row.line,
   };
@@ -124,12 +128,12 @@ const placeIn = (row: RowView, part: MeasuredPart, quantity: MeasuredQuantity): 
     what: `${part} ${quantity.name}`,
     text,
     expected,
-    example: placeExample(quantity),
+    example: placeNear(quantity, text) ?? placeExample(quantity),
   });
   return "";
 };
 
-type ValueOfRow = Pick<Measurement, "value" | "unit" | "resolution" | "uncertainty">;
+type ValueOfRow = Pick<Measurement, "value" | "unit" | "decimals" | "resolution" | "uncertainty">;
 
 const valueIn = (
   row: RowView,
@@ -157,7 +161,20 @@ const valueIn = (
   if (isNotTaken(text)) return row.fault("value", "measure-bad", { ...facts, fault: "not-taken" });
   const value = figureIn(row, "value", facts, { kind, unit, most, delimiter });
   if (value === undefined) return undefined;
-  return { value, unit, ...doubtIn(row, unit, delimiter) };
+  const decimals = isLengthUnit(unit) ? decimalsOf(text) : undefined;
+  return {
+    value,
+    unit,
+    ...(decimals === undefined ? {} : { decimals }),
+    ...doubtIn(row, unit, delimiter),
+  };
+};
+
+/** Digits behind the mark, of leaves the most of both; undefined where a fraction or a power of ten tells of no digit. */
+export const decimalsOf = (text: string): number | undefined => {
+  if (/[/e]/i.test(text)) return undefined;
+  const numbers = text.split("..").map((part) => /[.,](\d+)\s*$/.exec(part.trim())?.[1] ?? "");
+  return Math.max(...numbers.map((digits) => digits.length));
 };
 
 /** What was not measured has no row. */

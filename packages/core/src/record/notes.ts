@@ -31,7 +31,7 @@ const pressures = ["psi", "kPa", "bar", "MPa", "kgf/cm2"];
 export const noteKinds = {
   "oil use": { words: amount, units: ["L/1000km", "qt/1000mi", "L/h", "mL/h", "qt/h", "L/100h"] },
   "blow-by": { words: amount, units: ["L/min", "ft3/h", "kPa", "mbar", "mmH2O", "inH2O"] },
-  "oil pressure hot": { words: ["normal", "low", "none"], units: pressures },
+  "oil pressure hot": { words: ["normal", "low", "proved low", "none"], units: pressures },
   "filter debris": { words: ["none", "some", "heavy", "bearing metal", "chunks"], units: [] },
   "oil analysis": {
     words: ["normal", "iron rising", "copper rising", "lead rising", "silicon rising", "coolant", "fuel"],

@@ -3,22 +3,25 @@
 import type { Engine, EngineRecord, Measurement, OfferedPart } from "../record/index.ts";
 import { waitsFor, conflictsOf } from "./consistency/conflicts.ts";
 import { partCounts } from "./consistency/part-counts.ts";
+import { withoutCopies } from "./judging/entered-twice.ts";
 import { type Face, facesOf, withDiagonals } from "./judging/faces.ts";
 import { currentFindings, findingsOf } from "./judging/findings.ts";
 import { fitFigures } from "./judging/fits.ts";
-import { judged } from "./judging/limits.ts";
+import { judged, standingOf, waitsForLimit } from "./judging/limits.ts";
 import { type Made, asMade } from "./judging/made.ts";
 import { partVerdictsOf } from "./judging/part-verdicts.ts";
-import { currentReadings, readingsOf } from "./judging/readings.ts";
+import { currentReadings, readingsOf, standsBefore } from "./judging/readings.ts";
 import { oversizeFor, undersizeFor } from "./judging/resizing.ts";
 import { roundFigures } from "./judging/round-parts.ts";
+import { sizesOf } from "./judging/sizes.ts";
 import { decidingFigures } from "./judging/which-decide.ts";
 import { lengthText } from "./length-text.ts";
 import { placeOnly } from "./places.ts";
+import { spoiltParts } from "./spoilt.ts";
 import type { TeardownAssessment, TeardownItem } from "./teardown.ts";
 import { spentBores } from "./work/bore-work.ts";
 import { spentJournals } from "./work/crank-work.ts";
-import type { Known } from "./work/known.ts";
+import { type Known, withoutIdleSettlements } from "./work/known.ts";
 import { workList } from "./work/work-list.ts";
 
 /** Undefined where nothing of that teardown was measured.
@@ -32,28 +35,43 @@ export const judgeTeardown = (
   const dates = own.map(({ date }) => date).toSorted();
   const [from, to] = [dates.at(0), dates.at(-1)];
   if (from === undefined || to === undefined) return undefined;
-  const readings = readingsOf(own);
+  const { measurements: once, sets: twice } = withoutCopies(own);
+  const readings = readingsOf(once);
+  const sizeOf = sizesOf(readings, engine);
   const current = currentReadings(readings);
   const faces = facesOf(current);
   const made = [
     ...roundFigures(current),
-    ...fitFigures(current, engine),
+    ...fitFigures(current, engine, sizeOf),
     ...faces.flatMap(({ figures }) => figures),
   ];
   const counts = partCounts(own, engine);
-  const conflicts = conflictsOf({ items: current.map(({ item }) => item), derived: made, counts }, engine);
-  const finished = (one: Made): TeardownItem => {
-    const waits = [one.item, ...one.sources].some((source) => waitsFor(source, conflicts));
-    const item = withDiagonals(judged(one, engine), faces);
-    return waits && item.superseded === undefined ? { ...item, waits: true } : item;
-  };
-  const items = readings.map(asMade).map(finished);
-  const derived = made.map(finished);
-  const figures = decidingFigures(
-    [...items.filter((item) => current.some(({ item: now }) => isSame(now, item))), ...derived],
+  const conflicts = conflictsOf(
+    {
+      items: current.map(({ item }) => item),
+      readings: readings.filter(({ item }) => item.superseded === undefined),
+      before: readings.flatMap(({ item }) => (item.supersededBy?.by === "state" ? [item] : [])),
+      derived: made,
+      counts,
+      twice,
+    },
     engine,
   );
-  const findings = findingsOf(own);
+  const finished = (one: Made): TeardownItem => {
+    const waits = [one.item, ...one.sources].some((source) => waitsFor(source, conflicts));
+    return standing(withDiagonals(judged(one, engine, sizeOf(one.item)), faces), waits ? "figures" : undefined);
+  };
+  const deciding = (all: readonly TeardownItem[]): readonly TeardownItem[] =>
+    decidingFigures(
+      all.filter((item) => item.from !== undefined || current.some(({ item: now }) => isSame(now, item))),
+      engine,
+    );
+  const [read, workedOut] = [readings.map(asMade).map(finished), made.map(finished)];
+  const all = deciding([...read, ...workedOut]);
+  const settling = (item: TeardownItem): TeardownItem => withoutIdleSettlements(item, all);
+  const [items, derived] = [read.map(settling), workedOut.map(settling)];
+  const figures = deciding([...items, ...derived]);
+  const findings = findingsOf(own.filter((one) => !standsBefore(own, one)));
   const seenNow = currentFindings(findings, own);
   const spent = { figures, findings: seenNow };
   const resized = { readings: current.filter(({ item }) => !waitsFor(item, conflicts)), engine };
@@ -82,6 +100,7 @@ export const judgeTeardown = (
     derived,
     parts: partVerdictsOf(figures),
     findings,
+    spoilt: spoiltParts({ items, findings }),
     counts,
     conflicts,
     ...(oversize === undefined ? {} : { oversize }),
@@ -91,6 +110,15 @@ export const judgeTeardown = (
     withoutLimit: withoutLimit(figures),
     offeredFor: offeredFor(engine),
   };
+};
+
+/** With what it waits for, and its word. */
+const standing = (item: TeardownItem, figures: "figures" | undefined): TeardownItem => {
+  const waitsFor = figures ?? (waitsForLimit(item) ? ("limit" as const) : undefined);
+  const told: TeardownItem =
+    waitsFor === undefined || item.superseded === true ? item : { ...item, waits: true, waitsFor };
+  const where = standingOf(told);
+  return where === undefined ? told : { ...told, standing: where };
 };
 
 const isSame = (one: TeardownItem, other: TeardownItem): boolean =>

@@ -20,9 +20,24 @@ export const placeOnly = ({ part, label, at }: Place): Place => ({
 export const partNamed = ({ part, label }: Pick<Place, "part" | "label">): string =>
   label === undefined ? part : `${part} ${label}`;
 
-/** `bore 3 top/thrust`. */
+/** Parts along which the number of a place is a distance in mm, not degrees or a ring. */
+const alongParts: readonly MeasuredPart[] = ["piston", "spring", "head", "deck"];
+
+/** Where on its part, as it is typed: `top/thrust`, `at 11 mm`, `long1 at 40 mm`; empty where nothing says it. */
+export const atNamed = ({ part, at = "" }: Pick<Place, "part" | "at">): string => {
+  const [, word = "", distance] = /^(?:(.*)\/)?([\d.]+)$/.exec(at) ?? [];
+  if (distance === undefined || !alongParts.includes(part)) return at;
+  return `${word === "" ? "" : `${word} `}at ${distance} mm`;
+};
+
+/** `bore 3 top/thrust`, `piston 3 at 11 mm`. */
 export const placeNamed = ({ part, label, at }: Place): string =>
-  [partNamed({ part, ...(label === undefined ? {} : { label }) }), at].filter(Boolean).join(" ");
+  [
+    partNamed({ part, ...(label === undefined ? {} : { label }) }),
+    atNamed({ part, ...(at === undefined ? {} : { at }) }),
+  ]
+    .filter(Boolean)
+    .join(" ");
 
 /** Whether one is the same figure of another cylinder or journal, in the same state of the work. */
 export const isFellow = (one: TeardownItem, other: TeardownItem): boolean =>
@@ -37,3 +52,13 @@ export const isFellow = (one: TeardownItem, other: TeardownItem): boolean =>
 /** Diameters, inside or outside: a reading of a micrometer or a bore gauge, not a gap. */
 export const isSize = ({ quantity }: Pick<TeardownItem, "quantity">): boolean =>
   quantity === "diameter" || quantity === "bore";
+
+/** Whether both are of one place, whatever read them. */
+export const isSamePlace = (
+  one: Pick<TeardownItem, "part" | "label" | "at" | "quantity">,
+  other: Pick<TeardownItem, "part" | "label" | "at" | "quantity">,
+): boolean =>
+  one.part === other.part &&
+  one.label === other.label &&
+  one.at === other.at &&
+  one.quantity === other.quantity;

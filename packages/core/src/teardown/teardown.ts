@@ -27,7 +27,39 @@ export interface LimitVerdict {
   readonly verdict: ClearanceVerdictCode;
   /** The limits lie so near each other that this instrument can never show `inside`. */
   readonly neverInside?: boolean;
+  /** That instrument: `micrometer 0.01 mm`. */
+  readonly neverBy?: string;
+  /** The part was bored (+) or ground (-) to a size: low and high are shifted by it. [m] */
+  readonly size?: Length;
+  /** `limits for +0.50 mm` */
+  readonly limitFor?: string;
+  /** This limit is misprinted: it decides nothing until somebody asked which is right. */
+  readonly waits?: true;
   readonly settlement?: Settlement;
+}
+
+/** Where a figure stands, the worst first. What may stay in is told by the wear limit, else by the new one; of a new or
+ *  machined part the other way round. */
+export type ItemStanding =
+  | "outside"
+  | "too-close"
+  | "waits"
+  /** Outside new, inside wear: worn but serviceable. */
+  | "worn"
+  /** Inside wear, and too close to tell as new. */
+  | "close-as-new"
+  /** Inside wear; no limit is given for new. */
+  | "inside-wear"
+  /** Inside new, and inside wear where that is given. */
+  | "inside";
+
+/** What took the place of a figure. */
+export interface SupersededBy {
+  /** A later state of the part, or a row that stands instead. */
+  readonly by: "state" | "instead";
+  readonly state: PartState;
+  /** What was read there then; absent where the whole part was renewed or machined. [m] */
+  readonly value?: Length;
 }
 
 /** A figure, measured or derived, of one place. */
@@ -50,10 +82,15 @@ export interface TeardownItem {
   readonly state: PartState;
   /** Of a derived figure: what it was made of. */
   readonly from?: string;
-  /** A later state of the same part took its place: it is shown, and nothing follows from it. */
+  /** A later state of the same part took its place, or another reading: it is shown, and nothing follows from it. */
   readonly superseded?: true;
+  readonly supersededBy?: SupersededBy;
   /** A conflict has to be cleared first: the verdicts are those of the figures as they stand, and nothing follows from them. */
   readonly waits?: true;
+  /** Figures that cannot all be right, or the limit that is misprinted. */
+  readonly waitsFor?: "figures" | "limit";
+  /** Absent without a limit. */
+  readonly standing?: ItemStanding;
   readonly verdicts: readonly LimitVerdict[];
 }
 
@@ -84,6 +121,8 @@ export interface PartCount {
   /** Other counts that engines with such banks have, where the banks leave a doubt. */
   readonly otherCounts?: readonly number[];
   readonly from: "layout" | "cylinders" | "usual for the layout";
+  /** Of engine.json, where the count is told. */
+  readonly field?: "layout.mains" | "layout.pins";
 }
 
 export type ConflictCode =
@@ -96,7 +135,10 @@ export type ConflictCode =
   | "apart-from-siblings"
   | "limit-misprint"
   | "beyond-the-count"
-  | "thread-range";
+  | "thread-range"
+  | "repeats-apart"
+  | "entered-twice"
+  | "wrong-instrument";
 
 /** Figures that cannot all be right. Nothing is corrected: the reading stands, the mend is offered. */
 export interface TeardownConflict {
@@ -111,12 +153,16 @@ export interface TeardownConflict {
   readonly mend: string;
   /** Readings that would fit, if a slip explains it. [m] */
   readonly meant?: readonly Length[];
+  /** Of a misprint: the only one that waits. */
+  readonly limit?: "new" | "wear";
   /** `doubtful`: said, and the verdict stands; `conflict`: the verdict waits. */
   readonly weight: "doubtful" | "conflict";
 }
 
 /** A finding that was seen, not measured. */
 export interface TeardownFinding {
+  /** ISO. */
+  readonly date: string;
   readonly part: MeasuredPart;
   readonly label?: string;
   readonly at?: string;
@@ -124,6 +170,16 @@ export interface TeardownFinding {
   readonly word: string;
   readonly note?: string;
   readonly state: PartState;
+}
+
+/** What leaves a part unsound whatever its sizes; a part that is spoilt is never "worn but serviceable". */
+export interface Spoilt {
+  readonly part: MeasuredPart;
+  readonly label?: string;
+  /** The newest. */
+  readonly date: string;
+  /** `main bearing 2: wiped`, `a crack in the head` */
+  readonly text: string;
 }
 
 /** How far off the bar may stand from the worn bore's middle. */
@@ -163,6 +219,7 @@ export interface Undersize {
 
 export type WorkCode =
   | "use-again"
+  | "measure-again"
   | "measure-better"
   | "measure-missing"
   | "repair-crack"
@@ -190,6 +247,8 @@ export interface WorkLine {
   /** The figures that ask for it. */
   readonly why: string;
   readonly labels: readonly string[];
+  /** Of what is measured again or better: which part. */
+  readonly part?: MeasuredPart;
   /** The caution of this work, where there is one. */
   readonly caution?: string;
 }
@@ -204,6 +263,8 @@ export interface TeardownAssessment {
   readonly derived: readonly TeardownItem[];
   readonly parts: readonly PartVerdict[];
   readonly findings: readonly TeardownFinding[];
+  /** What stops the job first: cracks, scored bores, then crank and shells. */
+  readonly spoilt: readonly Spoilt[];
   readonly counts: readonly PartCount[];
   readonly conflicts: readonly TeardownConflict[];
   readonly oversize?: Oversize;

@@ -2,9 +2,9 @@
 
 import type { Engine, MeasuredPart } from "../record/index.ts";
 import { isComplete } from "./consistency/part-counts.ts";
-import { currentFindings } from "./judging/findings.ts";
 import { staying } from "./judging/limits.ts";
 import { decidingFigures } from "./judging/which-decide.ts";
+import { spoiltParts } from "./spoilt.ts";
 import type { TeardownAssessment, TeardownItem } from "./teardown.ts";
 import { wears } from "./work/known.ts";
 
@@ -63,15 +63,9 @@ interface PlaceKinds {
   /** All of these lists have to be proved, each by one of its kinds; none: nothing is. */
   readonly needed: readonly (readonly (Kind | undefined)[])[];
   readonly kinds: readonly (Kind | undefined)[];
-  /** Findings with which a place is not sound, whatever its sizes. */
-  readonly spoilt: readonly { readonly part: MeasuredPart; readonly words: readonly string[] }[];
+  /** Parts that leave a place unsound once they are spoilt, whatever its sizes. */
+  readonly spoilt: readonly MeasuredPart[];
 }
-
-const marked = ["scored", "blued", "wiped", "cracked or flaking", "copper showing"];
-const spoiltBottom = (["main", "pin", "main bearing", "rod bearing"] as const).map((part) => ({
-  part,
-  words: marked,
-}));
 
 /** Mains and pins each by their size or by the clearance over them.  @source handbook/decision.md 2, rows J */
 const places: readonly PlaceKinds[] = [
@@ -79,7 +73,7 @@ const places: readonly PlaceKinds[] = [
     place: "bore",
     needed: [[bores]],
     kinds: [bores, pistons],
-    spoilt: [{ part: "bore", words: ["nail catches"] }],
+    spoilt: ["bore"],
   },
   { place: "rings", needed: [[rings]], kinds: [rings], spoilt: [] },
   {
@@ -89,7 +83,7 @@ const places: readonly PlaceKinds[] = [
       [pins, rodBearings],
     ],
     kinds: [mains, pins, mainBearings, rodBearings],
-    spoilt: spoiltBottom,
+    spoilt: ["main", "pin", "main bearing", "rod bearing"],
   },
   { place: "top", needed: [], kinds: topEnd, spoilt: [] },
 ];
@@ -101,11 +95,11 @@ export const wearFound = (
 ): readonly WearFound[] => {
   const now = items.filter(({ superseded }) => superseded === undefined);
   const figures = decidingFigures([...now, ...derived], engine).filter(({ verdicts }) => verdicts.length > 0);
-  const seen = currentFindings(findings, [...items, ...findings]);
+  const seen = spoiltParts({ items, findings });
   return places.flatMap(({ place, needed, kinds, spoilt }): readonly WearFound[] => {
     const own = figures.filter((item) => kinds.some((one) => isOf(item, one)));
     const isWhole =
-      !seen.some(({ part, word }) => spoilt.some((one) => one.part === part && one.words.includes(word))) &&
+      !seen.some(({ part }) => spoilt.includes(part)) &&
       needed.length > 0 &&
       needed.every((either) => either.some((one) => isProved(one, figures, counts)));
     return own.length === 0

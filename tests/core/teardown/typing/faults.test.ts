@@ -50,7 +50,7 @@ describe("a fault marks what is wrong and says what to type", () => {
     ],
     ["housing 3: 67.02", "housing 3 | housing bore does not say where | write such as main/90"],
     ["head: 0.02", "head | head gap does not say where | write such as long1/40"],
-    ["head lng1: 0.02", 'head lng1 | head gap: "lng1" is no place on it | write such as long1'],
+    ["head lng1: 0.02", 'lng1 | head gap: "lng1" is no place on it | write such as long1'],
     [
       "head long1: 0 .02 .04",
       "0 .02 .04 | several gaps along one line, and not how far apart | write head long1 at 75mm: 0 .02 .04",
@@ -121,6 +121,31 @@ describe("a fault marks what is wrong and says what to type", () => {
     [
       "crack head: dye, 12furlong",
       '12furlong | the unit "furlong" is not known here | write the unit that stands on the dial, if it is one of these',
+    ],
+    ["head long1 lng2/40: 0.02", 'lng2 | head gap: "lng2" is no place on it | write such as long2'],
+    ["head cover long1: 0.02", 'cover | head gap: "cover" is no place on it | write such as long1/40'],
+    ["crack haed: seen", 'haed | crack found by: the label "haed" names nothing of this engine | write head'],
+    ["pin 2: 57.1 57.1 57.1 57.1 57.1", "57.1 | 5 figures for pin 2 | put - at a place that was not taken"],
+    [
+      "rod bearing 1: 0.05 thread",
+      'thread | "thread" is an instrument, not a figure | write it on a line of its own before this one: with thread',
+    ],
+    [
+      "bore 1: 86.52 86.53 bore gauge",
+      'bore gauge | "bore gauge" is an instrument, not a figure | write it on a line of its own before this one: with bore gauge',
+    ],
+    ["rod bearing 2 at 0.04", '2 | no colon behind "rod bearing 2" | write rod bearing 2: 0.04'],
+    ["piston 3 at 11mm 86.45", '11mm | no colon behind "piston 3 at 11mm" | write piston 3 at 11mm: 86.45'],
+    ["bore 3 top 86.62 86.60", 'top | no colon behind "bore 3 top" | write bore 3 top: 86.62 86.60'],
+    ["bore 3 crosshatch full", '3 | no colon behind "bore 3" | write bore 3: crosshatch full'],
+    [
+      "with bore guage 0.01mm",
+      'bore guage | instrument "bore guage" is not a word known here | write bore gauge',
+    ],
+    ["with wibble", 'wibble | instrument "wibble" is not a word known here | write one of these words'],
+    [
+      "with bore gauge -0.01",
+      '-0.01 | with "-0.01" is not understood | write such as: with micrometer 0.0001in',
     ],
     ["set", 'set | nothing stands behind "set" | write such as: set 86.50mm'],
     ["set 86.50..86.60", '86.50..86.60 | set "86.50..86.60" is not understood | write such as: set 86.50mm'],

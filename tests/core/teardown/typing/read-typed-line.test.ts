@@ -60,6 +60,8 @@ describe("a line of figures stands in a fixed order", () => {
     ],
     ["bore 3 ridge: 2th", ["bore 3 ridge 2 thou"]],
     ["piston 3 at 11mm: 3.4038", ["piston 3 11 diameter 3.4038 in"]],
+    ["piston 3 11mm: 3.4038", ["piston 3 11 diameter 3.4038 in"]],
+    ["spring 3in load 36mm: 60lbf", ["spring 3in 36 load 60 lbf"]],
     ["piston 3: 3.4038", ["piston 3 diameter 3.4038 in"]],
     [
       "ring 3: .014...016 .012...014",
@@ -131,6 +133,13 @@ describe("a line of figures stands in a fixed order", () => {
       "deck left between 1-2/76.2 gap 0..0.02 mm",
     ]);
     expect(lines("mm", "head diagonal1 at 240: <0.04")).toEqual(["head diagonal1/240 gap 0..0.04 mm"]);
+    expect(lines("mm", "head long1/40: <0.04")).toEqual(["head long1/40 gap 0..0.04 mm"]);
+    expect(lines("mm", "head left long1 at 40mm: 0.04")).toEqual(["head left long1/40 gap 0.04 mm"]);
+    expect(lines("mm", "head 2 long1 40mm: 0.04")).toEqual(["head 2 long1/40 gap 0.04 mm"]);
+    expect(lines("in", "head long1/40: .002 .003")).toEqual([
+      "head long1/0 gap 0.002 in",
+      "head long1/40 gap 0.003 in",
+    ]);
     expect(lines("mm", "at 75", "head diagonal1: 0.04")).toEqual(["head diagonal1 gap 0.04 mm"]);
   });
 

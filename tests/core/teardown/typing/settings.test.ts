@@ -10,9 +10,10 @@ const said = (line: string) => {
 
 test("every line that sets something says back what holds", () => {
   const lines =
-    "mm,unit th,set 86.50mm,set off,with bore gauge 0.01mm,with off,state Cleaned,by Ann,by off,teardown 2,date 2026-04-01,at 75,at off";
+    "mm,in,unit th,set 86.50mm,set off,with bore gauge 0.01mm,with off,state Cleaned,by Ann,by off,teardown 2,date 2026-04-01,at 75,at off";
   expect(lines.split(",").map(said)).toEqual([
     "figures without a unit are in mm",
+    "figures without a unit are in inches",
     "figures without a unit are in th",
     "figures with a sign count from 86.50 mm",
     "figures are whole sizes again",
@@ -49,7 +50,7 @@ describe("the instrument", () => {
     expect(instrument("with micrometer 0.0001 in", "pin 3: 57.10")).toEqual([
       "micrometer 0.00254 0.000002540",
     ]);
-    expect(instrument("with Ann's old gauge", "bore 3: 86.62")).toEqual(["Ann's old gauge"]);
+    expect(instrument('with "Ann\'s old gauge"', "bore 3: 86.62")).toEqual(["Ann's old gauge"]);
   });
 
   test("that cannot measure such a thing gives way to the only one that can, or is left open", () => {
@@ -64,6 +65,19 @@ describe("the instrument", () => {
       "feeler",
     ]);
     expect(instrument("with burette 0.2", "chamber 3: 42.5ml")).toEqual([""]);
+  });
+
+  test("of the owner's own is named in quotes, with what it is read to or without", () => {
+    expect(instrument('with "the old ring" 0.05', "bore 3: 86.62")).toEqual([
+      "the old ring 0.05 0.000050000",
+    ]);
+    expect(instrument("with “the old ring”", "bore 3: 86.62")).toEqual(["the old ring"]);
+  });
+
+  test("may be said as instrument too", () => {
+    expect(instrument("instrument bore gauge 0.01", "bore 3: 86.62")).toEqual([
+      "bore-gauge 0.01 0.000010000",
+    ]);
   });
 
   test("a thread keeps its colour and what its card is read to", () => {

@@ -6,7 +6,6 @@ import {
   assessDecision,
   assessHistory,
   assessTest,
-  judgeTeardown,
 } from "@sealtrend/core";
 import type { Args, Fault } from "../../command.ts";
 import type { Io } from "../../io.ts";
@@ -20,6 +19,7 @@ import type { Page } from "../../render/page/page-model.ts";
 import { shopPage } from "../../render/page/shop-page.ts";
 import { typedValue } from "../../render/typed-value.ts";
 import { pressureUnit, unitRead } from "../../render/units.ts";
+import { pageTeardown } from "./page-teardown.ts";
 import type { Purpose } from "./purpose.ts";
 import { readAmendments } from "./read-amendments.ts";
 
@@ -35,17 +35,26 @@ export const gatherPage = (
     logbook,
     record,
     purpose,
-  }: { readonly logbook: Logbook; readonly record: EngineRecord; readonly purpose: Purpose },
+    form,
+  }: {
+    readonly logbook: Logbook;
+    readonly record: EngineRecord;
+    readonly purpose: Purpose;
+    readonly form: PageInput["form"];
+  },
 ): Gathered => {
   const cautions: Fault[] = [];
   const amendments = readAmendments(logbook, record.engine.id, args.text("as-of"), cautions);
   const newest = newestOf(record, purpose);
   const units = args.text("units");
-  const teardown = judgeTeardown(record);
+  const teardown = pageTeardown(args, record);
   const input: PageInput = {
     record,
     data: logbook.facts.demo ? "invented" : "real",
     dated: args.text("as-of") === undefined ? `printed ${today}` : `as of ${today}`,
+    today,
+    reader: purpose === "file" ? "owner" : "others",
+    form,
     unit: pressureUnit(units, logbook.facts, newest === undefined ? undefined : unitRead(newest)),
     ...(units === undefined ? {} : { units }),
     history: assessHistory(record),

@@ -6,7 +6,8 @@ import type { Fault } from "../../command.ts";
 import { type Logbook, stopOnErrors, textOf } from "../../logbook/open-logbook.ts";
 import type { AmendmentTold } from "../../render/page/page-input.ts";
 
-/** In the order of the file; none where there is no file. @param upTo - a day; what was amended later is left out
+/** In the order of the file; none where there is no file. @param upTo - a day; what was changed in a test after it is left
+ *  out, for the test is not shown either; what was changed in an earlier one counts, whenever it was changed
  *  @throws Stop 1 where the file has a fault: a page without a trace that exists would mislead */
 export const readAmendments = (
   logbook: Logbook,
@@ -31,5 +32,5 @@ export const readAmendments = (
         because: text("because"),
       };
     })
-    .filter(({ when }) => upTo === undefined || when.slice(0, 10) <= upTo);
+    .filter(({ row }) => upTo === undefined || (/^\d{4}-\d\d-\d\d/.exec(row)?.[0] ?? "") <= upTo);
 };

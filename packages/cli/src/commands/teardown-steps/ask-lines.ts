@@ -1,13 +1,14 @@
 // `teardown` on a terminal: a line is asked after the other, each answered at once with what it comes to. `back` takes the
-// last one back, `?` shows the shapes, `done` or an empty line ends.
+// last one back, `?` shows the shapes, `done` or an empty line ends and saves.
 
 import type { Engine, TypedMeasurement, TypingContext } from "@sealtrend/core";
 import { Stop } from "../../command.ts";
 import type { Io } from "../../io.ts";
 import { faultText } from "../../render/faults.ts";
-import { orderLines, shapeLines } from "../../render/teardown/teardown-shapes.ts";
+import { orderLines } from "../../render/teardown/teardown-shapes.ts";
 import { prose } from "../../render/prose.ts";
 import { usageFault } from "../usage.ts";
+import { askedShapes } from "./asked-shapes.ts";
 import { type Entry, takeBack, takeLine, typedBack } from "./typed-entry.ts";
 
 interface Asked {
@@ -22,18 +23,19 @@ export const askLines = async (io: Io, { engine, start, say, echo }: Asked): Pro
   const { width } = io;
   say([
     ...prose(
-      `${engine.id}, teardown ${String(start.teardown)}: one line a part; ? shows every shape, back takes the last line back, done ends.`,
+      `${engine.id}, teardown ${String(start.teardown)}: one line a part; ? shows the shapes, back takes the last line back; done, or an empty line, ends and saves.`,
       width,
     ),
     ...orderLines(width),
   ]);
   let entry: Entry = { context: start, taken: [] };
   for (;;) {
-    const answer = await io.ask("> ", givenBack(entry));
+    const answer = await io.ask("> ", `nothing was saved\n${givenBack(entry)}`);
     if (answer === undefined) throw left(entry);
     const typed = answer.trim();
-    if (typed === "" || typed === "done") return entry;
-    if (typed === "?") say(shapeLines(width));
+    if (/^(?:|done|end|quit|exit)$/i.test(typed)) return entry;
+    const shapes = askedShapes(typed, width);
+    if (shapes !== undefined) say(shapes);
     else if (typed === "back") {
       const taken = takeBack(entry);
       say(taken === undefined ? ["nothing to take back"] : prose(`taken back: ${taken.text}`, width));

@@ -2,6 +2,9 @@
 // lines is answered as fast as the first.
 
 import { type MeasuredPart, type Measurement, type TypedMeasurement, judgeTeardown } from "@sealtrend/core";
+import { clean } from "../../render/clean.ts";
+import { prose } from "../../render/prose.ts";
+import { repeatTexts } from "../../render/teardown/teardown-repeats.ts";
 import { echoLines } from "../../render/teardown/teardown-echo.ts";
 import type { MeasuredEngine } from "./measured-engine.ts";
 import { type Entry, asRecorded, typedMeasurements } from "./typed-entry.ts";
@@ -20,9 +23,14 @@ export const echoOf = (
 ): readonly string[] => {
   const [first] = measurements;
   if (first === undefined) return ["  nothing taken"];
-  const all = [...before, ...asRecorded(typedMeasurements(entry))].filter((one) => isBeside(one, first));
+  const typed = typedMeasurements(entry);
+  const earlier = [...before, ...typed.slice(0, typed.length - measurements.length)];
+  const head = (entry.taken.at(-1)?.text ?? "").replace(/:.*/, "");
+  const repeats = repeatTexts(measurements, earlier, clean(head));
+  const all = [...before, ...asRecorded(typed, before)].filter((one) => isBeside(one, first));
   const assessment = judgeTeardown({ engine, measurements: all }, first.teardown);
-  return assessment === undefined ? [] : echoLines(assessment, measurements, { width, units });
+  const lines = assessment === undefined ? [] : echoLines(assessment, measurements, { width, units });
+  return [...lines, ...repeats.flatMap((text) => prose(text, width, "  "))];
 };
 
 /** Parts that run in each other. */

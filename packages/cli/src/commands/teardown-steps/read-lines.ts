@@ -1,4 +1,5 @@
-// Lines of a file or of standard input: each is echoed at once, and all faults are found before anything is written.
+// Lines of a file or of standard input: each is echoed at once, and all faults are found before anything is written. Behind the
+// first fault no line is echoed: a verdict of figures that are not kept would mislead.
 
 import { type Engine, type Problem, type TypedMeasurement, type TypingContext } from "@sealtrend/core";
 import { Stop } from "../../command.ts";
@@ -8,6 +9,9 @@ export interface Source {
   readonly file: string;
   readonly lines: readonly string[];
 }
+
+/** Said behind the faults. */
+export const nothingSaved = "nothing was saved\n";
 
 /** @param echo - called with each line that was taken, and all that was before it
  *  @throws Stop 1 with every fault */
@@ -29,12 +33,12 @@ export const readLines = (
       const took = takeLine(text, so, { line: i + 1, engine });
       if (took.kind === "fault")
         problems.push(...took.problems.map((one) => ({ ...one, file, line: i + 1 })));
-      if (took.kind === "measured") echo(took.measurements, took.entry);
+      if (took.kind === "measured" && problems.length === 0) echo(took.measurements, took.entry);
       return took.entry;
     },
     { context: start, taken: [] },
   );
   const errors = problems.filter(({ severity }) => severity === "error");
-  if (errors.length > 0) throw new Stop(1, problems);
+  if (errors.length > 0) throw new Stop(1, problems, nothingSaved);
   return entry;
 };

@@ -6,6 +6,7 @@ import type { Logbook } from "../../logbook/open-logbook.ts";
 import { shown } from "../../logbook/words.ts";
 import { type Written, write } from "../../logbook/write.ts";
 import { asTyped, filled, rowIn, stopOnMissing } from "../new-row.ts";
+import { nothingSaved } from "./read-lines.ts";
 import { type Entry, type TakenLine, typedBack } from "./typed-entry.ts";
 
 export interface ToSave {
@@ -14,6 +15,8 @@ export interface ToSave {
   readonly entry: Entry;
   /** What the lines came from, as faults name it; absent where they were asked. */
   readonly source?: string;
+  /** What stands in the note of a row that has none. */
+  readonly note?: string;
   /** The command line, shown by undo. */
   readonly command: string;
 }
@@ -31,10 +34,11 @@ export const saveMeasurements = async (save: ToSave): Promise<SavedRows> => {
   const { logbook, engine, entry, command } = save;
   const path = `${engine.id}/measurements.csv`;
   const file = shown(logbook.world.cwd, `${logbook.root}/${path}`);
-  const header = engineHeaders(engine.cylinders)["measurements.csv"] ?? "";
   const rows = entry.taken.flatMap((line) =>
-    line.measurements.map((measurement) => ({ line, values: rowOf(measurement) })),
+    line.measurements.map((measurement) => ({ line, values: withNote(rowOf(measurement), save.note) })),
   );
+  const usual = engineHeaders(engine.cylinders)["measurements.csv"] ?? "";
+  const header = rows.some(({ values }) => values.instead !== undefined) ? `${usual},instead` : usual;
   const needs = (text: string): readonly string[] => {
     stopOnMissing(readMeasurements(text, file, engine).problems);
     return [...new Set(rows.flatMap(({ values }) => filled(values)))];
@@ -61,6 +65,11 @@ export const saveMeasurements = async (save: ToSave): Promise<SavedRows> => {
   return { file, rows: rows.length, written };
 };
 
+const withNote = (values: Readonly<Record<string, string>>, note = ""): Readonly<Record<string, string>> => ({
+  ...values,
+  ...(values.note === "" ? { note } : {}),
+});
+
 /** New rows must read back without a fault, told at the line they were typed in; older rows are no reason to lose a reading. */
 const checkRows = (
   before: string,
@@ -81,5 +90,6 @@ const checkRows = (
       const place = source === undefined || at === undefined ? {} : { file: source, line: at.line };
       return { ...asTyped(fault), ...place };
     }),
+    nothingSaved,
   );
 };

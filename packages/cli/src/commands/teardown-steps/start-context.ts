@@ -8,7 +8,18 @@ import { usageFault } from "../usage.ts";
 /** @throws Stop 2 for an option that no line could say */
 export const startContext = (
   args: Args,
-  { day, teardown, engine }: { readonly day: string; readonly teardown: number; readonly engine: Engine },
+  {
+    day,
+    teardown,
+    engine,
+    carried,
+  }: {
+    readonly day: string;
+    readonly teardown: number;
+    readonly engine: Engine;
+    /** Of an earlier sitting; the options come after it. */
+    readonly carried: Partial<TypingContext>;
+  },
 ): TypingContext => {
   checkTexts(args, ["instrument", "by"]);
   const { unit, instrument, resolution, by, state } = Object.fromEntries(
@@ -42,6 +53,6 @@ export const startContext = (
         ),
       );
     },
-    startTyping(day, teardown),
+    { ...startTyping(day, teardown), ...carried },
   );
 };

@@ -9,13 +9,14 @@ export const teardownOptions: readonly Option[] = [
   {
     name: "from",
     value: "FILE",
-    help: "lines from this file (default standard input), a part each; on a terminal ? shows every shape",
+    help: "lines from this file (default standard input), a part each; every shape: sealtrend how teardown --why",
   },
   {
     name: "teardown",
     value: "N",
     help: "which one: 1 the first time the engine was apart (default the newest)",
   },
+  { name: "again", help: "keep lines that are recorded to the letter already as repeats" },
   { name: "new-teardown", help: "begin the next one: the engine is apart again" },
   {
     ...grouped(start, "unit", "UNIT", "unit of figures that stand without one"),

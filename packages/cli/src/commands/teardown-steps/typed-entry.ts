@@ -73,9 +73,14 @@ export const takeBack = ({ taken }: Entry): { readonly entry: Entry; readonly te
 export const typedMeasurements = ({ taken }: Entry): readonly TypedMeasurement[] =>
   taken.flatMap(({ measurements }) => measurements);
 
-/** As if they stood in a file, to judge them before they do. */
-export const asRecorded = (measurements: readonly TypedMeasurement[]): readonly Measurement[] =>
-  measurements.map((measurement, i) => ({ ...measurement, line: i + 1 }));
+/** As if they stood in the file behind those recorded, to judge them before they do. */
+export const asRecorded = (
+  measurements: readonly TypedMeasurement[],
+  recorded: readonly Pick<Measurement, "line">[],
+): readonly Measurement[] => {
+  const last = recorded.reduce((so, { line }) => Math.max(so, line), 0);
+  return measurements.map((measurement, i) => ({ ...measurement, line: last + i + 1 }));
+};
 
 /** The lines as they were typed, to be given back. */
 export const typedBack = ({ taken }: Entry): string =>

@@ -22,7 +22,7 @@ export const chanceSentence = (assessment: DecisionAssessment, unit: PressureUni
     return chanceUnknown === undefined
       ? ""
       : `The chance of passing its cranking limit is not known: ${lowered(chanceUnknown)}`;
-  return `That ${whose(assessment)} passes ${limitNamed(assessment, unit)} within ${yearsText(horizon.years)}: ${aboutChance(chance.probability)}.`;
+  return `The chance that ${whose(assessment)} passes ${limitNamed(assessment, unit)} within ${yearsText(horizon.years)} is ${aboutChance(chance.probability)}.`;
 };
 
 /** `cylinder 3`: of which the chance is; `any cylinder` where none is named first. */

@@ -36,6 +36,7 @@ const leads = {
   aside: "set aside  ",
   unseen: "not seen   ",
   ask: "find out   ",
+  open: "unsettled  ",
 } as const;
 
 /** A row with points both ways says where it is worn, so it speaks for wear. */
@@ -80,7 +81,9 @@ export const notSeenLines = (
   width: number,
   room: Room,
 ): readonly string[] => {
-  const unseen = notSeen.filter(({ settles }) => settles === undefined);
+  const unseen = notSeen.filter(
+    (one) => one.settles === undefined && !(isUnsettled(one) && room.measure !== "minutes"),
+  );
   if (unseen.length === 0) return [];
   const shown = unseen.slice(0, room.unseen);
   const more = unseen.length - shown.length;
@@ -90,6 +93,23 @@ export const notSeenLines = (
     line === "cranking" && wear.length > 0 ? `${text} of late` : text,
   );
   return prose([...texts, ...rest].join("; "), width, leads.unseen);
+};
+
+/** Measured, and yet not to be told from. */
+const isUnsettled = ({ line, why }: DecisionAssessment["notSeen"][number]): boolean =>
+  line === "measured" && why !== undefined;
+
+/** `unsettled  bearings: too close to tell: rod bearing 2 clearance 0.102 mm, limit 0.11 mm`. */
+export const unsettledLines = (
+  { notSeen }: DecisionAssessment,
+  width: number,
+  room: Room,
+): readonly string[] => {
+  if (room.measure === "minutes") return [];
+  const open = notSeen.filter(isUnsettled);
+  return open.flatMap(({ text, why = "" }) =>
+    prose(`${text.replace(/ measured$/, "")}: ${why}`, width, leads.open),
+  );
 };
 
 /** `find out`: what a note leaves open, and what knowing it would settle. */

@@ -34,6 +34,10 @@ const isSaid = ({ code }: Guard, { decision, conflicts }: DecisionAssessment): b
 /** What a guard means. */
 export const guardText = (guard: Guard, assessment: DecisionAssessment): string => {
   switch (guard.code) {
+    case "source-unknown":
+      return "Damage that was seen or heard comes before any reading: its source is found first.";
+    case "scored-bore":
+      return "New rings do not cure what was seen in a bore: it is measured first.";
     case "test-void":
       return "The test gone by is void and carries no verdict.";
     case "test-doubtful":
@@ -52,7 +56,7 @@ export const guardText = (guard: Guard, assessment: DecisionAssessment): string 
       return `${lowEverywhereText(assessment)} Until then those readings do not count.`;
     case "subject-to-measuring":
       return guard.open.length === 0
-        ? "Bores, ring gaps and bearings are measured inside their limits."
+        ? "Bores, ring gaps and bearings are measured."
         : `Subject to measuring: ${joined(guard.open.map((part) => openParts[part]))} first.`;
     case "instruments-disagree":
       return guard.leakDown === "leaks"

@@ -19,6 +19,8 @@ export const headlineLines = (assessment: DecisionAssessment, width: number): re
 export const headline = (assessment: DecisionAssessment): string => {
   const { decision } = assessment;
   const said = sentences[decision.verdict];
+  if (decision.next.step === "measure-again") return "Test again: measure it once more before you decide.";
+  if (decision.next.step === "find-the-source") return "Test again: find the source before you decide.";
   if (decision.next.step === "offered-test" && assessment.input.test?.what === "measurement")
     return "Test again: measure it before you decide.";
   if (decision.verdict === "watch-it" && decision.reasons[0] === "limit-too-near")

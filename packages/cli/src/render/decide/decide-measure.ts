@@ -1,8 +1,9 @@
 // What to measure while the engine is open: the minutes of each, what it is held against, and where it is entered.
 
-import { type DecisionAssessment, type MeasureNow, engineFields, typedExample } from "@sealtrend/core";
+import type { DecisionAssessment, LimitPlace, MeasureNow } from "@sealtrend/core";
 import type { Room } from "./decide-room.ts";
 import { isOpen, isTestedOpen } from "./decide-words.ts";
+import { limitLine } from "../limit-to-set.ts";
 import { prose } from "../prose.ts";
 
 /** Without a leak-down that is the next test anyway: it is told there. */
@@ -22,23 +23,25 @@ export const measureLines = (
   const all = measuredNow(assessment);
   if (all.length === 0) return [];
   const isBrief = room.measure !== "full";
-  const named = all.map(({ code, text, minutes }) => `${isBrief ? brief[code] : text} (${String(minutes)})`);
-  const total = `${String(measureMinutes(assessment))} minutes for one of each, ${untilText(assessment)}`;
+  const named = all.map((one) => `${isBrief ? briefly(one) : one.text} (${String(one.minutes)})`);
+  const each = all.length === 1 ? "" : " for one of each";
+  const total = `${String(measureMinutes(assessment))} minutes${each}, ${untilText(assessment)}`;
   const enter = `then: sealtrend teardown ${assessment.history.record.engine.id}`;
+  const held = limitsText(assessment, room);
   if (room.measure === "minutes") return prose(`${total} (--why); ${enter}`, width, "measure    ");
   return [
     ...prose(`${total}: ${named.join(isBrief ? ", " : "; ")}; ${enter}`, width, "measure    "),
-    ...(room.limits === 0 ? [] : prose(limitsText(assessment, room), width, "held to    ")),
+    ...(room.limits === 0 || held === "" ? [] : prose(held, width, "held to    ")),
   ];
 };
 
-/** What the figures will be held against, or where limits are set. */
+/** What the figures will be held against, or how the first limit is set; empty where none could be. */
 const limitsText = (assessment: DecisionAssessment, room: Room): string => {
   const limits = measuredNow(assessment).flatMap((one) => one.limits.map(({ text }) => text));
-  const { id } = assessment.history.record.engine;
-  if (limits.length === 0) return `no limits yet: sealtrend engine set ${id} ${path} '…'`;
-  const shown = limits.slice(0, room.limits);
-  const more = limits.length - shown.length;
+  const line = settingLine(assessment);
+  if (limits.length === 0) return line === "" ? "" : `no limits yet; from the manual, such as: ${line}`;
+  const shown = [...new Set(limits)].slice(0, room.limits);
+  const more = new Set(limits).size - shown.length;
   return `${shown.join("; ")}${more > 0 ? `; and ${String(more)} more (--why)` : ""}`;
 };
 
@@ -55,14 +58,28 @@ export const measureTexts = (assessment: DecisionAssessment): readonly string[] 
 
 /** How limits are set, where none is. */
 const settingText = (assessment: DecisionAssessment): readonly string[] => {
-  const all = measuredNow(assessment);
-  const field = engineFields[path];
-  if (field === undefined || all.length === 0 || all.some(({ limits }) => limits.length > 0)) return [];
-  const set = `sealtrend engine set ${assessment.history.record.engine.id} ${path}`;
-  return [`Limits to hold them to, from the maker's manual: ${set} '${typedExample(field)}'`];
+  const isBare = measuredNow(assessment).every(({ limits }) => limits.length === 0);
+  const line = settingLine(assessment);
+  return isBare && line !== ""
+    ? [`Limits to hold them to, from the maker's manual, one by one, such as: ${line}`]
+    : [];
 };
 
-const path = "limits.clearances";
+/** The limit of the first that is measured. */
+const settingLine = (assessment: DecisionAssessment): string => {
+  const { id, clearances } = assessment.history.record.engine;
+  const wanted = measuredNow(assessment).flatMap(({ code }) => judgedBy[code] ?? []);
+  return limitLine(id, wanted, clearances[0]?.unit ?? "mm");
+};
+
+const judgedBy: Readonly<Partial<Record<MeasureNow["code"], Pick<LimitPlace, "part" | "quantity">>>> = {
+  bores: { part: "bore", quantity: "taper" },
+  "ring-gaps": { part: "ring", quantity: "end gap" },
+  "ring-grooves": { part: "ring", quantity: "side clearance" },
+  "rod-side": { part: "rod", quantity: "side clearance" },
+  "bearing-clearance": { part: "rod bearing", quantity: "clearance" },
+  journals: { part: "pin", quantity: "taper" },
+};
 
 const limitText = ({ text, source }: MeasureNow["limits"][number]): string =>
   source === undefined ? text : `${text}, ${source}`;
@@ -73,7 +90,11 @@ const untilText = (assessment: DecisionAssessment): string => {
   return isOpen(assessment) ? "before you close it" : "before it goes back";
 };
 
-const brief: Readonly<Record<MeasureNow["code"], string>> = {
+/** Of what is measured again which part, without how. */
+const briefly = ({ code, text }: MeasureNow): string =>
+  code === "again" ? (/^[^:;]*/.exec(text)?.[0] ?? text) : brief[code];
+
+const brief: Readonly<Record<Exclude<MeasureNow["code"], "again">, string>> = {
   bores: "a bore at three heights",
   "ring-gaps": "a ring gap",
   "ring-grooves": "a ring groove",

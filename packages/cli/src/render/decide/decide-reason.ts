@@ -8,7 +8,7 @@ import { levelText } from "./decide-level.ts";
 import { limitNamed } from "./decide-limit.ts";
 import { testAgainText, tooNearText } from "./decide-test-again.ts";
 import { aboutChance, aboutMoney, isOpen, placeNames, workNames, yearsText } from "./decide-words.ts";
-import { joined, sentence } from "../words.ts";
+import { counted, joined, sentence } from "../words.ts";
 
 /** A paragraph.  @source handbook/decision.md 8 */
 export const reasonText = (assessment: DecisionAssessment, unit: PressureUnit): string =>
@@ -31,7 +31,7 @@ const casesOf = (assessment: DecisionAssessment, unit: PressureUnit): readonly s
     case "opportunity":
       return opportunityText(assessment, unit);
     case "level":
-      return [nearOpenText(assessment, unit), levelText(assessment), breakEvenText(assessment, unit)];
+      return levelTexts(assessment, breakEvenText(assessment, unit), unit);
     case "test-again":
       return testAgainText(assessment, unit);
     case "open-leave":
@@ -43,6 +43,12 @@ const casesOf = (assessment: DecisionAssessment, unit: PressureUnit): readonly s
       return [leaveText(assessment), chanceSentence(assessment, unit)];
   }
 };
+
+const levelTexts = (assessment: DecisionAssessment, held: string, unit: PressureUnit): readonly string[] => [
+  nearOpenText(assessment, unit, held),
+  levelText(assessment),
+  held,
+];
 
 const leaveText = ({ evidence }: DecisionAssessment): string => {
   if (evidence.length === 0) return "Nothing on record asks for work, but little was looked at.";
@@ -82,6 +88,7 @@ const neededText = (assessment: DecisionAssessment): readonly string[] => {
 const opportunityText = (assessment: DecisionAssessment, unit: PressureUnit): readonly string[] => {
   const { decision } = assessment;
   if (decision.reasons[0] === "rings-disturbed") return disturbedText(assessment);
+  if (decision.reasons[0] === "past-its-limit") return pastLimitText(assessment);
   const due = decision.reasons.includes("need-established");
   const why = isOpen(assessment)
     ? "cheaper now than later, because the way in is already paid for"
@@ -106,6 +113,21 @@ const disturbedText = (assessment: DecisionAssessment): readonly string[] => {
   const price = decision.due?.price;
   const cost = price === undefined ? "" : `Rings and bearings now: about ${aboutMoney(price, assessment)}.`;
   return [`${top} ${ringsDue?.text ?? "the pistons are out"}.`, cost, measureText(assessment)];
+};
+
+/** By a maker's limit, not by how it seals. */
+const pastLimitText = (assessment: DecisionAssessment): readonly string[] => {
+  const { decision, evidence } = assessment;
+  const past = evidence.filter(({ row }) => row === "J3" || row === "J7").length;
+  const what = decision.due?.act === "topEnd" ? "The top end" : "Rings and bearings";
+  const price = decision.due?.price;
+  const cost = price === undefined ? "" : `${what} now: about ${aboutMoney(price, assessment)}.`;
+  const first = decision.reasons.includes("need-established") ? "The top end is due, and what" : "What";
+  return [
+    `${first} is past its limit does not go back in (${counted(past, "part")}).`,
+    cost,
+    measureText(assessment),
+  ];
 };
 
 const partNames = { bore: "bore", "ring-gap": "ring gap", bearings: "bearings" } as const;
@@ -133,9 +155,9 @@ const watchText = (assessment: DecisionAssessment, unit: PressureUnit): string =
 };
 
 /** Open it can be measured, not tested. */
-const nearOpenText = (assessment: DecisionAssessment, unit: PressureUnit): string =>
+const nearOpenText = (assessment: DecisionAssessment, unit: PressureUnit, rest: string): string =>
   assessment.decision.reasons[0] === "limit-too-near"
-    ? `${tooNearText(assessment, unit)} Open it cannot be tested: measure it before you close it.`
+    ? `${tooNearText(assessment, unit, rest)} Open it cannot be tested: measure it before you close it.`
     : "";
 
 const watchSentence = (reason: Reason, assessment: DecisionAssessment, unit: PressureUnit): string => {
@@ -143,7 +165,7 @@ const watchSentence = (reason: Reason, assessment: DecisionAssessment, unit: Pre
   const chance = decision.chance === undefined ? "" : aboutChance(decision.chance.probability);
   switch (reason) {
     case "limit-too-near":
-      return nearOpenText(assessment, unit);
+      return nearOpenText(assessment, unit, openText(assessment, unit));
     case "wear-developing":
       return developingText(assessment);
     case "history-alarm":
@@ -153,7 +175,7 @@ const watchSentence = (reason: Reason, assessment: DecisionAssessment, unit: Pre
     case "watching-cheaper":
       return "Watching costs less than leaving it alone: it catches what waiting would make dear.";
     case "chance-above-risk":
-      return `That ${whose(assessment)} passes ${limitNamed(assessment, unit)} within ${yearsText(horizon.years)}: ${chance}, more than the ${aboutChance(decision.next.risk).replace("about ", "")} that is taken without watching.`;
+      return `The chance that ${whose(assessment)} passes ${limitNamed(assessment, unit)} within ${yearsText(horizon.years)} is ${chance}, more than the ${aboutChance(decision.next.risk).replace("about ", "")} that is taken without watching.`;
     case "safety-step":
       return `${leaveText(assessment)} Where lives hang on it, it is watched all the same.`;
     default:

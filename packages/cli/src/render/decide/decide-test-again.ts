@@ -13,8 +13,14 @@ import { count, joined } from "../words.ts";
  *  @source handbook/decision.md 2 (guards), 5, 6, 8 */
 export const testAgainText = (assessment: DecisionAssessment, unit: PressureUnit): readonly string[] => {
   const { reasons } = assessment.decision;
-  const said = reasons.map((reason) => sentenceFor(reason, assessment, unit)).filter((text) => text !== "");
   const meanwhile = reasons.some((reason) => withYears.includes(reason)) ? yearsSay(assessment, unit) : "";
+  const said = reasons
+    .map((reason) =>
+      reason === "limit-too-near"
+        ? tooNearText(assessment, unit, meanwhile)
+        : sentenceFor(reason, assessment, unit),
+    )
+    .filter((text) => text !== "");
   const price = reasons.includes("test-worth-making") ? "" : priceText(assessment);
   return [...new Set([...said.slice(0, 2), meanwhile, price, otherwiseText(assessment)])];
 };
@@ -49,7 +55,10 @@ const priceText = (assessment: DecisionAssessment): string => {
 const otherwiseText = (assessment: DecisionAssessment): string => {
   const { ifNotTested } = assessment.decision;
   if (ifNotTested === undefined) return "";
-  if (ifNotTested.use === "not-used") return "Until it is tested it is not used.";
+  if (ifNotTested.use === "not-used")
+    return assessment.decision.reasons[0] === "source-unknown"
+      ? "Until then it is not run."
+      : "Until it is tested it is not used.";
   const said = spoken(ifNotTested.verdict, assessment).replace(/\.$/, "").replace(":", ",");
   const use = ifNotTested.use === "no-hard-use" ? ", and no hard use before it is tested" : "";
   return `If you do not test: ${said.charAt(0).toLowerCase()}${said.slice(1)}${use}.`;
@@ -73,10 +82,12 @@ const sentenceFor = (reason: Reason, assessment: DecisionAssessment, unit: Press
       return `${lowEverywhereText(assessment)} Until then those readings do not count.`;
     case "one-method-only":
       return `${lowEverywhereText(assessment)} Gauge, throttle and speed are proved: a second method, a leak-down, comes before anything is decided.`;
+    case "source-unknown":
+      return sourceText(assessment);
+    case "scored-bore":
+      return "New rings do not cure what was seen in a bore: measure it before anything is ordered.";
     case "one-line-only":
       return "One kind of evidence alone speaks for a rebuild: measure once more before you believe it.";
-    case "limit-too-near":
-      return tooNearText(assessment, unit);
     case "outside-the-chance":
       return `${developingText(assessment)} The chance of passing a cranking limit covers none of that, and while it is open it can be measured.`;
     case "test-worth-making":
@@ -88,15 +99,27 @@ const sentenceFor = (reason: Reason, assessment: DecisionAssessment, unit: Press
   }
 };
 
-/** `Too near to watch: that cylinder 3 has passed its cranking limit (95 psi) is about 1 in 10 or more already.` */
-export const tooNearText = (assessment: DecisionAssessment, unit: PressureUnit): string =>
-  `Too near to watch: that ${whose(assessment)} has passed ${limitNamed(assessment, unit)} ${nearText(assessment.decision.next)}.`;
+/** What stops the engine is said before; damage that was seen is named here. */
+const sourceText = ({ decision, damage }: DecisionAssessment): string => {
+  const seen = damage.length === 0 ? "" : `Seen or heard: ${joined(damage.slice(0, 3))}. `;
+  const what = decision.urgency === "stop" ? "Where it comes from" : "What that comes to";
+  return `${seen}${what} is found before anything is closed up or ordered.`;
+};
 
-/** Below a fortnight it is now. */
-const nearText = ({ risk, riskYears = 0 }: DecisionAssessment["decision"]["next"]): string =>
-  riskYears < 1 / 24
-    ? `is ${aboutChance(risk)} or more already`
-    : `reaches ${aboutChance(risk)} within ${yearsText(riskYears)}`;
+/** `Too near to watch: cylinder 3 may have passed its cranking limit (95 psi) already.` One chance is enough: that of being
+ *  there now stands only where none is told after it.  @param rest - what is said after it */
+export const tooNearText = (assessment: DecisionAssessment, unit: PressureUnit, rest: string): string => {
+  const { next, chance } = assessment.decision;
+  const { risk, riskYears = 0 } = next;
+  const isTold = chance !== undefined && rest.includes(aboutChance(chance.probability));
+  const limit = limitNamed(assessment, unit);
+  if (riskYears < alreadyThere)
+    return `Too near to watch: ${whose(assessment)} may have passed ${limit} already${isTold ? "" : `, ${aboutChance(risk)} or more`}.`;
+  return `Too near to watch: ${whose(assessment)} may pass ${limit} within ${yearsText(riskYears)}${isTold ? "" : `, ${aboutChance(risk)}`}.`;
+};
+
+/** Half a month. [years] */
+const alreadyThere = 1 / 24;
 
 /** `One more leak-down, three repeats, has about 4 in 10 to change this and is worth about 74 EUR against 25.` */
 const worthText = (assessment: DecisionAssessment): string => {

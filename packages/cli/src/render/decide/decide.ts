@@ -1,7 +1,7 @@
 // The screen of `decide`: the verdict, why, what speaks for and against, what would change it, what to do now.
 
 import type { DecisionAssessment, PressureUnit } from "@sealtrend/core";
-import { askLines, blindLines, evidenceLines, notSeenLines } from "./decide-evidence.ts";
+import { askLines, blindLines, evidenceLines, notSeenLines, unsettledLines } from "./decide-evidence.ts";
 import { flipLines } from "./decide-flip-lines.ts";
 import { guardTexts, licensedText } from "./decide-guards.ts";
 import { headlineLines } from "./decide-headline.ts";
@@ -54,6 +54,7 @@ const screenIn = (assessment: DecisionAssessment, options: DecideOptions, room: 
     ...notSeenLines(assessment, width, room),
     ...blindLines(assessment, width, room),
     ...askLines(assessment, width, room),
+    ...unsettledLines(assessment, width, room),
     ...blank,
     ...flipLines(assessment, options, room),
     ...measureLines(assessment, width, room),

@@ -3,6 +3,7 @@
 import {
   type CylinderHistory,
   type KindHistory,
+  type NextTest,
   type PressureUnit,
   type ServiceResult,
   dayNumber,
@@ -32,6 +33,8 @@ export interface HistoryOptions {
   readonly today: string;
   readonly unit: PressureUnit;
   readonly detail: "short" | "why";
+  /** What `show` names first of the newest test. */
+  readonly step?: Pick<NextTest, "text" | "minutes">;
 }
 
 /** @param shown - the cylinders that the screen is about */

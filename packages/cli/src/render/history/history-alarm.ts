@@ -1,7 +1,7 @@
-// What to measure next where a cylinder alarms, or the engine as a whole falls: one line. What is behind it, and where to
-// look, is for `show`.
+// What to do next where a cylinder alarms, or the engine as a whole falls: one line, and the step that `show` names unless the
+// alarm itself asks for one. What is behind it, and how it is done, is for `show`.
 
-import type { CylinderHistory, KindHistory } from "@sealtrend/core";
+import type { CylinderHistory, KindHistory, NextTest } from "@sealtrend/core";
 import { isEither, isMirror } from "./history-headline.ts";
 import { isAlone } from "./history-numbers.ts";
 import { joined } from "../words.ts";
@@ -9,8 +9,15 @@ import { joined } from "../words.ts";
 /** More cylinders than these are read all. */
 const mostNamed = 3;
 
-/** @returns undefined where nothing was found @param id - of the engine */
-export const alarmText = (kind: KindHistory, id: string): string | undefined => {
+export interface Named {
+  /** Of the engine. */
+  readonly id: string;
+  /** What `show` names first of the newest test: all screens name the same. */
+  readonly step?: Pick<NextTest, "text" | "minutes">;
+}
+
+/** @returns undefined where nothing was found */
+export const alarmText = (kind: KindHistory, { id, step }: Named): string | undefined => {
   const { cylinders, common } = kind.result;
   const causes = `what it may be: sealtrend show ${id}`;
   const alarmed = cylinders.filter((one) => one.alarms.length > 0 && !isMirror(one, kind));
@@ -26,6 +33,8 @@ export const alarmText = (kind: KindHistory, id: string): string | undefined => 
   if (alarmed.every(({ shape }) => shape?.seenIn === "last-reading-only"))
     return `read ${whichText(alarmed, kind)} again on another day, three times, before you believe it`;
   if (kind.kind !== "dry") return `listen where the air of ${whichText(alarmed, kind)} goes; ${causes}`;
+  if (step !== undefined)
+    return `${step.text}, ${String(step.minutes)} minutes; how, and what it may be: sealtrend show ${id}`;
   const control = cylinders.find(
     (one) => !alarmed.includes(one) && (one.course === "steady" || isMirror(one, kind)),
   );

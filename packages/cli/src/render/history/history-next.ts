@@ -1,7 +1,8 @@
 // The last lines of `history`: what an alarm may be worth, what to measure next to know more, where the chart is.
 
 import type { HistoryAssessment, KindHistory } from "@sealtrend/core";
-import { alarmText } from "./history-alarm.ts";
+import type { HistoryOptions } from "./history-after.ts";
+import { type Named, alarmText } from "./history-alarm.ts";
 import { isAlone } from "./history-numbers.ts";
 import { planText } from "./history-plan.ts";
 import { hasDropped } from "./history-sentences.ts";
@@ -11,7 +12,7 @@ import { count, sentence } from "../words.ts";
 export const closingLines = (
   { record, leakDown }: HistoryAssessment,
   main: KindHistory,
-  { width }: { readonly width: number },
+  { width, step }: Pick<HistoryOptions, "width" | "step">,
 ): string[] => {
   const { id } = record.engine;
   // what was found comes first, whichever test found it
@@ -25,7 +26,7 @@ export const closingLines = (
     result.manyLooks === "yes" && hasAlarm(kind)
       ? prose("By chance alone about 1 healthy engine in 20 shows such an alarm over so many tests.", width)
       : [];
-  const next = nextText(kind, full, id);
+  const next = nextText(kind, full, { id, ...(step === undefined ? {} : { step }) });
   const chart =
     full > 1 && worst !== undefined
       ? prose(`chart of one cylinder: sealtrend history ${id} --cylinder ${worst.label}`, width)
@@ -36,8 +37,8 @@ export const closingLines = (
 const hasAlarm = ({ result }: KindHistory): boolean =>
   result.cylinders.some(({ alarms }) => alarms.length > 0);
 
-const nextText = (kind: KindHistory, full: number, id: string): string | undefined => {
-  const found = alarmText(kind, id);
+const nextText = (kind: KindHistory, full: number, named: Named): string | undefined => {
+  const found = alarmText(kind, named);
   if (found !== undefined) return found;
   const plan = kind.result.cylinders.some(hasDropped) ? undefined : planText(kind);
   const planned = plan === undefined ? undefined : plan.text + plan.three;

@@ -1,20 +1,27 @@
 // What was recorded of the day of each test, said once where all tests state it alike.
 
-import type { Test } from "@sealtrend/core";
+import { type PressureUnit, type Test, fromSi } from "@sealtrend/core";
 import type { PageInput } from "./page-input.ts";
 import type { TableBlock } from "./page-model.ts";
-import { conditionTexts, kept, meterText } from "./page-words.ts";
-import { joined } from "../words.ts";
+import { conditionTexts, kept, meterText, whoText } from "./page-words.ts";
+import { fixed, joined } from "../words.ts";
 
 /** By whom, and the conditions. */
-const factsOf = ({ by, conditions }: Test): readonly string[] => [
-  by === undefined ? "by whom not recorded" : `by ${kept(by)}`,
-  ...conditionTexts(conditions),
+const factsOf = (test: Test, input: PageInput): readonly string[] => [
+  test.by === undefined ? "by whom not recorded" : `by ${whoText(test.by, input)}`,
+  ...conditionTexts(test.conditions, supplyUnit(test, input)),
 ];
 
+/** What its tester was read in. */
+const supplyUnit = ({ rows }: Test, { unit }: PageInput): PressureUnit => {
+  const read = rows.find((row) => row.what.startsWith("leak-down") && row.unit !== "%")?.unit;
+  return read === undefined || read === "%" ? unit : read;
+};
+
 /** Conditions that every test states alike are said once. */
-export const sharedConditions = (tests: readonly Test[]): readonly string[] => {
-  const [first, ...rest] = tests.filter(({ rows }) => rows.length > 0).map(factsOf);
+export const sharedConditions = (input: PageInput): readonly string[] => {
+  const { tests } = input.record;
+  const [first, ...rest] = tests.filter(({ rows }) => rows.length > 0).map((test) => factsOf(test, input));
   return rest.length === 0 ? [] : (first ?? []).filter((text) => rest.every((texts) => texts.includes(text)));
 };
 
@@ -31,33 +38,52 @@ export const conditionsTable = (input: PageInput, shared: readonly string[]): Ta
 const useWords = {
   full: "",
   "run-in": "running in: not counted",
-  seller: "a seller's sheet: not counted",
+  seller: "an earlier seller's sheet: not counted",
   "set-aside": "void: not counted",
 } as const;
 
-export const conditionsOf = (
-  { record: { engine }, history, notes }: PageInput,
-  test: Test,
-  shared: readonly string[],
-): string => {
+export const conditionsOf = (input: PageInput, test: Test, shared: readonly string[]): string => {
+  const {
+    record: { engine },
+    history,
+    notes,
+  } = input;
   const { byGauge = {}, meter, setAside, heard } = test;
   const use = [history.cranking, history.leakDown].flatMap(
     (kind) => kind?.counted.find((one) => one.test.id === test.id)?.use ?? [],
   )[0];
-  const own = factsOf(test).filter((text) => !shared.includes(text));
+  const own = factsOf(test, input).filter((text) => !shared.includes(text));
   const gauges = Object.entries(byGauge).flatMap(([gauge, facts]) => {
-    const texts = conditionTexts(facts).filter((text) => !shared.includes(text) && !own.includes(text));
+    const texts = conditionTexts(facts, supplyUnit(test, input)).filter(
+      (text) => !shared.includes(text) && !own.includes(text),
+    );
     return texts.length === 0 ? [] : [`${kept(gauge)}: ${texts.join(", ")}`];
   });
   return [
     [meterText(meter, engine), ...own].filter((text) => text !== "").join(", "),
     ...gauges,
+    oilText(engine.cylinders, test),
     heard === undefined ? "" : heardText(engine.cylinders, heard),
     setAside === undefined ? useWords[use ?? "full"] : `SET ASIDE: ${kept(setAside)}`,
     ...(notes === "shown" ? test.notes.map(kept) : []),
   ]
     .filter((text) => text !== "")
     .join("; ");
+};
+
+/** `oil put in: 5 mL each`, `oil put in: 5 mL in 1 and 3, 10 mL in 2`. */
+const oilText = (labels: readonly string[], { perCylinder: { oil = [] } }: Test): string => {
+  const amounts = new Map<string, string[]>();
+  for (const [i, volume] of oil.entries())
+    if (volume !== undefined) {
+      const name = `${fixed(fromSi(volume, "mL"), 0)} mL`;
+      amounts.set(name, [...(amounts.get(name) ?? []), labels[i] ?? ""]);
+    }
+  if (amounts.size === 0) return "";
+  const said = [...amounts].map(([name, own]) =>
+    own.length === labels.length && own.length > 1 ? `${name} each` : `${name} in ${joined(own)}`,
+  );
+  return `oil put in: ${said.join(", ")}`;
 };
 
 /** `heard: exhaust in 5, crankcase (faint) in 1 and 3`. */

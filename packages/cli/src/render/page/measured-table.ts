@@ -162,6 +162,7 @@ const words: Readonly<Record<Standing, string>> = {
   close: "too close to tell",
   waits: "does not fit",
   worn: "worn, serviceable",
+  near: "inside wear, too close as new",
   inside: "inside",
   "no-limit": "",
 };
@@ -177,7 +178,7 @@ const verdictText = (items: readonly TeardownItem[]): string => {
   const standingOfName = (name: string): Standing =>
     worst(items.filter((item) => figureName(item) === name).map(standingOf));
   const told = names.map((name) => ({ name, standing: standingOfName(name) }));
-  const said = (["outside", "close", "waits", "worn", "inside"] as const).flatMap((standing) => {
+  const said = (["outside", "close", "waits", "worn", "near", "inside"] as const).flatMap((standing) => {
     const own = told.filter((one) => one.standing === standing).map(({ name }) => name);
     return own.length === 0 ? [] : [{ standing, own }];
   });

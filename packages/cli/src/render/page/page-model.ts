@@ -29,6 +29,7 @@ export type PageBlock =
   | TableBlock
   | StripsBlock
   | DotsBlock
+  | SketchBlock
   | BesideBlock;
 
 /** A paragraph. `lead`: the answer; `small`: how to read it. */
@@ -79,6 +80,8 @@ export interface PageColumn {
 /** The first cell of a row is its heading. */
 export interface PageRow {
   readonly cells: readonly (string | PageCell)[];
+  /** It holds nothing yet: a text leaves it out. */
+  readonly use?: "to-fill-in";
   /** The heading of the row above holds for this one as well: its first cell is not drawn. */
   readonly joins?: "above";
 }
@@ -108,7 +111,8 @@ export interface StripsBlock {
     readonly date: string;
     /** Place in `gauges`. */
     readonly gauge: number;
-    readonly counts: "yes" | "no";
+    /** `aside`: its owner set it aside; `no`: it does not count for another reason. */
+    readonly counts: "yes" | "no" | "aside";
   }[];
   readonly gauges: readonly string[];
   readonly cylinders: readonly Strip[];
@@ -128,7 +132,11 @@ export interface Strip {
   readonly nothing: readonly number[];
   /** Places of tests that begin a new history: no line is drawn to them. */
   readonly anew: readonly number[];
+  /** The first and the last reading that count, as the history gives them; a lone one in both. */
+  readonly ends?: { readonly first: string; readonly last: string };
   readonly course: string;
+  /** The course without its interval, where there is little room. */
+  readonly word: string;
 }
 
 /** The newest test: as read beside corrected, cylinder by cylinder. */
@@ -151,10 +159,16 @@ export interface DotSeries {
   readonly doubt?: readonly (number | undefined)[];
 }
 
+/** Room to draw in, with an arrow to the front of the engine. */
+export interface SketchBlock {
+  readonly kind: "sketch";
+  readonly caption: string;
+}
+
 /** Blocks side by side where the paper is wide enough. */
 export interface BesideBlock {
   readonly kind: "beside";
-  readonly blocks: readonly (TableBlock | DotsBlock)[];
+  readonly blocks: readonly (TableBlock | DotsBlock | SketchBlock)[];
 }
 
 /** A place to write on, in a text. */

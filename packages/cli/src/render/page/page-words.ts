@@ -1,6 +1,13 @@
 // Small texts that several sections share: free text kept short, the engine in a line, facts of a day.
 
-import { type Conditions, type Engine, fromSi, writeNumber, writeQuantity } from "@sealtrend/core";
+import {
+  type Conditions,
+  type Engine,
+  type PressureUnit,
+  fromSi,
+  writeNumber,
+  writeQuantity,
+} from "@sealtrend/core";
 import type { PageInput } from "./page-input.ts";
 import { count, counted, sentence } from "../words.ts";
 
@@ -53,8 +60,16 @@ export const underTitle = ({ record: { engine, tests }, data, dated }: PageInput
 export const meterText = (meter: number | undefined, { meter: unit }: Engine): string =>
   meter === undefined ? "" : `${plain(meter)}${unit === undefined ? "" : ` ${unit}`}`;
 
-/** What was recorded of a day, a phrase each, in one order. */
-export const conditionTexts = (conditions: Conditions): readonly string[] => {
+/** Who it was, for who reads it: to others "me" is the owner, and the seller is not who sells it now. */
+export const whoText = (by: string | undefined, { reader }: Pick<PageInput, "reader">): string => {
+  const said = kept(by);
+  if (reader === "owner") return said;
+  if (/^me$/i.test(said)) return "the owner";
+  return /^seller$/i.test(said) ? "an earlier seller" : said;
+};
+
+/** What was recorded of a day, a phrase each, in one order. @param unit - of pressures, as they were read */
+export const conditionTexts = (conditions: Conditions, unit: PressureUnit): readonly string[] => {
   const { altitude, altitudeFrom, stationPressure, qnh, airTemperature, crankSpeed, crankVolts, strokes } =
     conditions;
   const { engineTemp, engineTemperature, throttle, plugsOut, release, regulated, master, masterLost } =
@@ -74,11 +89,17 @@ export const conditionTexts = (conditions: Conditions): readonly string[] => {
     throttle === undefined ? undefined : `throttle ${throttle}`,
     plugsOut === undefined ? undefined : `${plugsOut === "all" ? "all plugs" : "one plug"} out`,
     release === undefined ? undefined : `release ${release}`,
-    regulated === undefined ? undefined : `supply ${writeNumber(regulated, "kPa", 0)} kPa`,
-    master === undefined ? undefined : `master ${writeNumber(master, "kPa", 0)} kPa`,
+    regulated === undefined ? undefined : `supply ${pressureText(regulated, unit)}`,
+    master === undefined ? undefined : `master ${pressureText(master, unit)}`,
     masterLost === undefined ? undefined : `master ${plain(masterLost * 100)} % lost`,
   ];
   return texts.flatMap((text) => text ?? []);
+};
+
+/** `80 psi`, `5.5 bar`. */
+export const pressureText = (pressure: number, unit: PressureUnit): string => {
+  const shown = fromSi(pressure, unit);
+  return `${plain(Number(shown.toFixed(shown < 20 ? 2 : 0)))} ${unit}`;
 };
 
 /** Its name, or its id where it has none. */

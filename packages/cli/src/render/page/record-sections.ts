@@ -3,14 +3,19 @@
 import { type Gauge, startsAnew } from "@sealtrend/core";
 import type { PageInput } from "./page-input.ts";
 import type { PageRow, PageSection, TableBlock } from "./page-model.ts";
-import { kept, meterText } from "./page-words.ts";
+import { kept, meterText, whoText } from "./page-words.ts";
 import { gaugeText } from "../gauges/gauges.ts";
 import { noteWords } from "../note.ts";
 
 /** A longer list takes the width of the paper, so that a page can part it. */
 const mostBeside = 8;
 
-export const servicesSection = ({ record: { engine, services }, notes }: PageInput): PageSection => ({
+export const servicesSection = (input: PageInput): PageSection => {
+  const {
+    record: { engine, services },
+    notes,
+  } = input;
+  return {
   code: "services",
   heading: "What was done",
   ...(services.length <= mostBeside ? { room: "half" } : {}),
@@ -42,13 +47,14 @@ export const servicesSection = ({ record: { engine, services }, notes }: PageInp
                     ? "none, by its owner"
                     : "no"
                   : labelsText(newBaseline, engine.cylinders),
-                kept(by),
+                whoText(by, input),
                 ...(notes === "shown" ? [kept(note)] : []),
               ],
             })),
           },
         ],
-});
+  };
+};
 
 const labelsText = (labels: readonly string[], all: readonly string[]): string =>
   labels.length === 0 ? "-" : labels.length === all.length ? "all" : labels.join(" ");
@@ -96,23 +102,19 @@ const told = (gauge: Gauge, notes: PageInput["notes"]): string =>
   [gaugeText(gauge), ...(notes === "shown" && gauge.note !== undefined ? [kept(gauge.note)] : [])].join("; ");
 
 /** Every entry that was changed after it was made, and every test that was set aside, with the reason that was given. */
-export const changesSection = ({ amendments, record: { tests }, notes }: PageInput): PageSection => {
-  const aside = tests.flatMap(({ id, setAside }) =>
+export const changesSection = (input: PageInput): PageSection => {
+  const { amendments, record, notes } = input;
+  const aside = record.tests.flatMap(({ id, setAside }) =>
     setAside === undefined
       ? []
       : [`${id} is set aside, shown with the others and counted in nothing: ${kept(setAside)}`],
   );
   const rows = amendments.map(({ when, row, column, was, is, because }): PageRow => {
     const own = notes === "left-out" && column === "note";
+    const told = (text: string): string =>
+      own ? "(private)" : (column === "by" ? whoText(text, input) : kept(text)) || "nothing";
     return {
-      cells: [
-        when.slice(0, 10),
-        kept(row),
-        kept(column),
-        own ? "(private)" : kept(was) || "nothing",
-        own ? "(private)" : kept(is) || "nothing",
-        kept(because),
-      ],
+      cells: [when.slice(0, 10), kept(row), columnWords(column), told(was), told(is), kept(because)],
     };
   });
   const none = [
@@ -131,6 +133,12 @@ export const changesSection = ({ amendments, record: { tests }, notes }: PageInp
   };
 };
 
+/** `cylinder 4` for the column `c4`, `set aside` for `set_aside`. */
+const columnWords = (column: string): string => {
+  const cylinder = /^c([a-z0-9]{1,4})$/i.exec(column)?.[1];
+  return cylinder === undefined ? kept(column.replaceAll("_", " ")) : `cylinder ${cylinder}`;
+};
+
 const amendedTable = (rows: readonly PageRow[]): TableBlock => ({
   kind: "table",
   caption: "Entries that were changed.",
@@ -139,7 +147,9 @@ const amendedTable = (rows: readonly PageRow[]): TableBlock => ({
 });
 
 /** Other evidence, by its owner's own word. */
-export const notesSection = ({ record: { engine, notes } }: PageInput): PageSection => ({
+export const notesSection = (input: PageInput): PageSection => {
+  const { engine, notes } = input.record;
+  return {
   code: "notes",
   heading: "Owner's records",
   blocks:
@@ -161,10 +171,11 @@ export const notesSection = ({ record: { engine, notes } }: PageInput): PageSect
                 note.date,
                 meterText(note.meter, engine),
                 noteWords(note),
-                kept(note.by),
+                whoText(note.by, input),
                 kept(note.note),
               ],
             })),
           },
         ],
-});
+  };
+};

@@ -19,7 +19,8 @@ export const settleTexts = (assessment: TeardownAssessment): readonly string[] =
   const close = counting(assessment).flatMap((item) => {
     const verdict = rulingVerdict(item);
     const isClose = standingOf(item) === "close";
-    return verdict === undefined || !isClose ? [] : [{ item, verdict }];
+    // without a settlement the part is decided by another place, and nothing is asked of this one
+    return verdict?.settlement === undefined || !isClose ? [] : [{ item, verdict }];
   });
   const ways = new Map<string, (typeof close)[number][]>();
   for (const one of close) {
@@ -40,7 +41,8 @@ const settleText = (
     .map(({ item, verdict }) => `${itemName(item)} (${chanceText(verdict.probability)} inside)`);
   const more = alike.length > named ? ` and ${String(alike.length - named)} more` : "";
   const text = alike[0]?.verdict.settlement?.text ?? "ask the shop to measure";
-  const isNever = alike.some(({ verdict }) => verdict.neverInside === true);
-  const never = isNever ? "; this instrument can never show it inside" : "";
+  const [never = ""] = alike.flatMap(({ verdict: { neverInside, neverBy } }) =>
+    neverInside === true ? [`; ${neverBy ?? "this instrument"} can never show it inside`] : [],
+  );
   return `${names.join(", ")}${more}: ${text}${never}`;
 };

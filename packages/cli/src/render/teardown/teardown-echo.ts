@@ -7,12 +7,13 @@ import { conflictText } from "./teardown-doubts.ts";
 import { type Written, lengthNumber, lengthUnit, writtenIn } from "./teardown-length.ts";
 import { limitValues, limitsText } from "./teardown-limits.ts";
 import { deciding } from "./teardown-rows.ts";
+import { leftOutOf } from "./teardown-left-out.ts";
 import { findingText } from "./teardown-seen.ts";
 import { type Standing, rulingVerdict, standingOf, standingWords } from "./teardown-standing.ts";
 import { numberOf } from "./teardown-table.ts";
 import { figureName, partNamed } from "./teardown-words.ts";
 
-type Echoed = Pick<Measurement, "part" | "label" | "at" | "quantity" | "value">;
+type Echoed = Pick<Measurement, "part" | "label" | "at" | "quantity" | "value" | "state">;
 
 interface EchoOptions {
   readonly width: number;
@@ -35,7 +36,9 @@ export const echoLines = (
   const items = isSeen
     ? []
     : [
-        ...assessment.items.filter((item) => isOwn(item) && quantities.has(item.quantity)),
+        ...assessment.items.filter(
+          (item) => isOwn(item) && quantities.has(item.quantity) && item.superseded === undefined,
+        ),
         ...assessment.derived.filter(isOwn),
       ];
   const said = figureTexts(items, options);
@@ -46,9 +49,11 @@ export const echoLines = (
   const others = measurements.filter(({ value }) => value.kind === "volume" || value.kind === "force").length;
   const kept = others === 0 ? [] : [`${named}: kept`];
   const checks = isSeen ? [] : assessment.conflicts.filter((one) => isOwn(one)).map(conflictText);
+  const left = isSeen ? [] : leftOutOf(assessment, measurements);
   return [
     ...(said.length === 0 ? kept : [`${named}: ${said.join("; ")}`]),
     ...seen,
+    ...left,
     ...checks.map((text) => `check ${text}`),
   ].flatMap((text) => prose(text, options.width, "  "));
 };
@@ -73,7 +78,8 @@ const figureTexts = (items: readonly TeardownItem[], { units }: EchoOptions): re
     if (standing === "inside" || standing === "no-limit") return [];
     const { probability = 0 } = rulingVerdict(item) ?? {};
     const chance = standing === "close" ? `, ${chanceText(probability)} inside` : "";
-    return [`${said} ${standingWords[standing]}${chance} (${limits})`];
+    const word = standing === "near" ? "inside wear, too close to tell as new" : standingWords[standing];
+    return [`${said} ${word}${standing === "waits" ? ", no verdict: see check" : ""}${chance} (${limits})`];
   });
   const of = (wanted: Standing): string =>
     figures.flatMap(({ said, standing }) => (standing === wanted ? [said] : [])).join(", ");

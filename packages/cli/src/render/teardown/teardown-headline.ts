@@ -1,6 +1,7 @@
 // The answer in a sentence: what is outside, what cannot be told, what of the rest is inside; and how much was measured.
 
 import type { MeasuredPart, TeardownAssessment, TeardownItem } from "@sealtrend/core";
+import { clean } from "../clean.ts";
 import { prose } from "../prose.ts";
 import { displayWidth, padStart } from "../width.ts";
 import { sentence } from "../words.ts";
@@ -31,9 +32,15 @@ export const headlineText = (
   blocks: readonly Block[],
   units?: string,
 ): string => {
+  const { spoilt } = assessment;
+  const isSpoilt = (part: MeasuredPart, label: string): boolean =>
+    spoilt.some((one) => one.part === part && (one.label ?? "") === label);
   const at = (standing: Standing): readonly (readonly [MeasuredPart, readonly string[]])[] =>
     blocks.flatMap((block) => {
-      const labels = block.labels.filter((label) => labelStanding(block, label) === standing);
+      const labels = block.labels
+        .filter((label) => labelStanding(block, label) === standing)
+        // serviceable is nothing that is spoilt
+        .filter((label) => !mayStay.includes(standing) || !isSpoilt(block.part, label));
       if (labels.length === 0) return [];
       return [[block.part, labels.filter((label) => label !== "")] as const];
     });
@@ -41,15 +48,47 @@ export const headlineText = (
     clause(at("outside"), `outside${onlyFigure(blocks, at("outside"), units)}`),
     clause(at("close"), "too close to tell"),
     clause(at("waits"), "not judged: figures that cannot all be right"),
-    clause(at("worn"), "worn but serviceable (outside as new, inside the wear limit)"),
   ].filter((text) => text !== "");
+  const place = clauses.length === 0 ? "first" : "after others";
+  const worn = wornClause(at("worn"), "worn but serviceable (outside as new, inside the wear limit)", place);
+  const near = wornClause(at("near"), "inside the wear limit and too close to tell as new", place);
   const inside = blocks.filter(({ rows }) => rows.some(({ cells }) => has(cells.values())));
-  if (clauses.length === 0) return quietText(assessment, inside.length > 0);
-  return sentence(`${clauses.join("; ")}${inside.length > 0 ? "; the rest is inside." : "."}`);
+  const first = spoiltText(spoilt);
+  if (clauses.length === 0 && worn === "" && near === "")
+    return first + quietText(assessment, inside.length > 0);
+  const said = [...clauses, worn, near].filter((text) => text !== "").join("; ");
+  return first + sentence(`${said}${inside.length > 0 ? "; the rest is inside." : "."}`);
 };
 
 const clause = (parts: readonly (readonly [MeasuredPart, readonly string[]])[], word: string): string =>
   parts.length === 0 ? "" : `${subjects(parts)} ${word}`;
+
+const mayStay: readonly Standing[] = ["worn", "near"];
+
+/** More of them are counted: they would push the figures off the screen. */
+const mostSpoilt = 4;
+
+/** `First of all: a crack in the head, bore 3 (nail catches).`; empty where nothing was seen that stops the job. */
+const spoiltText = (spoilt: TeardownAssessment["spoilt"]): string => {
+  if (spoilt.length === 0) return "";
+  const told = spoilt.slice(0, mostSpoilt).map(({ text }) => clean(text.replace(/: (.*)$/, " ($1)")));
+  const left = spoilt.length - told.length;
+  return `First of all: ${told.join(", ")}${left === 0 ? "" : ` and ${String(left)}\u00a0more (--why)`}. `;
+};
+
+/** More worn parts than these are counted. */
+const mostWorn = 4;
+
+/** What may stay in is named where nothing is worse, and counted else. */
+const wornClause = (
+  parts: readonly (readonly [MeasuredPart, readonly string[]])[],
+  word: string,
+  place: "first" | "after others",
+): string => {
+  const number = parts.reduce((so, [, labels]) => so + Math.max(1, labels.length), 0);
+  if (number <= (place === "first" ? mostWorn : 1)) return clause(parts, word);
+  return `${String(number)} parts are ${word}`;
+};
 
 /** Where one place alone is outside, by how much: `: taper +0.12 mm, wear up to 0.10`. */
 const onlyFigure = (
@@ -106,7 +145,8 @@ const labelStanding = ({ rows }: Block, label: string): Standing => {
     return item === undefined ? [] : [standingOf(item)];
   });
   return (
-    (["outside", "close", "waits", "worn", "inside"] as const).find((one) => all.includes(one)) ?? "no-limit"
+    (["outside", "close", "waits", "worn", "near", "inside"] as const).find((one) => all.includes(one)) ??
+    "no-limit"
   );
 };
 

@@ -16,9 +16,16 @@ export const rangeText = ({ low, high }: Pick<LimitVerdict, "low" | "high">, wri
 const numberOf = (value: Length | undefined, written: Written): string =>
   value === undefined ? "" : lengthNumber(value, written);
 
-/** `wear up to 0.10`; both, where there are both: `new up to 0.05, wear up to 0.10`. */
+/** `wear up to 0.10`; both, where there are both: `new up to 0.05, wear up to 0.10`; of a part of another size than the first
+ *  `new 87.00 to 87.03, limits for +0.50 mm`. */
 export const limitsText = ({ verdicts }: Pick<TeardownItem, "verdicts">, written: Written): string =>
-  verdicts.map((verdict) => `${verdict.kind} ${rangeText(verdict, written)}`).join(", ");
+  [
+    ...verdicts.map(
+      (verdict) =>
+        `${verdict.kind} ${rangeText(verdict, written)}${verdict.waits === undefined ? "" : " (misprinted? see check)"}`,
+    ),
+    ...new Set(verdicts.flatMap(({ limitFor }) => limitFor ?? [])),
+  ].join(", ");
 
 /** All values a row has to have places for. */
 export const limitValues = ({ verdicts }: Pick<TeardownItem, "verdicts">): readonly Length[] =>

@@ -1,6 +1,7 @@
 // What to do after measuring: the decision with the engine as far open as it is, the sheet for the shop.
 
 import type { MeasuredPart, Opening, PartCount, TeardownAssessment } from "@sealtrend/core";
+import { limitLine } from "../limit-to-set.ts";
 import { prose } from "../prose.ts";
 import { joined } from "../words.ts";
 import { partNamed, partsName } from "./teardown-words.ts";
@@ -41,9 +42,10 @@ export const nextLines = (
 export const missingText = ({ counts }: TeardownAssessment, id: string): string => {
   const begun = counts.filter(({ measured, missing }) => measured > 0 && missing.length > 0);
   const none = counts.filter(({ measured, expected }) => measured === 0 && expected > 0);
-  const some = begun.map(
-    ({ part, missing, quantity }) =>
-      `${quantity === undefined ? "" : `${quantity} of `}${partNamed(part, missing)}`,
+  const some = begun.map(({ part, missing, quantity }) =>
+    part === "crank"
+      ? partNamed(part, missing).replace(part, quantity ?? part)
+      : `${quantity === undefined ? "" : `${quantity} of `}${partNamed(part, missing)}`,
   );
   const whole = [...new Set(none.map(({ part }) => partsName(part)))];
   const said = [...new Set(some), ...(whole.length === 0 ? [] : [`no ${whole.join(", no ")}`])];
@@ -57,17 +59,19 @@ export const missingText = ({ counts }: TeardownAssessment, id: string): string 
   ].join(" ");
 };
 
-/** Mains or pins of which the last are missing, where the number is only usual for such an engine. */
-const isMaybeFewer = ({ part, from, measured, expected, missing }: PartCount): boolean =>
-  (part === "main" || part === "main bearing" || part === "pin") &&
-  from === "usual for the layout" &&
-  missing[0] === String(measured + 1) &&
-  2 * measured >= expected;
+/** Whether the number is only usual for such an engine. */
+const isMaybeFewer = ({ field, missing }: PartCount): boolean => field !== undefined && missing.length > 0;
 
-const fewerText = ({ part, expected, measured }: PartCount, id: string): string => {
-  const field = part === "pin" ? "layout.pins" : "layout.mains";
-  const command = `sealtrend engine set ${id} ${field} ${String(measured)}`.replaceAll(" ", "\u00a0");
-  return `${String(expected)} ${part === "pin" ? "pins" : "mains"} are usual; if this engine has fewer: ${command}`;
+/** With the number measured where the last of them are missing and most are there, else to be filled in. */
+const fewerText = (
+  { field = "layout.mains", expected, measured, missing }: PartCount,
+  id: string,
+): string => {
+  const isLast = missing[0] === String(measured + 1) && 2 * measured >= expected;
+  const number = isLast ? String(measured) : "N";
+  const command = `sealtrend engine set ${id} ${field} ${number}`.replaceAll(" ", "\u00a0");
+  const what = field === "layout.pins" ? "pins" : "mains";
+  return `${String(expected)} ${what} are usual; if this engine has fewer: ${command}`;
 };
 
 /** `pin diameter and taper; main diameter`. */
@@ -79,11 +83,17 @@ const namesOf = (list: readonly { readonly part: MeasuredPart; readonly quantity
     })
     .join("; ");
 
-/** Figures that have nothing to be held against, and what no limit of lengths judges. */
-export const withoutLimitText = ({ withoutLimit, notJudged = [] }: TeardownAssessment): string => {
+/** Figures that have nothing to be held against, how one is given a limit, and what no limit of lengths judges. */
+export const withoutLimitText = (
+  { withoutLimit, notJudged = [], items }: TeardownAssessment,
+  id: string,
+): string => {
+  const unit = items.find(({ part }) => part === withoutLimit[0]?.part)?.unit ?? "mm";
+  const line = limitLine(id, withoutLimit, unit);
   return [
     withoutLimit.length === 0 ? "" : `No limit recorded for ${namesOf(withoutLimit)}.`,
     notJudged.length === 0 ? "" : `Kept, not judged: ${namesOf(notJudged)}.`,
+    line === "" ? "" : `A limit from the manual, such as: ${line}`,
   ]
     .filter((text) => text !== "")
     .join(" ");

@@ -2,7 +2,7 @@
 
 import type { TeardownAssessment, TeardownFinding } from "@sealtrend/core";
 import { clean } from "../clean.ts";
-import { partNamed } from "./teardown-words.ts";
+import { atText, partNamed } from "./teardown-words.ts";
 
 /** Words for what is as it should be: they are told after the others. */
 const sound: readonly string[] = ["full", "none", "normal"];
@@ -25,7 +25,7 @@ export const findingTexts = ({ findings }: Pick<TeardownAssessment, "findings">)
 const kindOf = ({ part, quantity, word }: TeardownFinding): string => `${part}|${quantity}|${word}`;
 
 export const findingText = ({ part, label, at, quantity, word, note }: TeardownFinding): string => {
-  const place = at === undefined ? "" : ` ${clean(at)}`;
+  const place = at === undefined ? "" : ` ${atText({ part, at })}`;
   const beside = note === undefined ? "" : ` (${clean(note)})`;
   return `${partNamed(part, label === undefined ? [] : [label])}${place} ${quantity}: ${clean(word)}${beside}`;
 };

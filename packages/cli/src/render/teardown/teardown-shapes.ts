@@ -4,13 +4,43 @@ import { type TypingShape, figureShapes, typingHelp } from "@sealtrend/core";
 import { prose } from "../prose.ts";
 import { narrow } from "../table.ts";
 
-const usual = ["bore 3:", "main 4:", "rod bearing 2:"];
+const most = ["bore 3:", "main 4:", "rod bearing 2:"];
 
 /** The order of the figures where it is asked for most. */
 export const orderLines = (width: number): readonly string[] =>
   typingHelp
-    .filter(({ kind, example }) => kind === "part" && usual.some((begins) => example.startsWith(begins)))
+    .filter(({ kind, example }) => kind === "part" && most.some((begins) => example.startsWith(begins)))
     .flatMap((shape) => stacked(shape, width));
+
+/** Those of `?` alone, in this order: they fit a screen beside the lines that were typed. */
+const usual: readonly string[] = [
+  ...["bore 3:", "ring gap 3:", "main 4:", "rod bearing 2:", "end play:"],
+  ...["bore 3 top/thrust instead:", "bore 3: crosshatch", "mm", "with", "state"],
+];
+
+/** The usual shapes, and how the others are asked for. */
+export const usualLines = (width: number): readonly string[] => [
+  "The usual lines; figures in this order, - for one that was not taken",
+  ...shapesIn(
+    usual.flatMap((begins) => typingHelp.filter(({ example }) => isOf(example, begins)).slice(0, 1)),
+    width,
+  ),
+  ...prose("Of one part: ? head, ? spring …   Every line there is: ? all", width),
+];
+
+const isOf = (example: string, begins: string): boolean =>
+  begins.endsWith(":")
+    ? example.startsWith(begins) && /\d/.test(example)
+    : example.split(" ")[0] === begins || example.startsWith(`${begins} `);
+
+/** Those whose head holds a word: `head`, `rod bearing`, `with`. */
+export const shapesOf = (word: string, width: number): readonly string[] =>
+  shapesIn(
+    typingHelp.filter(({ example }) =>
+      ` ${example.split(":")[0] ?? ""} `.toLowerCase().includes(` ${word} `),
+    ),
+    width,
+  );
 
 /** Every shape: parts, what is seen, what holds for the lines that follow, figures. */
 export const shapeLines = (width: number): readonly string[] => {

@@ -1,25 +1,39 @@
-// Where a figure stands: by the wear limit, which says what may stay in, where there is one; else by the limit for new.
+// Where a figure stands, as the core says it, in the words of the screen.
 
-import type { LimitVerdict, TeardownAssessment, TeardownItem } from "@sealtrend/core";
+import type { ItemStanding, LimitVerdict, TeardownAssessment, TeardownItem } from "@sealtrend/core";
 
-export type Standing = "outside" | "close" | "waits" | "worn" | "inside" | "no-limit";
+/** `near`: may stay in, and too close to tell as new. */
+export type Standing = "outside" | "close" | "waits" | "worn" | "near" | "inside" | "no-limit";
 
 /** The worst first: the order in which they are told. */
-export const standings: readonly Standing[] = ["outside", "close", "waits", "worn", "inside", "no-limit"];
+export const standings: readonly Standing[] = [
+  ...(["outside", "close", "waits", "worn", "near", "inside", "no-limit"] as const),
+];
 
-/** The verdict that decides whether a part may stay in. */
-export const rulingVerdict = ({ verdicts }: Pick<TeardownItem, "verdicts">): LimitVerdict | undefined =>
-  verdicts.find(({ kind }) => kind === "wear") ?? verdicts[0];
-
-export const standingOf = (item: TeardownItem): Standing => {
-  const ruling = rulingVerdict(item);
-  if (ruling === undefined) return "no-limit";
-  if (item.waits === true) return "waits";
-  if (ruling.verdict === "outside") return "outside";
-  if (ruling.verdict === "too-close-to-tell") return "close";
-  const isWorn = item.verdicts.some(({ kind, verdict }) => kind === "new" && verdict === "outside");
-  return isWorn ? "worn" : "inside";
+const standingsOf: Readonly<Record<ItemStanding, Standing>> = {
+  outside: "outside",
+  "too-close": "close",
+  waits: "waits",
+  worn: "worn",
+  "close-as-new": "near",
+  "inside-wear": "inside",
+  inside: "inside",
 };
+
+/** The verdict that decides whether a part may stay in; of one that was machined or is new, whether it is as wanted. */
+export const rulingVerdict = ({
+  verdicts,
+  state,
+}: Pick<TeardownItem, "verdicts" | "state">): LimitVerdict | undefined => {
+  const [first, second] = state === "new part" || state === "after machining" ? rules : rules.toReversed();
+  const sound = verdicts.filter(({ waits }) => waits === undefined);
+  return sound.find(({ kind }) => kind === first) ?? sound.find(({ kind }) => kind === second) ?? verdicts[0];
+};
+
+const rules = ["new", "wear"] as const;
+
+export const standingOf = ({ standing }: Pick<TeardownItem, "standing">): Standing =>
+  standing === undefined ? "no-limit" : standingsOf[standing];
 
 /** Of one word, as it stands under a figure. */
 export const standingWords: Readonly<Record<Standing, string>> = {
@@ -27,6 +41,7 @@ export const standingWords: Readonly<Record<Standing, string>> = {
   close: "close",
   waits: "waits",
   worn: "worn",
+  near: "usable",
   inside: "inside",
   "no-limit": "",
 };

@@ -48,6 +48,7 @@ export const blockLines = (block: Block, options: TableOptions): readonly string
   const left = block.labels.length - labels.length;
   const foot = [
     ...(isTable && judged.length < rows.length ? [bareText(rows, units)] : []),
+    ...(isTable ? [...new Set(judged.flatMap(wordsSaid))] : []),
     ...(left === 0
       ? []
       : [`the other ${left === 1 ? block.part : partsName(block.part)}: inside, or no limit`]),
@@ -55,6 +56,15 @@ export const blockLines = (block: Block, options: TableOptions): readonly string
   ];
   return [...lines, ...(foot.length === 0 ? [] : prose(foot.join("; "), width, "  "))];
 };
+
+/** What a word under a figure means, where it does not speak for itself. */
+const meanings: Readonly<Partial<Record<Standing, string>>> = {
+  near: "usable: inside the wear limit, too close to tell as new",
+  waits: "waits: no verdict, see check",
+};
+
+const wordsSaid = ({ cells }: FigureRow): readonly string[] =>
+  [...cells.values()].flatMap((item) => meanings[standingOf(item)] ?? []);
 
 const labelsShown = (
   labels: readonly string[],
@@ -156,7 +166,7 @@ const labelLines = (
     const item = row.cells.get(label);
     if (item === undefined) return [];
     const written = writtenOf(row, units);
-    const word = standingWords[standingOf(item)];
+    const word = meanings[standingOf(item)] ?? standingWords[standingOf(item)];
     const limits = limitsText(item, written);
     const verdict = word === "" ? "" : ` ${word}${limits === "" ? "" : ` (${limits})`}`;
     const spread = spreadText(length(2 * item.uncertainty), written.unit);

@@ -10,7 +10,7 @@ import { type Written, lengthText, lengthUnit, spreadText, writtenIn } from "./t
 import { limitValues, rangeText } from "./teardown-limits.ts";
 import { sizeTexts } from "./teardown-sizes.ts";
 import { numberOf } from "./teardown-table.ts";
-import { figureName, partNamed, partsName } from "./teardown-words.ts";
+import { atText, figureName, partNamed, partsName } from "./teardown-words.ts";
 
 interface WhyOptions {
   readonly width: number;
@@ -47,7 +47,7 @@ const itemLines = (items: readonly TeardownItem[], { units }: WhyOptions): reado
   items.map((item) => {
     const unit = lengthUnit(units, [item.unit]);
     const written = writtenIn(unit, [item.value, ...limitValues(item)]);
-    const place = item.at === undefined ? "" : ` ${clean(item.at)}`;
+    const place = item.at === undefined ? "" : ` ${atText(item)}`;
     const named = `${partNamed(item.part, item.label === undefined ? [] : [item.label])}${place}`;
     const leaves =
       item.between === undefined
@@ -58,6 +58,7 @@ const itemLines = (items: readonly TeardownItem[], { units }: WhyOptions): reado
       `${named} ${figureName({ part: item.part, quantity: item.quantity })} ${numberOf(item, written)}\u00a0${unit}${leaves}`,
       `u ${spreadText(item.uncertainty, unit)}\u00a0${unit}${from.length === 0 ? "" : ` (${from.map((text) => clean(text ?? "")).join("; ")})`}`,
       item.state,
+      ...(item.supersededBy === undefined ? [] : ["left out"]),
       ...item.verdicts.map((verdict) => verdictText(verdict, written)),
     ];
     return said.join("; ");
@@ -81,8 +82,8 @@ const verdictText = (verdict: LimitVerdict, written: Written): string => {
 const partLines = ({ parts }: TeardownAssessment): readonly string[] =>
   parts.map(({ part, label, quantity, kind, atLeast, atMost, verdict, decidedBy }) => {
     const word = verdict === "too-close-to-tell" ? "too close to tell" : verdict;
-    const at = decidedBy.at ?? decidedBy.label ?? "";
-    return `${partNamed(part, label === undefined ? [] : [label])} ${quantity}, ${kind}: ${word}; that all conform is between ${aboutChance(atLeast)} and ${aboutChance(atMost)}${at === "" ? "" : `, decided at ${clean(at)}`}`;
+    const at = decidedBy.at === undefined ? (decidedBy.label ?? "") : atText(decidedBy);
+    return `${partNamed(part, label === undefined ? [] : [label])} ${quantity}, ${kind}: ${word}; that all conform is between ${aboutChance(atLeast)} and ${aboutChance(atMost)}${at === "" ? "" : `, decided ${at.startsWith("at ") ? at : `at ${clean(at)}`}`}`;
   });
 
 const countLines = ({ counts }: TeardownAssessment): readonly string[] =>

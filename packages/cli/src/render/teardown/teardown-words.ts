@@ -1,6 +1,7 @@
 // Parts, places and verdicts of a teardown in words.
 
-import type { MeasuredPart, TeardownItem } from "@sealtrend/core";
+import { type MeasuredPart, type TeardownItem, atNamed } from "@sealtrend/core";
+import { clean } from "../clean.ts";
 import { joined } from "../words.ts";
 
 const several: Readonly<Partial<Record<MeasuredPart, string>>> = {
@@ -16,10 +17,11 @@ export const partsName = (part: MeasuredPart): string => several[part] ?? `${par
 /** More labels than these are counted, not named. */
 const most = 8;
 
-/** `bore 3`, `pins 2 and 6`, `12 pins`, `rings of cylinder 3`, `head`. @param labels - none for a part that has none */
+/** `bore 3`, `pins 2 and 6`, `12 pins`, `rings of cylinder 3`, `crank at main 2`, `head`. @param labels - none for a part that has none */
 export const partNamed = (part: MeasuredPart, labels: readonly string[]): string => {
   if (labels.length === 0) return part;
   const isMany = labels.length > most;
+  if (part === "crank") return `crank at ${isMany ? many(labels, "mains") : named("main", labels)}`;
   if (part === "ring") return `rings of ${isMany ? many(labels, "cylinders") : named("cylinder", labels)}`;
   return isMany ? many(labels, partsName(part)) : named(part, labels);
 };
@@ -34,7 +36,7 @@ const partIs = (part: MeasuredPart, labels: readonly string[]): string =>
   `${partNamed(part, labels)} ${isSeveral(part, labels) ? "are" : "is"}`;
 
 const isSeveral = (part: MeasuredPart, labels: readonly string[]): boolean =>
-  labels.length > 1 || (part === "ring" && labels.length > 0);
+  part !== "crank" && (labels.length > 1 || (part === "ring" && labels.length > 0));
 
 /** Several parts as one subject: `bore 3, pins 2 and 6 are`. */
 export const subjects = (parts: readonly (readonly [MeasuredPart, readonly string[]])[]): string => {
@@ -42,6 +44,20 @@ export const subjects = (parts: readonly (readonly [MeasuredPart, readonly strin
   const only = parts.length === 1 ? parts[0] : undefined;
   if (only !== undefined) return partIs(...only);
   return `${names.some((name) => name.includes(" and ")) ? names.join(", ") : joined(names)} are`;
+};
+
+/** Where on its part, as it is typed: `top/thrust`, `at 11 mm`. */
+export const atText = (item: Pick<TeardownItem, "part" | "at">): string =>
+  clean(atNamed(item)).replace(/ mm$/, "\u00a0mm");
+
+/** `bore 3 top/thrust`, `piston 3 at 11 mm`; a quantity that is not the usual one of the part behind it. */
+export const placeText = (item: Pick<TeardownItem, "part" | "label" | "at" | "quantity">): string => {
+  const own = ["diameter", "thread clearance", "gap", "end gap"].includes(item.quantity) ? "" : item.quantity;
+  const named =
+    item.part === "crank" && item.label === undefined
+      ? "crank"
+      : partNamed(item.part, item.label === undefined ? [] : [item.label]);
+  return [named, atText(item), own].filter((text) => text !== "").join(" ");
 };
 
 /** Which of its rings: `top ring`, `ring 2`, `oil ring`. */

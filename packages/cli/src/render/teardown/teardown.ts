@@ -3,6 +3,7 @@
 import type { Engine, TeardownAssessment } from "@sealtrend/core";
 import { prose } from "../prose.ts";
 import { conflictText, conflictsInOrder, settleTexts } from "./teardown-doubts.ts";
+import { leftOutText } from "./teardown-left-out.ts";
 import { headlineLines } from "./teardown-headline.ts";
 import { figureTexts } from "./teardown-figures.ts";
 import { markedList } from "./teardown-listed.ts";
@@ -56,10 +57,10 @@ const rooms: readonly Room[] = [
   { ...listed, figures: 6, doubts: 2, work: 4 },
   { ...listed, figures: 4, doubts: 1, work: 4 },
   { ...listed, figures: 3, doubts: 1, work: 3 },
-  { ...listed, figures: 3, doubts: 0, work: 3 },
-  { ...listed, figures: 2, doubts: 0, work: 2 },
+  { ...listed, figures: 2, doubts: 1, work: 3 },
+  { ...listed, figures: 2, doubts: 1, work: 2 },
 ];
-const least: Room = { ...listed, figures: 1, doubts: 0, work: 1 };
+const least: Room = { ...listed, figures: 1, doubts: 1, work: 1 };
 
 /** The whole screen, lines without line ends; with less told where it would run over the lines there are. */
 export const teardownScreen = (
@@ -90,7 +91,7 @@ const screenIn = (
     room.beside === "told" ? markedList("seen", findingTexts(assessment), { width, most: room.doubts }) : [],
     [
       ...prose(missingText(assessment, engine.id), width),
-      ...(room.beside === "told" ? prose(withoutLimitText(assessment), width) : []),
+      ...(room.beside === "told" ? prose(withoutLimitText(assessment, engine.id), width) : []),
       ...careLines(assessment, width),
     ].filter((line) => line !== ""),
   ].filter((lines) => lines.length > 0);
@@ -125,4 +126,5 @@ const figureLines = (
 const doubtLines = (assessment: TeardownAssessment, width: number, most: number): readonly string[] => [
   ...markedList("settle", settleTexts(assessment), { width, most }),
   ...markedList("check", conflictsInOrder(assessment).map(conflictText), { width, most }),
+  ...prose(leftOutText(assessment), width).filter((line) => line !== ""),
 ];

@@ -8,7 +8,7 @@ export interface Asked {
   readonly line: EvidenceLine;
   readonly text: string;
   readonly command: string;
-  readonly why: string;
+  readonly why?: string;
   readonly settles: string;
 }
 
@@ -26,6 +26,16 @@ interface Ask {
 
 /** Common practice, no source; what metal stands for which part: handbook/decision.md 2, F1 to F3. */
 const asks: readonly Ask[] = [
+  {
+    line: "oil pressure",
+    what: "oil pressure hot",
+    words: ["low", "none"],
+    answer: "another word",
+    text: "hot oil pressure on a proved gauge, with the right oil",
+    settles:
+      "below the maker's minimum on a second gauge it speaks for bearings, though pump and relief valve do it too; inside, it was the gauge or the oil",
+    note: () => '--what "oil pressure hot" --value "proved low"',
+  },
   {
     line: "debris",
     what: "filter debris",

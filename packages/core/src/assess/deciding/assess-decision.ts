@@ -6,14 +6,16 @@ import { doneOf, offeredTest } from "./access.ts";
 import type { DecisionChoices } from "./choices.ts";
 import { conflictsOf } from "./conflicts.ts";
 import type { CannotSee, DecisionAssessment, FoundRow, OtherFault } from "./decision-assessment.ts";
+import { damageOf } from "./damage.ts";
 import { type Deciding, gather, stillSpeaks } from "./deciding.ts";
 import { type DoubtsFound, doubtsOf } from "./doubts.ts";
 import { measureNow } from "./measure-now.ts";
+import { measuredNow } from "./measured-now.ts";
 import { horizonOf, moneyOf, ownershipOf } from "./money.ts";
 import { unmeasuredParts } from "./measured-not-seen.ts";
 import { nextActionOf } from "./next-action.ts";
 import { nextByOf } from "./next-by.ts";
-import { hoursPerYear, nextTestOf } from "./next-test.ts";
+import { hoursPerYear, lastOf, nextTestOf, runInTestOf } from "./next-test.ts";
 import { notSeenOf } from "./not-seen.ts";
 import { reachOf } from "./reach.ts";
 import { ringsDueOf } from "./rings-due.ts";
@@ -46,6 +48,9 @@ export const assessDecision = (record: EngineRecord, choices: DecisionChoices): 
   const { doubts, ...found } = speaks === "today" ? doubtsOf(deciding, rows) : noDoubts;
   const { wear, without } = wearKnown(deciding, horizon.years, found);
   const rings = ringsDueOf(deciding, opened);
+  const damage = damageOf(deciding).filter(
+    ({ withNewShells }) => withNewShells === "open" || rings === undefined,
+  );
   const input: DecisionInput = {
     rows: rows.map(({ row, text, restsOn, cylinder, times }) => ({
       id: row,
@@ -67,24 +72,35 @@ export const assessDecision = (record: EngineRecord, choices: DecisionChoices): 
     // open to the rings, they are the question; else the cheaper of top end and re-ring
     ...(done.includes("bottomOpen") ? { considered: "reRing" as const } : {}),
     ...(rings === undefined ? {} : { ringsDue: "yes" as const }),
+    ...pastLimitOf(rows, done),
+    ...(damage.length === 0 ? {} : { damage: "unsettled" as const }),
     test: offeredTest(done, deciding.main, money.prices?.test),
     ...(hours === undefined ? {} : { hoursPerYear: hours }),
   };
   const decision = decide(input);
-  const measuring = measureNow(opened, record.engine, decision.chance?.label ?? found.oddTest?.cylinder);
+  const measured = measuredNow(deciding);
+  const measuring = measureNow(opened, {
+    engine: record.engine,
+    cylinder: decision.chance?.label ?? found.oddTest?.cylinder,
+    measured,
+  });
+  const due = nextTestOf(record, decision.next, { today, last: lastOf(deciding) });
+  const isDue = due.date > today ? "to-come" : "due";
   const action = nextActionOf({
     deciding,
     decision,
     found: { doubts, ...found },
     rows,
+    damage,
     speaks,
+    due: isDue,
     measureNow: measuring,
+    measured,
   });
   const again = testAgainOf(decision, input, action);
   const reach = reachOf(wear.channels, horizon, decision);
   const isTop = decision.scores.top.state === "established" && decision.need !== "rebuild";
-  const due = nextTestOf(record, decision.next, { today, last: deciding.main?.test.date });
-  const nextBy = nextByOf(decision, done, due.date > today ? "to-come" : "due");
+  const nextBy = nextByOf(decision, done, isDue);
   return {
     ...(deciding.main === undefined ? {} : { test: deciding.main }),
     speaks,
@@ -108,13 +124,21 @@ export const assessDecision = (record: EngineRecord, choices: DecisionChoices): 
     sharesFrom: shares.from,
     conflicts: conflictsOf(decision, deciding),
     otherFaults: otherFaults(deciding),
+    damage: damage.map(({ found: text }) => text),
     cannotSee: cannotSee(deciding, wear),
-    nextTest: decision.verdict === "test-again" ? { date: today } : due,
+    nextTest: runInTestOf(deciding, hours) ?? (decision.verdict === "test-again" ? { date: today } : due),
     nextBy,
     ...(action === undefined ? {} : { nextAction: action }),
     ...(again === undefined ? {} : { testAgain: again }),
     ...(isTop || decision.verdict === "open-the-top-end" ? { topWork: topWorkOf(rows, deciding.main) } : {}),
   };
+};
+
+/** Rings, or parts of the top end, measured past what may stay in while they can be got at. */
+const pastLimitOf = (rows: readonly Row[], done: readonly Job[]): Pick<DecisionInput, "pastLimit"> => {
+  const has = (id: Row["row"]): boolean => rows.some(({ row }) => row === id);
+  if (has("J3") && done.includes("headOff") && done.includes("bottomOpen")) return { pastLimit: "reRing" };
+  return has("J7") && done.includes("headOff") ? { pastLimit: "topEnd" } : {};
 };
 
 /** Where the one odd reading alone stops a line from being drawn on, the years without it: what holds if it does not come again. */

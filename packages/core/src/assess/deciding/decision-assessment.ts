@@ -15,6 +15,7 @@ import type { LowEverywhere } from "./low-everywhere.ts";
 import type { MeasureNow } from "./measure-now.ts";
 import type { NextAction } from "./next-action.ts";
 import type { NextBy } from "./next-by.ts";
+import type { NextTestDue } from "./next-test.ts";
 import type { NotItself } from "./not-itself.ts";
 import type { NotSeen } from "./not-seen.ts";
 import type { OddTest } from "./odd-test.ts";
@@ -124,10 +125,12 @@ export interface DecisionAssessment {
   readonly sharesFrom: "diagnosis" | "usual-one-low" | "usual-evenly-low" | "usual-healthy";
   readonly conflicts: readonly Conflict[];
   readonly otherFaults: readonly OtherFault[];
+  /** Damage that no row weighs and that has to be settled first, with where it was found. */
+  readonly damage: readonly string[];
   readonly cannotSee: readonly CannotSee[];
   /** ISO date of the next test, today where it is due or overdue, and the meter reading that bounds it as well where hours
    *  do. */
-  readonly nextTest: { readonly date: string; readonly meter?: number };
+  readonly nextTest: NextTestDue;
   /** By when the next step is to be made. */
   readonly nextBy: NextBy;
   /** The one step to make next; absent where it is the work itself, or the usual test at its date. */

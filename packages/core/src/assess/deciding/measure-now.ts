@@ -3,10 +3,17 @@
 
 import { type UnitName, fromSi } from "../../quantity/index.ts";
 import type { ClearanceLimit, Engine, LengthUnit, MeasuredPart } from "../../record/index.ts";
+import type { WorkLine } from "../../teardown/index.ts";
 import type { Opening } from "./choices.ts";
+import { leftToMeasure, measureAgainLines, scoresToMeasure } from "./measured-already.ts";
+import type { MeasuredNow } from "./measured-now.ts";
+
+type Possible = Exclude<MeasureNow["code"], "again">;
 
 export interface MeasureNow {
+  /** `again`: measured already, and too close to tell or read once past a limit. */
   readonly code:
+    | "again"
     | "bores"
     | "ring-gaps"
     | "ring-grooves"
@@ -51,7 +58,7 @@ interface Measuring {
 }
 
 /** Minutes are common practice for one cylinder or one bearing, no source. @source handbook/teardown.md 1 (how) */
-const measurings: Readonly<Record<MeasureNow["code"], Measuring>> = {
+const measurings: Readonly<Record<Possible, Measuring>> = {
   bores: {
     text: "bore # at three heights, along and across the crank",
     minutes: 10,
@@ -102,7 +109,7 @@ const measurings: Readonly<Record<MeasureNow["code"], Measuring>> = {
   "leak-down": { text: "a leak-down, if it can be turned", minutes: 15, parts: [], quantities: [] },
 };
 
-const possible: Readonly<Record<Opening, readonly MeasureNow["code"][]>> = {
+const possible: Readonly<Record<Opening, readonly Possible[]>> = {
   "head-off": ["bores", "valves"],
   "bottom-open": ["rod-side", "bearing-clearance", "leak-down"],
   "pistons-in": ["bores", "rod-side", "bearing-clearance"],
@@ -110,33 +117,70 @@ const possible: Readonly<Record<Opening, readonly MeasureNow["code"][]>> = {
   "crank-out": ["bores", "ring-gaps", "journals"],
 };
 
-/** Nothing in place; ports have no valves to see to.
- *  @param cylinder - the one to begin with: the lowest, where one is */
-export const measureNow = (
-  opened: Opening | undefined,
-  engine: Engine,
-  cylinder: string | undefined,
-): readonly MeasureNow[] => {
+interface Known {
+  readonly engine: Engine;
+  /** The one to begin with: the lowest, where one is. */
+  readonly cylinder: string | undefined;
+  /** The engine as it was measured so far. */
+  readonly measured: MeasuredNow | undefined;
+}
+
+/** What was measured and does not tell yet first; then what nobody measured. Nothing in place; ports have no valves to see to. */
+export const measureNow = (opened: Opening | undefined, known: Known): readonly MeasureNow[] => {
   if (opened === undefined) return [];
-  const label = cylinder ?? engine.cylinders[0] ?? "1";
-  return possible[opened]
-    .filter((code) => !(code === "valves" && engine.porting === "ports"))
-    .map((code): MeasureNow => {
-      const { text, minutes, order, ...of } = measurings[code];
-      const limits = engine.clearances.flatMap((limit) => limitsOf(limit, of));
-      return {
-        code,
-        text: text.replace("#", label),
-        minutes,
-        command: commandOf(code, engine, label),
-        typed: lines(engine, label)[code] ?? [],
-        ...(order === undefined ? {} : { order }),
-        limits,
-      };
-    });
+  const { engine, cylinder, measured } = known;
+  return [
+    ...measureAgainLines(opened, measured).map((line) => again(line, engine)),
+    ...scoresToMeasure(opened, measured).map((line) => again(line, engine)),
+    ...possible[opened]
+      .filter((code) => !(code === "valves" && engine.porting === "ports"))
+      .flatMap((code): readonly MeasureNow[] => {
+        const left =
+          code === "valves" || code === "leak-down" ? undefined : leftToMeasure(code, engine, measured);
+        if (left?.length === 0) return [];
+        const first = left === undefined || left.includes(cylinder ?? "") ? cylinder : left[0];
+        return [beginning(code, engine, first ?? engine.cylinders[0] ?? "1")];
+      }),
+  ];
 };
 
-const commandOf = (code: MeasureNow["code"], { id, cylinders }: Engine, label: string): string => {
+const beginning = (code: Possible, engine: Engine, label: string): MeasureNow => {
+  const { text, minutes, order, ...of } = measurings[code];
+  return {
+    code,
+    text: text.replace("#", label),
+    minutes,
+    command: commandOf(code, engine, label),
+    typed: lines(engine, label)[code] ?? [],
+    ...(order === undefined ? {} : { order }),
+    limits: engine.clearances.flatMap((limit) => limitsOf(limit, of)),
+  };
+};
+
+/** Common practice for one of them, no source. */
+const minutesOf: Readonly<Partial<Record<MeasuredPart, number>>> = {
+  bore: 10,
+  main: 6,
+  pin: 6,
+  "main bearing": 12,
+  "rod bearing": 12,
+};
+
+const again = (
+  { part, text, labels }: Pick<WorkLine, "part" | "text" | "labels">,
+  engine: Engine,
+): MeasureNow => ({
+  code: "again",
+  text: text.replace(/^measure /, "").replace(/, before you order$/, ""),
+  minutes: (part === undefined ? 5 : (minutesOf[part] ?? 5)) * Math.max(1, labels.length),
+  command: `sealtrend teardown ${engine.id}`,
+  typed: [],
+  limits: engine.clearances.flatMap((limit) =>
+    limit.part === part ? limitsOf(limit, { parts: [part], quantities: [limit.quantity] }) : [],
+  ),
+});
+
+const commandOf = (code: Possible, { id, cylinders }: Engine, label: string): string => {
   if (code === "valves")
     return `sealtrend note ${id} --what other --value "weeps at a valve" --cylinders ${label}`;
   if (code !== "leak-down") return `sealtrend teardown ${id}`;
@@ -148,7 +192,7 @@ const commandOf = (code: MeasureNow["code"], { id, cylinders }: Engine, label: s
 const lines = (
   { geometry, clearances }: Engine,
   label: string,
-): Readonly<Partial<Record<MeasureNow["code"], readonly string[]>>> => {
+): Readonly<Partial<Record<Possible, readonly string[]>>> => {
   const isInch = clearances.some(({ unit }) => unit === "in" || unit === "thou");
   const unit = isInch ? "in" : "mm";
   const figures = (from: number, steps: readonly number[], places: number): string =>

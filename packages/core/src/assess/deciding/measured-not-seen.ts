@@ -1,7 +1,7 @@
 // What nobody measured of bores, rings and bearings, or measured and cannot tell from.
 
 import type { MeasuredPart } from "../../record/index.ts";
-import { type MeasuredPlace, figureText, stayingVerdict } from "../../teardown/index.ts";
+import { type MeasuredPlace, figureText, spoiltParts, stayingVerdict } from "../../teardown/index.ts";
 import { listed } from "../labels.ts";
 import type { Deciding } from "./deciding.ts";
 import { type MeasuredNow, measuredNow } from "./measured-now.ts";
@@ -56,6 +56,10 @@ const whyOf = (
   const [close, ...closer] = own.flatMap(({ open }) => open);
   if (close !== undefined)
     return `too close to tell: ${figureText(close, stayingVerdict(close))}${closer.length === 0 ? "" : `, and ${String(closer.length)} more`}`;
+  const spoilt = spoiltParts(measured.assessment).find(({ part }) =>
+    left.some((place) => partsOf[place]?.includes(part)),
+  );
+  if (spoilt !== undefined) return spoilt.text;
   if (own.length > 0) return "only some of them were measured";
   const bare = measured.assessment.withoutLimit.some(({ part }) =>
     left.some((place) => partsOf[place]?.includes(part)),

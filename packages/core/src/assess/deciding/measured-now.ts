@@ -1,7 +1,14 @@
 // What was measured on the engine apart and still holds: of the last year, and not of a part that was worked on since.
 
 import type { MeasuredPart, Measurement, Service, Work } from "../../record/index.ts";
-import { type TeardownAssessment, type WearFound, judgeTeardown, wearFound } from "../../teardown/index.ts";
+import {
+  type TeardownAssessment,
+  type TeardownFinding,
+  type WearFound,
+  currentFindings,
+  judgeTeardown,
+  wearFound,
+} from "../../teardown/index.ts";
 import { type Deciding, isCurrent } from "./deciding.ts";
 
 /** Work that makes what was measured before it untrue (judgement): rings and bores, the bottom, the top. */
@@ -38,6 +45,19 @@ export const measuredNow = ({ record, today }: Known): MeasuredNow | undefined =
   );
   const assessment = judgeTeardown({ engine, measurements });
   return assessment === undefined ? undefined : { assessment, found: wearFound(assessment, engine) };
+};
+
+/** What was seen on the engine apart and still holds. */
+export interface FoundNow {
+  readonly teardown: number;
+  readonly findings: readonly TeardownFinding[];
+}
+
+export const findingsNow = (deciding: Known): FoundNow => {
+  const assessment = measuredNow(deciding)?.assessment;
+  if (assessment === undefined) return { teardown: 0, findings: [] };
+  const { teardown, items, findings } = assessment;
+  return { teardown, findings: currentFindings(findings, [...items, ...findings]) };
 };
 
 /** On the day of the work itself, what was found was before it, what is new or machined is its outcome. */

@@ -1,12 +1,17 @@
 // The one step to make next. What the test gone by asks for stands first, so that all screens name the same; a guard or the
 // open engine may ask for another.
 
-import type { Decision, NextStep } from "../../decision/index.ts";
+import { type Decision, type NextStep, ladder } from "../../decision/index.ts";
 import type { NextTest } from "../assessment.ts";
+import { beforeOpening } from "../before-opening.ts";
+import { listed } from "../labels.ts";
+import { afterWork } from "../run-in.ts";
 import { type HowPage, howPageOf, shownTests } from "../shown-tests.ts";
+import type { Damage } from "./damage.ts";
 import type { Deciding } from "./deciding.ts";
 import type { DoubtsFound } from "./doubts.ts";
 import type { MeasureNow } from "./measure-now.ts";
+import type { MeasuredNow } from "./measured-now.ts";
 import type { Row } from "./row.ts";
 
 export interface NextAction {
@@ -27,8 +32,13 @@ export interface NextActionFacts {
   readonly decision: Decision;
   readonly found: DoubtsFound;
   readonly rows: readonly Row[];
+  readonly damage: readonly Damage[];
   readonly speaks: "today" | "too-old" | "none";
+  /** The usual test. */
+  readonly due: "due" | "to-come";
   readonly measureNow: readonly MeasureNow[];
+  /** The engine as it was measured so far. */
+  readonly measured: MeasuredNow | undefined;
 }
 
 /** Undefined where the work itself is next, or the usual test at its date. Open, what cannot be tested as it stands is measured
@@ -36,19 +46,41 @@ export interface NextActionFacts {
 export const nextActionOf = (facts: NextActionFacts): NextAction | undefined => {
   const { deciding, decision, speaks } = facts;
   const { step } = decision.next;
-  const first = ownSteps[step]?.(facts);
-  if (first !== undefined) return first;
   const { verdict, basis, access } = decision;
+  const first = ownSteps[step]?.(facts);
+  if (first !== undefined) return asItStands(first, facts);
+  if (verdict === "open-the-top-end" && access !== "head-off" && access !== "fully-open")
+    return speaks === "today" ? sparing(deciding) : undefined;
   if (basis !== "nothing-shown") return undefined;
   if (verdict !== "test-again" && (access === "head-off" || access === "fully-open"))
-    return step === "retest-before-hard-use" ? measuring(facts) : undefined;
-  const asked = speaks === "today" ? askedByTest(deciding) : undefined;
-  const next = asked ?? (verdict === "test-again" ? testAgain(facts) : undefined);
-  // out or open below, the starter does not turn it as it stands
-  const isCranked = next?.how !== undefined && next.how !== "leak-down";
-  return isCranked && (access === "engine-out-closed" || access === "bottom-open")
-    ? leakDownOf(facts, "")
-    : next;
+    return step === "retest-before-hard-use" && facts.measureNow.length > 0 ? measuring(facts) : undefined;
+  const isWanted = verdict === "test-again" || facts.due === "due";
+  const next = askedToday(facts) ?? (isWanted ? testAgain(facts) : undefined);
+  return next === undefined ? undefined : asItStands(next, facts);
+};
+
+/** Out or open below, the starter does not turn it; open above, no test can be made at all. */
+const asItStands = (action: NextAction, facts: NextActionFacts): NextAction => {
+  const { access } = facts.decision;
+  const isCranked = action.how !== undefined && action.how !== "leak-down" && action.how !== "teardown";
+  if (access === "head-off" || access === "fully-open") return isTest(action) ? measuring(facts) : action;
+  return isCranked && access !== "in-place" ? leakDownOf(facts, "") : action;
+};
+
+const isTest = ({ how }: NextAction): boolean => how !== undefined && how !== "teardown";
+
+/** What the test gone by asks for, as long as it speaks, or as work after it asks for the next one. */
+const askedToday = ({ deciding, speaks }: NextActionFacts): NextAction | undefined => {
+  const { main, record } = deciding;
+  const isAnew = main !== undefined && afterWork(record, main.test) !== undefined;
+  return speaks === "today" || isAnew ? askedByTest(deciding) : undefined;
+};
+
+/** What goes before the head, as the screen of the test says. */
+const sparing = (deciding: Deciding): NextAction | undefined => {
+  const { main } = deciding;
+  const spare = main === undefined ? undefined : beforeOpening(main);
+  return spare === undefined ? askedByTest(deciding) : { ...spare, how: "leak-down", by: "test" };
 };
 
 const askedByTest = ({ main }: Deciding, codes?: readonly string[]): NextAction | undefined => {
@@ -111,6 +143,7 @@ const ofValve = (rows: readonly Row[]): string =>
   rows.find(({ row, cylinder }) => (row === "I1" || row === "B2") && cylinder !== undefined)?.cylinder ?? "";
 
 const ownSteps: Readonly<Partial<Record<NextStep, Step>>> = {
+  "find-the-source": (facts) => findTheSource(facts),
   "run-warm-and-retest": ({ deciding }) =>
     askedByTest(deciding, ["retest-warm"]) ??
     own("retest-warm", "run it warm and test again the same day", { minutes: minutes.warm, how: "dry" }),
@@ -118,14 +151,9 @@ const ownSteps: Readonly<Partial<Record<NextStep, Step>>> = {
     askedByTest(deciding, ["conditions"]) ??
     own("conditions", `${proving(found)}, then test again`, { minutes: minutes.day, how: "dry" }),
   "second-method": (facts) => leakDownOf(facts, ": gauge, throttle and speed are proved"),
-  "second-method-with-sight": (facts) =>
-    facts.deciding.leakDown === undefined
-      ? { ...leakDownOf(facts, ""), text: `${leakDownOf(facts, "").text}; and look inside with a borescope` }
-      : own("cranking", "a cranking test of every cylinder, and a look inside with a borescope", {
-          minutes: minutes.cranking + minutes.look,
-          how: "dry",
-        }),
-  "look-inside-and-retest": () =>
+  "second-method-with-sight": (facts) => secondWithSight(facts),
+  "look-inside-and-retest": (facts) =>
+    (facts.decision.licensed ? undefined : askedToday(facts)) ??
     own("borescope", "look inside with a borescope, then both tests again", {
       minutes: minutes.look + minutes.cranking + minutes.leakDown,
       how: "leak-down",
@@ -142,11 +170,85 @@ const ownSteps: Readonly<Partial<Record<NextStep, Step>>> = {
     if (decision.testWorth?.what === "measurement" || facts.measureNow.length > 0) return measuring(facts);
     return decision.testWorth?.what === "leak-down"
       ? leakDownOf(facts, ", three repeats")
-      : own("cranking", "read every cylinder three times", { minutes: minutes.cranking, how: "dry" });
+      : thriceCranked(facts);
   },
-  "measure-again": () => own("measure", "measure it a second time, set up anew", { how: "teardown" }),
-  "measure-before-ordering": () =>
-    own("measure", "measure bores, ring gaps and bearings before you order", { how: "teardown" }),
+  "measure-again": ({ measured }) => {
+    const line = measured?.assessment.work.find(({ code }) => code === "measure-again");
+    return own("measure", line?.text ?? "measure it a second time, set up anew", { how: "teardown" });
+  },
+  "measure-before-ordering": ({ decision: { guards } }) => {
+    const open = guards.find(({ code }) => code === "subject-to-measuring");
+    const parts = open?.code === "subject-to-measuring" ? open.open.map((part) => openParts[part]) : allParts;
+    return parts.length === 0
+      ? undefined
+      : own("measure", `measure ${listed(parts)} before you order`, { how: "teardown" });
+  },
+};
+
+/** Every cylinder read three times, in the way that the test gone by asks for where that reads them all. */
+const thriceCranked = ({ deciding }: NextActionFacts): NextAction => {
+  const asked = askedByTest(deciding, ["first-stroke", "cranking", "retest-warm"]);
+  return asked === undefined
+    ? own("cranking", "read every cylinder three times", { minutes: minutes.cranking, how: "dry" })
+    : { ...asked, text: `${asked.text}; each three times` };
+};
+
+/** By a method that the verdict does not rest on yet, and with sight. Both tests made, sight alone is left; that as well, what
+ *  the test asks for.  @source handbook/decision.md 2, G8 */
+const secondWithSight = (facts: NextActionFacts): NextAction => {
+  const { dry, leakDown } = facts.deciding;
+  const isSeen = facts.rows.some(({ row }) => ladder[row].line === "sight");
+  const look = isSeen ? "" : "; and look inside with a borescope";
+  if (leakDown === undefined) {
+    const leak = leakDownOf(facts, "");
+    return { ...leak, text: `${leak.text}${look}` };
+  }
+  if (dry === undefined)
+    return own("cranking", `a cranking test of every cylinder${look}`, {
+      minutes: minutes.cranking + (isSeen ? 0 : minutes.look),
+      how: "dry",
+    });
+  if (!isSeen)
+    return own("borescope", "look inside with a borescope: both tests are made, and nobody looked", {
+      minutes: minutes.look,
+      how: "leak-down",
+    });
+  return askedToday(facts) ?? leakDownOf(facts, ", by another tester");
+};
+
+const openParts = { bore: "bores", "ring-gap": "ring gaps", bearings: "bearings" } as const;
+const allParts = Object.values(openParts);
+
+/** Chunks first, then a knock, then gas in the coolant, then what was seen. Common practice, no source. */
+const findTheSource: Step = ({ rows, damage, decision: { access } }) => {
+  const of = (id: Row["row"]): Row | undefined => rows.find(({ row }) => row === id);
+  const pan = access === "bottom-open" || access === "fully-open" ? "" : "pan off, ";
+  const page = { how: "teardown" } as const;
+  if (of("F3") !== undefined)
+    return own(
+      "find-the-source",
+      `find where the metal comes from: ${pan}caps off one by one, shells and journals, then skirts and rings`,
+      page,
+    );
+  const knock = of("G1");
+  if (knock !== undefined)
+    return own(
+      "find-the-source",
+      `find the knock: ${pan}rod cap of cylinder ${knock.cylinder ?? "1"} off, its shell, pin and clearance, then the mains`,
+      page,
+    );
+  if (of("H2") !== undefined)
+    return access === "head-off" || access === "fully-open"
+      ? own(
+          "find-the-source",
+          "find where the gas got in: head and deck under the straightedge, the gasket, cracks at the shop",
+          page,
+        )
+      : own("find-the-source", "find where the gas gets in: leak-down, and watch the coolant for bubbles", {
+          minutes: minutes.leakDown,
+          how: "leak-down",
+        });
+  return own("find-the-source", damage[0]?.first ?? "find where it comes from", page);
 };
 
 const proofs = {

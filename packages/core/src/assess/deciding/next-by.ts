@@ -17,7 +17,9 @@ export const nextByOf = (
   due: "due" | "to-come",
 ): NextBy => {
   const isOpen = done.includes("headOff") || done.includes("bottomOpen");
-  if (urgency === "stop" || urgency === "before-further-use") return "before-further-use";
+  if (isOpen && next.step === "find-the-source") return "before-closing";
+  if (next.step === "find-the-source" || urgency === "stop" || urgency === "before-further-use")
+    return "before-further-use";
   if (basis !== "nothing-shown") return "after-the-work";
   if (verdict !== "test-again") {
     if (next.step === "retest-before-hard-use") return isOpen ? "before-closing" : "before-hard-use";

@@ -3,6 +3,17 @@
 import type { NextDate } from "../../decision/index.ts";
 import { dateOfDay, dayNumber, daysInYear } from "../../quantity/index.ts";
 import type { EngineRecord } from "../../record/index.ts";
+import { afterWork, runInLengths, workAfter } from "../run-in.ts";
+import type { Deciding } from "./deciding.ts";
+
+export interface NextTestDue {
+  /** ISO; today where it is due or overdue. */
+  readonly date: string;
+  /** ISO: since when it is overdue. */
+  readonly since?: string;
+  /** Whichever comes first. */
+  readonly meter?: number;
+}
 
 /** Hours a year by the meter: first to last test that has one, a year or more apart; undefined on another meter or where it
  *  was replaced. */
@@ -21,12 +32,43 @@ export const nextTestOf = (
   { engine, tests }: EngineRecord,
   { riskYears, cap, hours }: Pick<NextDate, "riskYears" | "cap" | "hours">,
   { today, last }: { readonly today: string; readonly last: string | undefined },
-): { readonly date: string; readonly meter?: number } => {
+): NextTestDue => {
   const meter = tests.findLast((test) => test.meter !== undefined)?.meter;
-  const day = (from: string, years: number): number => dayNumber(from) + Math.floor(years * daysInYear);
   const due = Math.min(day(last ?? today, cap), day(today, riskYears ?? cap));
-  const date = dateOfDay(Math.max(dayNumber(today), due));
-  return engine.meter === "h" && meter !== undefined && hours !== undefined
-    ? { date, meter: meter + hours }
-    : { date };
+  return {
+    ...notBefore(today, due),
+    ...(engine.meter === "h" && meter !== undefined && hours !== undefined ? { meter: meter + hours } : {}),
+  };
+};
+
+const day = (from: string, years: number): number => dayNumber(from) + Math.floor(years * daysInYear);
+
+const notBefore = (today: string, due: number): Pick<NextTestDue, "date" | "since"> => {
+  const date = dateOfDay(due);
+  return date < today ? { date: today, since: date } : { date };
+};
+
+/** From when the interval counts: the test gone by, or work after it since which all cylinders began anew. */
+export const lastOf = ({ main, record, today }: Deciding): string | undefined => {
+  const work = main === undefined ? undefined : workAfter(record, main.test);
+  const isAll = work !== undefined && work.newBaseline.length === record.engine.cylinders.length;
+  return isAll && work.date <= today ? work.date : main?.test.date;
+};
+
+/** The first test after new rings: once they have bedded in, by the meter, and by the date where its hours a year are known.
+ *  Undefined where none of that is next. */
+export const runInTestOf = (
+  { main, record, today }: Deciding,
+  hours: number | undefined,
+): NextTestDue | undefined => {
+  if (main === undefined || afterWork(record, main.test)?.code !== "run-in") return undefined;
+  const { meter: unit } = record.engine;
+  const work = workAfter(record, main.test);
+  if (work?.meter === undefined || unit === undefined) return undefined;
+  const { runIn } = runInLengths[unit];
+  const isHours = unit === "h" && hours !== undefined && hours > 0;
+  return {
+    ...notBefore(today, isHours ? day(work.date, runIn / hours) : dayNumber(today)),
+    meter: work.meter + runIn,
+  };
 };

@@ -3,7 +3,9 @@
 import { type EvidenceLine, ladder } from "../../decision/index.ts";
 import { askedOf } from "./asked.ts";
 import { type NoteKind, hasOldNote, newestOf } from "./current-notes.ts";
+import { damageOf } from "./damage.ts";
 import type { Deciding } from "./deciding.ts";
+import { findingsNow } from "./measured-now.ts";
 import { measuredNotSeen } from "./measured-not-seen.ts";
 import type { Row } from "./row.ts";
 
@@ -74,12 +76,20 @@ export const notSeenOf = (deciding: Deciding, rows: readonly Row[]): readonly No
   const tests = (["cranking", "leak-down"] as const).filter(
     (line) => !known.has(line) && !isTested(deciding, line),
   );
+  const asked = askedOf(deciding);
   const notes = lines
-    .filter(({ line }) => !known.has(line) && !(line === "coolant" && engine.cooling === "air"))
+    .filter(
+      ({ line }) =>
+        !known.has(line) &&
+        !asked.some((one) => one.line === line) &&
+        !(line === "coolant" && engine.cooling === "air") &&
+        !(line === "sight" && findingsNow(deciding).findings.some(({ part }) => part === "bore")),
+    )
     .flatMap((line) => ofNotes(deciding, line));
   return [
     ...tests.map((line) => ofTests(deciding, line)),
-    ...askedOf(deciding),
+    ...damageOf(deciding).flatMap(({ asked }) => asked ?? []),
+    ...asked,
     ...notes,
     ...measuredNotSeen(deciding),
   ];

@@ -3,8 +3,9 @@
 import { ladder } from "../../decision/index.ts";
 import { median } from "../../statistics/index.ts";
 import type { TestAssessment } from "../assessment.ts";
+import { type SwappedOrder, swappedOrder } from "../swapped-order.ts";
 import type { Deciding } from "./deciding.ts";
-import { type Row, percent } from "./row.ts";
+import { type Row, percent, theOthers } from "./row.ts";
 
 export interface OddTest {
   /** Id and date of the test to read again. */
@@ -18,6 +19,8 @@ export interface OddTest {
   readonly by: number;
   /** The test before, where one of the two is odd. */
   readonly before?: string;
+  /** The test before said the same of another cylinder: likely two readings changed places. */
+  readonly swapped?: SwappedOrder;
   /** As told to a mechanic. */
   readonly text: string;
 }
@@ -35,8 +38,27 @@ export const oddTestOf = (deciding: Deciding, rows: readonly Row[]): OddTest | u
     .map((odd) => odd.filter((one) => !isBorneOut(one, rows, deciding)))
     .find((odd) => odd.length > 0);
   const widest = found?.reduce((a, b) => (b.by > a.by ? b : a));
+  if (widest === undefined) return undefined;
   const { id, date } = main.test;
-  return widest === undefined ? undefined : { test: id, date, ...widest, text: textOf(widest, id) };
+  const swapped = widest.kind === "dry" ? swappedOrder(deciding.record, main.test) : undefined;
+  const others = theOthers(main.cylinders.length);
+  return {
+    test: id,
+    date,
+    ...widest,
+    ...(swapped === undefined ? {} : { swapped }),
+    text: swapped === undefined ? textOf(widest, id, others) : swappedText(widest, swapped, { id, others }),
+  };
+};
+
+/** Both are named, and the likeliest reason first. Common practice, no source. */
+const swappedText = (
+  { cylinder, by }: Odd,
+  { pair, before, by: then }: SwappedOrder,
+  { id, others }: { readonly id: string; readonly others: string },
+): string => {
+  const other = pair.find((label) => label !== cylinder) ?? "";
+  return `cylinder ${cylinder} read ${percent(by)} below ${others} in ${id}, but in ${before} cylinder ${other} read ${percent(then)} below ${cylinder}: were they entered in swapped order?`;
 };
 
 const flaggedOnce = ({ cylinders }: TestAssessment): readonly Odd[] =>
@@ -90,13 +112,13 @@ const isBorneOut = ({ cylinder, kind, against }: Odd, rows: readonly Row[], { re
       Object.values(ladder[row].points).some((points) => points > 0),
   );
 
-const textOf = ({ cylinder, kind, against, by, before = "" }: Odd, id: string): string => {
+const textOf = ({ cylinder, kind, against, by, before = "" }: Odd, id: string, others: string): string => {
   const share = percent(by);
   if (against === "test-before")
     return `cylinder ${cylinder} read low in ${before} and ${share} higher in ${id}, with no work in between: one of the two is out of step`;
   if (kind === "leak-down")
-    return `cylinder ${cylinder} lost ${share} more than the others in the leak-down of ${id}, and nothing else says so`;
+    return `cylinder ${cylinder} lost ${share} more than ${others} in the leak-down of ${id}, and nothing else says so`;
   return against === "others"
-    ? `cylinder ${cylinder} read ${share} below the others in ${id}, and nothing else says so`
+    ? `cylinder ${cylinder} read ${share} below ${others} in ${id}, and nothing else says so`
     : `cylinder ${cylinder} read ${share} lower than before in ${id}, and nothing else says so`;
 };

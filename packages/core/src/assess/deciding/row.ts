@@ -16,5 +16,8 @@ export interface Row {
   readonly times?: number;
 }
 
-/** 0.137 as `14 %`. */
-export const percent = (share: number): string => `${(share * 100).toFixed(0)} %`;
+/** 0.137 as `14 %`; 7.5 that arithmetic left a hair short is rounded as 7.5, as on the screens. */
+export const percent = (share: number): string => `${Number((share * 100).toPrecision(12)).toFixed(0)} %`;
+
+/** What a cylinder is compared with. @param n - cylinders of the engine */
+export const theOthers = (n: number): string => (n === 2 ? "the other" : "the others");

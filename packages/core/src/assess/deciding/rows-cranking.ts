@@ -5,7 +5,7 @@ import { baselineOf, tellingTests } from "./baseline.ts";
 import { type Deciding, renewedAfter } from "./deciding.ts";
 import { oilRows } from "./rows-oil.ts";
 import { listed } from "../labels.ts";
-import { type Row, percent } from "./row.ts";
+import { type Row, percent, theOthers } from "./row.ts";
 
 /** @source handbook/decision.md 2, rows A1, A2, A7, A8; A3 to A6 stand in rows-oil.ts */
 export const crankingRows = (deciding: Deciding): readonly Row[] => {
@@ -68,7 +68,7 @@ const lagging = ({ cylinders }: TestAssessment): readonly Found[] =>
           ? "holds nothing"
           : belowOthers === undefined || belowOthers < 0.01
             ? "is below its limit"
-            : `reads ${percent(belowOthers)} below the others`;
+            : `reads ${percent(belowOthers)} below ${theOthers(cylinders.length)}`;
       return { row: "A2", cylinder: label, text: `cylinder ${label} ${below}` };
     });
 

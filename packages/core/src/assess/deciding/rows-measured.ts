@@ -3,10 +3,11 @@
 import type { EvidenceId } from "../../decision/index.ts";
 import {
   type MeasuredPlace,
-  type TeardownItem,
-  type WearFound,
+  type Together,
   figureText,
+  measuredTogether,
   stayingVerdict,
+  timesMeasured,
 } from "../../teardown/index.ts";
 import type { Deciding } from "./deciding.ts";
 import { listed } from "../labels.ts";
@@ -37,7 +38,7 @@ export const measuredRows = (deciding: Deciding): readonly Row[] => {
   const from = `teardown ${String(teardown)}, ${to}`;
   return measured.found.flatMap((found): readonly Row[] => {
     const { beyond, within, text } = rowOf[found.place];
-    const worn = byPart(found).map((items): Row => {
+    const worn = measuredTogether(found.beyond, deciding.record.engine).map((items): Row => {
       const [first] = items;
       const cylinder = cylinderMeasured(first, deciding.record.engine.cylinders);
       return {
@@ -46,8 +47,7 @@ export const measuredRows = (deciding: Deciding): readonly Row[] => {
         text: textOf(items),
         from,
         restsOn: "other-records",
-        // each reading of a place is the measurement made anew
-        times: Math.max(...items.map(({ readings }) => readings)),
+        times: timesMeasured(items),
       };
     });
     const isSound = found.within === "yes" && within !== undefined;
@@ -65,20 +65,8 @@ export const measuredRows = (deciding: Deciding): readonly Row[] => {
   });
 };
 
-type Items = readonly [TeardownItem, ...TeardownItem[]];
-
-const byPart = ({ beyond }: WearFound): readonly Items[] => {
-  const parts = new Map<string, Items>();
-  for (const item of beyond) {
-    const key = `${item.part}|${item.label ?? ""}`;
-    const own = parts.get(key);
-    parts.set(key, own === undefined ? [item] : [...own, item]);
-  }
-  return [...parts.values()];
-};
-
 /** Of one part the figure that is furthest beyond, and how many more there are. */
-const textOf = (items: Items): string => {
+const textOf = (items: Together): string => {
   const [first, ...others] = items;
   return others.length === 0
     ? figureText(first, stayingVerdict(first))

@@ -109,8 +109,9 @@ const pressureRows = (deciding: Deciding): readonly Row[] => {
   const note = newestOf(deciding, "oil pressure hot");
   if (note === undefined) return [];
   if (note.value === "normal") return [rowFrom("E2", note, "hot oil pressure normal")];
-  if (note.value === "low" || note.value === "none")
-    return [rowFrom("E1", note, note.value === "low" ? "hot oil pressure low" : "no hot oil pressure")];
+  if (note.value === "proved low")
+    return [rowFrom("E1", note, "hot oil pressure low on a proved gauge, with the right oil")];
+  // by a gauge that nobody proved it is no row but a question (asked.ts)
   const share = timesBaseline(deciding, note);
   if (share === undefined) return [];
   if (share >= pressure.asBefore)

@@ -17,11 +17,14 @@ export interface TestAgain {
 
 /** Undefined where no test comes first. */
 export const testAgainOf = (
-  { ifNotTested, testWorth, comparison, ratio }: Decision,
+  { ifNotTested, testWorth, comparison, ratio, next }: Decision,
   { test, prices }: DecisionInput,
   action: NextAction | undefined,
 ): TestAgain | undefined => {
   if (ifNotTested === undefined) return undefined;
+  // where damage comes from is no test at a price, and changes the word whatever it comes to
+  if (next.step === "find-the-source")
+    return { ...(action?.minutes === undefined ? {} : { minutes: action.minutes }), ifNotTested };
   const cost = test?.cost ?? prices?.test;
   const breakEven = comparison?.breakEven?.probability ?? ratio?.own?.breakEven;
   return {

@@ -1,6 +1,6 @@
 // From the years to the chance: each cylinder against the others, and the one nearest to the maker's minimum.
 
-import type { Wear, WearLine } from "../../decision/index.ts";
+import { countingWithin, type Wear, type WearLine } from "../../decision/index.ts";
 import { believedPerYear, believing, chanceAbove } from "../../history/index.ts";
 import { dateOfDay, dayNumber, daysInYear, yearsBetween } from "../../quantity/index.ts";
 import { leastSquares } from "../../statistics/index.ts";
@@ -39,27 +39,23 @@ export const wearOf = (deciding: Deciding, years: number): WearFound => {
   const why = cranking === undefined ? noCranking(deciding) : hindrance(deciding, cranking);
   if (cranking === undefined || why !== undefined) return unknown(why ?? noCranking(deciding));
   const ratios = ratioLines(deciding, cranking);
-  const nearest = [...levelLines(deciding, cranking)].toSorted(
-    (a, b) => passed(b.line, years) - passed(a.line, years),
-  )[0];
+  const levels = levelLines(deciding, cranking);
+  const nearest = levels.toSorted((a, b) => passed(b.line, years) - passed(a.line, years))[0];
   const lines = [...ratios, ...(nearest === undefined ? [] : [nearest])];
   const found = lines.map((one) => ({ ...one, probability: passed(one.line, years) }));
-  const worst = Math.max(...found.map(({ probability }) => probability));
-  const [first, ...rest] = found.filter(({ probability }) => probability >= Math.min(worst, telling));
-  if (first === undefined)
-    return unknown(
-      "too few tests for a trend, which takes four at three dates, and more than one cylinder or the maker's minimum",
-    );
+  if (found.length === 0) return unknown(tooFew(deciding));
   return {
-    wear: { kind: "lines", lines: [first.line, ...rest.map(({ line }) => line)] },
+    wear: countingWithin(
+      [...ratios, ...levels].map(({ line }) => line),
+      years,
+    ),
     channels: found.map((one): WearChannel => channelOf(one)),
     evenWear: nearest === undefined ? "cannot be seen" : "can be seen",
   };
 };
 
-/** What a line is less likely than within the horizon takes no part: the risk taken is shared among lines that count, and
- *  sound cylinders must not use it up (ours). */
-const telling = 0.001;
+/** For a trend of the level, at three dates. */
+const leastTests = 4;
 
 type Found = Omit<WearChannel, "probability"> & { readonly line: WearLine };
 
@@ -76,6 +72,15 @@ const noCranking = ({ history }: Deciding): string =>
   history.leakDown === undefined
     ? "no cranking test counts yet"
     : "leak-down readings scatter too much from test to test to be drawn on; cranking tests over the years would tell";
+
+/** Where no cylinder is held to its fellows: for want of a limit, or of tests. */
+const tooFew = ({ record: { engine }, history: { cranking } }: Deciding): string => {
+  const isOne = engine.cylinders.length === 1;
+  const tests = cranking?.counted.filter(({ use }) => use === "full").length ?? 0;
+  return engine.compressionLimits.minimum === undefined && (isOne || tests >= leastTests)
+    ? `${isOne ? "one cylinder alone" : "each cylinder"} is held to the maker's minimum, which is not known (sealtrend engine set ${engine.id} limits.compression.minimum)`
+    : "too few tests for a trend, which takes four at three dates";
+};
 
 /** Why no line may be drawn on, though there are tests. */
 const hindrance = ({ record, today }: Deciding, { result, counted }: KindHistory): string | undefined => {
@@ -151,7 +156,7 @@ const levelLines = (deciding: Deciding, history: KindHistory): readonly Found[] 
   const { result } = history;
   return result.cylinders.flatMap(({ label, absolute, levels, since = 0 }): Found[] => {
     const points = pointsOf(history, levels, since);
-    if (absolute?.trend === undefined || points.x.length < 4) return [];
+    if (absolute?.trend === undefined || points.x.length < leastTests) return [];
     const gauges = new Set(points.places.map((at) => result.tests[at]?.countsAs ?? result.tests[at]?.gauge))
       .size;
     const carried = levelPoints(
@@ -159,7 +164,8 @@ const levelLines = (deciding: Deciding, history: KindHistory): readonly Found[] 
       { trend: absolute.trend, perYear: result.axis.perYear ?? 1, gauges },
     );
     const { df } = absolute.trend;
-    const line = { label, ...carried, df, limit: absolute.minimum, now: nowOf(deciding, history, points) };
+    const now = nowOf(deciding, history, points);
+    const line = { label, ...carried, df, limit: absolute.minimum, now, oneOf: "level" };
     const limit = Math.exp(absolute.minimum);
     return [{ label, against: "maker-minimum", limit, limitFrom: "maker", ...spanOf(history, points), line }];
   });

@@ -6,6 +6,7 @@ import type { EngineRecord, MeterUnit, Service, Test } from "../../record/index.
 import { correctionOf } from "../values/correction.ts";
 import { type EngineFigures, figuresOf } from "../figures.ts";
 import type { CountedTest } from "./counted-test.ts";
+import { runInLengths, runsIn } from "../run-in.ts";
 import type { Compared } from "../flags.ts";
 import { workBreaks } from "./history-breaks.ts";
 import type { TestSpeed } from "../speed/history-speed.ts";
@@ -39,13 +40,11 @@ export const useOf = (
   return record.services.some((service) => isRunIn(service, test, record.engine.meter)) ? "run-in" : "full";
 };
 
-/** 25 h or 1,000 km: rings and seats bed in that long; judgement. */
-const runInLength: Readonly<Record<MeterUnit, number>> = { h: 25, km: 1_000, mi: 1_000 / 1.609344 };
-
-const isRunIn = ({ what, date, meter }: Service, test: Test, unit: MeterUnit | undefined): boolean => {
-  if (what !== "re-ring" && what !== "rebore" && what !== "rebuild") return false;
+const isRunIn = (service: Service, test: Test, unit: MeterUnit | undefined): boolean => {
+  const { date, meter } = service;
+  if (!runsIn(service)) return false;
   if (test.date < date || meter === undefined || test.meter === undefined || unit === undefined) return false;
-  return test.meter >= meter && test.meter - meter < runInLength[unit];
+  return test.meter >= meter && test.meter - meter < runInLengths[unit].runIn;
 };
 
 /** The input of the history; undefined where no test holds such readings.

@@ -5,6 +5,7 @@ import type { Act, Margin, Repair } from "../words.ts";
 import { breakEvenOf, idleOf, type BreakEven } from "./break-even.ts";
 import { expectedCosts, priceOfAct } from "./expected.ts";
 import type { MoneyCase } from "./money-case.ts";
+import { margins } from "../judgements.ts";
 import { marginOf, tornadoOf, type Swing } from "./tornado.ts";
 
 export interface Comparison {
@@ -19,6 +20,8 @@ export interface Comparison {
   readonly breakEven?: BreakEven;
   readonly swings: readonly Swing[];
   readonly margin: Margin;
+  /** The two ways are within a hundredth of the job's price (ours): any input tips it. */
+  readonly edge?: "on";
 }
 
 /** @source handbook/decision.md 3 and 4 */
@@ -27,7 +30,10 @@ export const comparisonOf = (money: MoneyCase, act: Repair, { probability, atMos
   const idle = idleOf(money, act, costs);
   const swings = tornadoOf(money, act);
   const margin = marginOf(money, act, swings);
-  const compared = { act, idle, difference: costs[idle] - costs[act], price: priceOfAct(money, act), swings };
+  const difference = costs[idle] - costs[act];
+  const price = priceOfAct(money, act);
+  const edge = Math.abs(difference) < margins.edgeShare * price ? ({ edge: "on" } as const) : {};
+  const compared = { act, idle, difference, price, swings, ...edge };
   const needed = money.certain.length > 0 && idle !== "topEnd";
   if (needed) return { ...compared, margin };
   const breakEven = breakEvenOf(money, act, idle);

@@ -1,7 +1,7 @@
 // What would change the word where no price is known: the years of ownership and the limit, each alone.
 
-import type { DecisionInput } from "../input.ts";
-import { passedBy, type Outlook, type SingleWear } from "../wear/outlook.ts";
+import type { DecisionInput, Wear } from "../input.ts";
+import { outlookOf, withBeside, withLimit, type Outlook } from "../wear/outlook.ts";
 import { limitSpan, yearsSpan } from "./levers.ts";
 import { sharesOf } from "./money-case.ts";
 import { flipOf, type Flip, type Span } from "./tipping.ts";
@@ -33,9 +33,11 @@ export const flipsWithoutPrices = (
   const share = sharesOf(input)[ratio?.act === "topEnd" ? "top" : "rings"];
   const own = ratio?.own;
   const turns = own === undefined ? "watching" : "acting";
-  const above = (wear: SingleWear, within: number): number =>
-    own === undefined ? passedBy(wear, within) - risk : share * passedBy(wear, within) - own.breakEven;
-  const now = above(outlook.wear, years);
+  const above = (wear: Wear, within: number): number => {
+    const passed = outlookOf(withBeside(wear), within)?.probability ?? outlook.probability;
+    return own === undefined ? passed - risk : share * passed - own.breakEven;
+  };
+  const now = above(input.wear, years);
   const turning = (
     what: "years" | "limit",
     span: Span,
@@ -45,9 +47,7 @@ export const flipsWithoutPrices = (
     return flip === undefined ? [] : [{ input: what, value: span.value, ...flip, turns }];
   };
   return [
-    ...turning("years", yearsSpan(years), (at) => above(outlook.wear, at)),
-    ...turning("limit", limitSpan(line.limit), (limit) =>
-      above({ kind: "line", line: { ...line, limit } }, years),
-    ),
+    ...turning("years", yearsSpan(years), (at) => above(input.wear, at)),
+    ...turning("limit", limitSpan(line), (limit) => above(withLimit(input.wear, line.limit, limit), years)),
   ];
 };

@@ -1,6 +1,9 @@
 // The inputs that are varied one at a time, each with its range and how far beyond it a tipping point is looked for.
 
+import type { WearLine } from "../input.ts";
 import { ranges } from "../judgements.ts";
+import { levelToday } from "../wear/known.ts";
+import { withLimit } from "../wear/outlook.ts";
 import { jobs, repairs, type Repair } from "../words.ts";
 import { priceOfAct } from "./expected.ts";
 import { withOutlook, type MoneyCase } from "./money-case.ts";
@@ -84,23 +87,25 @@ const chanceLevers = (money: MoneyCase): readonly Lever[] => [
   },
 ];
 
-/** Up to a share of the job; more than that no buyer pays, so nothing is looked for beyond. */
+/** Up to a share of the job; more than the whole of it no buyer pays, so nothing is looked for beyond. */
 const resaleLever = (money: MoneyCase, act: Repair): Lever => {
   const { prices } = money;
   const value = prices.resale?.[act] ?? 0;
-  const range = around([0, ranges.resaleShare * priceOfAct(money, act)], value);
-  const set = (price: number): MoneyCase => ({
+  const price = priceOfAct(money, act);
+  const range = around([0, ranges.resaleShare * price], value);
+  const set = (added: number): MoneyCase => ({
     ...money,
-    prices: { ...prices, resale: { ...prices.resale, [act]: price } },
+    prices: { ...prices, resale: { ...prices.resale, [act]: added } },
   });
-  return { input: `resale.${act}`, value, scale: "plain", range, beyond: range, set };
+  return { input: `resale.${act}`, value, scale: "plain", range, beyond: around([0, price], value), set };
 };
 
 const wearLevers = (money: MoneyCase): readonly Lever[] => {
   const { wear, years } = money;
   if (wear.kind === "typed") {
     const value = wear.probability;
-    const set = (probability: number): MoneyCase => withOutlook(money, { wear: { ...wear, probability } });
+    const set = (probability: number): MoneyCase =>
+      withOutlook(money, { all: { kind: "typed", probability } });
     return [
       {
         input: "probability",
@@ -116,20 +121,24 @@ const wearLevers = (money: MoneyCase): readonly Lever[] => {
   return [
     {
       input: "limit",
-      ...limitSpan(line.limit),
-      set: (limit) => withOutlook(money, { wear: { kind: "line", line: { ...line, limit } } }),
+      ...limitSpan(line),
+      set: (limit) => withOutlook(money, { all: withLimit(money.all, line.limit, limit) }),
     },
     { input: "years", ...yearsSpan(years), set: (horizon) => withOutlook(money, { years: horizon }) },
   ];
 };
 
-/** @param limit - ln */
-export const limitSpan = (limit: number): Span => ({
-  value: limit,
-  scale: "plain",
-  range: [limit - ranges.limit, limit + ranges.limit],
-  beyond: [limit - ranges.limitBeyond, limit + ranges.limitBeyond],
-});
+/** To the level of today and beyond, where it is passed as good as certainly. */
+export const limitSpan = (line: WearLine): Span => {
+  const { limit } = line;
+  const level = levelToday(line);
+  return {
+    value: limit,
+    scale: "plain",
+    range: [limit - ranges.limit, limit + ranges.limit],
+    beyond: [Math.min(limit, level) - ranges.limitBeyond, Math.max(limit, level) + ranges.limitBeyond],
+  };
+};
 
 export const yearsSpan = (years: number): Span => {
   const [least, most] = ranges.yearsBeyond;

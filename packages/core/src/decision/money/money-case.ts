@@ -1,8 +1,15 @@
 // One case to be reckoned in money: everything filled in, so that each input can be varied alone.
 
-import type { DecisionInput, Prices, Shares } from "../input.ts";
+import type { DecisionInput, Prices, Shares, Wear } from "../input.ts";
 import { usual, usualShares } from "../judgements.ts";
-import { discountOf, passedBy, type Outlook, type SingleWear } from "../wear/outlook.ts";
+import {
+  discountOf,
+  outlookOf,
+  passedBy,
+  withBeside,
+  type Outlook,
+  type SingleWear,
+} from "../wear/outlook.ts";
 import type { CurePlace, Job, Repair } from "../words.ts";
 
 export interface MoneyCase {
@@ -15,13 +22,19 @@ export interface MoneyCase {
   /** The horizon. */
   readonly years: number;
   readonly wear: SingleWear;
+  /** All that is known of it: at other years another line may be the worst. */
+  readonly all: Wear;
   /** Of wear, years and interest: worked out once. */
   readonly belief: Belief;
   readonly shares: Shares;
   /** Places where the need is established. */
   readonly certain: readonly CurePlace[];
   readonly done: readonly Job[];
+  /** Whether tipping points are looked for far and wide, or at the ends of each range alone. */
+  readonly look: Look;
 }
+
+export type Look = "far" | "ends";
 
 /** p, the chance that a limit is passed within the horizon, and D, what a cost at that time is worth today. */
 export interface Belief {
@@ -34,12 +47,13 @@ const beliefOf = ({ wear, years, interest }: Pick<MoneyCase, "wear" | "years" | 
   discount: discountOf(wear, years, interest),
 });
 
-/** The same case with other wear or another horizon. */
+/** The same case with other wear or another horizon, by the line that is the worst there. */
 export const withOutlook = (
   money: MoneyCase,
-  other: Partial<Pick<MoneyCase, "wear" | "years">>,
+  { all = money.all, years = money.years }: Partial<Pick<MoneyCase, "all" | "years">>,
 ): MoneyCase => {
-  const changed = { ...money, ...other };
+  const wear = outlookOf(withBeside(all), years)?.wear ?? money.wear;
+  const changed = { ...money, all, years, wear };
   return { ...changed, belief: beliefOf(changed) };
 };
 
@@ -71,7 +85,7 @@ export const chancesOf = (
 export const moneyCaseOf = (
   input: DecisionInput,
   outlook: Outlook | undefined,
-  certain: readonly CurePlace[],
+  { places, look = "far" }: { readonly places: readonly CurePlace[]; readonly look?: Look },
 ): MoneyCase | undefined => {
   const { prices, interest, done } = input;
   if (prices === undefined || outlook === undefined) return undefined;
@@ -80,8 +94,10 @@ export const moneyCaseOf = (
     prices,
     ...chancesOf(input),
     ...timed,
+    all: input.wear,
     belief: beliefOf(timed),
-    certain,
+    certain: places,
     done,
+    look,
   };
 };

@@ -13,50 +13,81 @@ export interface Span {
 export interface Flip {
   readonly at: number;
   readonly where: "half-range" | "range" | "outside";
+  /** How far that is: 1 = the end of its range on that side. */
+  readonly away: number;
 }
 
 /** Of the two tipping points, one each way, the nearer one on the scale of the input.
  *  @param now - the difference as it stands  @source handbook/decision.md 4 */
 export const flipOf = (span: Span, difference: (at: number) => number, now: number): Flip | undefined => {
-  const { beyond, value } = span;
-  if (beyond.every((end) => difference(end) === now)) return undefined;
-  const found = beyond.flatMap((end) => firstFlip(span, end, { difference, now }) ?? []);
-  if (found.length === 0) return undefined;
-  const away = (at: number): number => Math.abs(onScale(span, at) - onScale(span, value));
-  const at = found.reduce((a, b) => (away(b) < away(a) ? b : a));
-  return { at, where: placeOf(span, at) };
+  if (span.beyond.every((end) => difference(end) === now)) return undefined;
+  const at = nearestTurned(span, (value) => difference(value) > 0 !== now > 0, fine);
+  return at === undefined ? undefined : placed(span, at);
 };
+
+/** A walk outward: steps to the end, the nearer the finer, for the nearest one counts, and halvings of the step that turns. */
+export interface Walk {
+  readonly steps: number;
+  readonly halvings: number;
+}
 
 /** The difference is a straight line in a price, but for a kink or two; it bends gently in limit and years. */
-const steps = 24;
+const fine: Walk = { steps: 40, halvings: 50 };
 
-/** Walks from the value to the end and halves the step in which the sign turns. */
-const firstFlip = (
+/** The nearest value, of those found each way, at which something has turned.
+ *  @param turned - false at the value as it stands */
+export const nearestTurned = (
   span: Span,
-  end: number,
-  { difference, now }: { readonly difference: (at: number) => number; readonly now: number },
+  turned: (at: number) => boolean,
+  walk: Walk,
 ): number | undefined => {
-  const acts = (place: number): boolean => difference(fromScale(span, place)) > 0;
-  const [start, stop] = [onScale(span, span.value), onScale(span, end)];
-  if (start === stop) return undefined;
-  const place = (step: number): number => start + ((stop - start) * step) / steps;
-  let step = 1;
-  while (step <= steps && acts(place(step)) === now > 0) step += 1;
-  if (step > steps) return undefined;
-  let [same, turned] = [place(step - 1), place(step)];
-  for (let round = 0; round < 50; round += 1) {
-    const half = (same + turned) / 2;
-    if (acts(half) === now > 0) same = half;
-    else turned = half;
-  }
-  return fromScale(span, turned);
+  const found = span.beyond.flatMap((end) => firstTurned(span, turned, { end, ...walk }) ?? []);
+  const away = (at: number): number => Math.abs(onScale(span, at) - onScale(span, span.value));
+  return found.toSorted((a, b) => away(a) - away(b))[0];
 };
 
-const placeOf = (span: Span, at: number): Flip["where"] => {
+/** The end of half its range, or of all of it, at which the sign has turned: no more than the margin asks for. */
+export const flipWithin = (span: Span, difference: (at: number) => number, now: number): Flip | undefined => {
+  const { value, range } = span;
+  const half = (end: number): number => fromScale(span, (onScale(span, value) + onScale(span, end)) / 2);
+  const turned = (at: number): boolean => difference(at) > 0 !== now > 0;
+  const at = range.map(half).find(turned) ?? range.find(turned);
+  return at === undefined ? undefined : placed(span, at);
+};
+
+/** Where a value lies against the range of its input. */
+export const placed = (span: Span, at: number): Flip => {
+  const away = awayOf(span, at);
+  return { at, where: away > 1 ? "outside" : away > 0.5 ? "range" : "half-range", away };
+};
+
+const firstTurned = (
+  span: Span,
+  turned: (at: number) => boolean,
+  { end, steps, halvings }: Walk & { readonly end: number },
+): number | undefined => {
+  const isTurned = (place: number): boolean => turned(fromScale(span, place));
+  const [start, stop] = [onScale(span, span.value), onScale(span, end)];
+  if (start === stop) return undefined;
+  const place = (step: number): number => start + (stop - start) * (step / steps) ** 2;
+  let step = 1;
+  while (step <= steps && !isTurned(place(step))) step += 1;
+  if (step > steps) return undefined;
+  let [same, beyond] = [place(step - 1), place(step)];
+  for (let round = 0; round < halvings; round += 1) {
+    const half = (same + beyond) / 2;
+    if (isTurned(half)) beyond = half;
+    else same = half;
+  }
+  return fromScale(span, beyond);
+};
+
+/** By the other side of the range where there is none on this. */
+const awayOf = (span: Span, at: number): number => {
   const on = (one: number): number => onScale(span, one);
   const [value, place, low, high] = [on(span.value), on(at), on(span.range[0]), on(span.range[1])];
-  if (place < low || place > high) return "outside";
-  return place >= (value + low) / 2 && place <= (value + high) / 2 ? "half-range" : "range";
+  const side = place < value ? value - low : high - value;
+  return Math.abs(place - value) / (side > 0 ? side : high - low);
 };
 
 const onScale = ({ scale }: Span, value: number): number =>

@@ -5,8 +5,8 @@ import { margins } from "../judgements.ts";
 import { differenceOf } from "./break-even.ts";
 import { priceOfAct } from "./expected.ts";
 import { leversOf, type Lever } from "./levers.ts";
-import type { MoneyCase } from "./money-case.ts";
-import { flipOf, type Flip } from "./tipping.ts";
+import type { Look, MoneyCase } from "./money-case.ts";
+import { flipOf, flipWithin, type Flip } from "./tipping.ts";
 
 export interface Swing {
   readonly input: string;
@@ -20,7 +20,7 @@ export interface Swing {
 /** The widest first; inputs that change nothing are left out.  @source handbook/decision.md 4 */
 export const tornadoOf = (money: MoneyCase, act: Repair): readonly Swing[] =>
   leversOf(money, act)
-    .map((lever) => swingOf(lever, act, differenceOf(money, act)))
+    .map((lever) => swingOf(lever, act, { now: differenceOf(money, act), look: money.look }))
     .filter((swing) => width(swing) > 0 || swing.flip !== undefined)
     .toSorted((a, b) => width(b) - width(a));
 
@@ -35,10 +35,14 @@ export const marginOf = (money: MoneyCase, act: Repair, swings: readonly Swing[]
 
 const width = ({ low, high }: Swing): number => Math.abs(high.difference - low.difference);
 
-const swingOf = (lever: Lever, act: Repair, now: number): Swing => {
+const swingOf = (
+  lever: Lever,
+  act: Repair,
+  { now, look }: { readonly now: number; readonly look: Look },
+): Swing => {
   const { input, value, range, set } = lever;
   const difference = (at: number): number => differenceOf(set(at), act);
   const end = (at: number): Swing["low"] => ({ at, difference: difference(at) });
-  const flip = flipOf(lever, difference, now);
+  const flip = look === "far" ? flipOf(lever, difference, now) : flipWithin(lever, difference, now);
   return { input, value, low: end(range[0]), high: end(range[1]), ...(flip === undefined ? {} : { flip }) };
 };

@@ -8,7 +8,7 @@ import { flipsWithoutPrices, type UnpricedFlip } from "../money/flips-without-pr
 import { priceAgain, priceNow, priceOfRedoing } from "../money/jobs.ts";
 import { keepFromAge, keepOf, type Keep } from "../money/keep.ts";
 import { layupPlan, type LayupPlan } from "../money/layup.ts";
-import { moneyCaseOf, sharesOf, yearsOf, type MoneyCase } from "../money/money-case.ts";
+import { moneyCaseOf, sharesOf, yearsOf, type Look, type MoneyCase } from "../money/money-case.ts";
 import { priceRatioBy, ratioView, ratioWhenKept, type RatioView } from "../money/without-prices.ts";
 import { nextDate, type NextDate } from "../next/next-date.ts";
 import { outlookOf, type Outlook } from "../wear/outlook.ts";
@@ -33,18 +33,20 @@ export interface Grounds {
   readonly worth?: TestWorth;
   /** Without prices. */
   readonly flips: readonly UnpricedFlip[];
-  /** Rings that were disturbed go in new: nothing is left to compare, and this is what it costs today. */
+  /** Rings that were disturbed, or parts past their limit, go in new: nothing is left to compare, and this is what it costs
+   *  today. */
   readonly due?: Due;
   readonly next: NextDate;
 }
 
 export interface Due {
-  readonly act: "reRing";
+  readonly act: "topEnd" | "reRing";
   /** Absent without prices. */
   readonly price?: number;
 }
 
-export const groundsOf = (input: DecisionInput): Grounds => {
+/** @param look - how far tipping points are looked for */
+export const groundsOf = (input: DecisionInput, look: Look = "far"): Grounds => {
   const evidence = weighed(input);
   const { need } = evidence;
   const years = yearsOf(input);
@@ -60,7 +62,7 @@ export const groundsOf = (input: DecisionInput): Grounds => {
       due,
       next: nextDate(input, evidence.scores),
     };
-  const money = moneyCaseOf(input, outlook, need.places);
+  const money = moneyCaseOf(input, outlook, { places: need.places, look });
   const inMoney =
     money === undefined || outlook === undefined
       ? {}
@@ -86,12 +88,16 @@ export const groundsOf = (input: DecisionInput): Grounds => {
   };
 };
 
-/** Unless rings are needed anyway, or more than rings. A price hangs on no chance, so any will do. */
+/** Unless that is needed anyway, or more. A price hangs on no chance, so any will do. */
 const dueOf = (input: DecisionInput, { repair, places }: Weighed["need"]): Due | undefined => {
-  if (input.ringsDue === undefined || repair === "reRing" || repair === "rebuild") return undefined;
+  const act = input.ringsDue === undefined ? input.pastLimit : "reRing";
+  if (act === undefined || repair === "reRing" || repair === "rebuild" || repair === act) return undefined;
   const any = outlookOf({ kind: "typed", probability: 0.5 }, yearsOf(input));
-  const money = moneyCaseOf(input, any, places);
-  return { act: "reRing", ...(money === undefined ? {} : { price: priceOfAct(money, "reRing") }) };
+  const money = moneyCaseOf(input, any, { places });
+  return {
+    act,
+    ...(money === undefined ? {} : { price: priceOfAct(money, act) }),
+  };
 };
 
 const comparedInMoney = (

@@ -5,7 +5,9 @@ import type { EvidenceId } from "../evidence/ladder.ts";
 import { linesForRebuild } from "../evidence/need.ts";
 import { replacementShare } from "../judgements.ts";
 import type { Repair, WornPlace } from "../words.ts";
+import { disagreement } from "./disagreement.ts";
 import type { Grounds } from "./grounds.ts";
+import { isRenewedScored, isSourceAsked } from "./stops.ts";
 
 export type Guard =
   /** G1 */
@@ -14,13 +16,15 @@ export type Guard =
   | { readonly code: "cranking-alone"; readonly places: readonly WornPlace[] }
   /** G2: no rebuild from one line. */
   | { readonly code: "one-line-only" }
+  /** Nothing is closed or ordered before the source of damage is known, or the scored bore measured (our judgement). */
+  | { readonly code: "source-unknown" | "scored-bore" }
   /** G3 */
   | { readonly code: "one-odd-test" }
   /** G5, all of it proved: cranking alone says so. */
   | { readonly code: "one-method-only" }
   /** G4, G5: these rows do not count until it was run warm, or gauge, throttle and battery were proved. */
   | { readonly code: "not-itself" | "low-everywhere"; readonly suspended: readonly EvidenceId[] }
-  /** G6: what is not measured inside its limit yet. */
+  /** G6: what nobody measured against its limit yet. */
   | { readonly code: "subject-to-measuring"; readonly open: readonly ("bore" | "ring-gap" | "bearings")[] }
   /** G7: leak-down says leak and cranking says level, or the reverse; not averaged. */
   | { readonly code: "instruments-disagree"; readonly leakDown: "leaks" | "healthy" }
@@ -30,7 +34,8 @@ export type Guard =
   | { readonly code: "replacement"; readonly share: number };
 
 /** Guards that hold before any verdict.  @source handbook/decision.md 2 */
-export const guardsOf = ({ input, evidence }: Grounds): readonly Guard[] => {
+export const guardsOf = (grounds: Grounds): readonly Guard[] => {
+  const { input, evidence } = grounds;
   const { trust, doubts = [], use } = input;
   const { suspended, scores, counted, need, needRows, needScores } = evidence;
   const alone = placesIn(scores, "developing").filter((place) =>
@@ -38,8 +43,9 @@ export const guardsOf = ({ input, evidence }: Grounds): readonly Guard[] => {
   );
   const ids = suspended.map(({ id }) => id);
   const oneLine = need.repair === "rebuild" && linesForRebuild(needScores, needRows) === "one-only";
-  const leakDown = disagreement(counted.map(({ id }) => id));
+  const leakDown = disagreement(counted);
   return [
+    ...damageFirst(grounds),
     ...(trust === "void" ? [{ code: "test-void" } as const] : []),
     ...(trust === "doubtful" ? [{ code: "test-doubtful" } as const] : []),
     ...(alone.length > 0 ? [{ code: "cranking-alone", places: alone } as const] : []),
@@ -52,6 +58,12 @@ export const guardsOf = ({ input, evidence }: Grounds): readonly Guard[] => {
   ];
 };
 
+const damageFirst = (grounds: Grounds): readonly Guard[] => {
+  if (grounds.evidence.need.repair !== undefined) return [];
+  if (isSourceAsked(grounds)) return [{ code: "source-unknown" }];
+  return isRenewedScored(grounds) ? [{ code: "scored-bore" }] : [];
+};
+
 /** Guards that a repair brings: measuring before a re-ring, another engine beside a dear one.
  *  @source handbook/decision.md 2, G6 and G9 */
 export const guardsOfRepair = (
@@ -59,7 +71,7 @@ export const guardsOfRepair = (
   { input, evidence, comparison, beside, due }: Grounds,
 ): readonly Guard[] => {
   const rows = new Set(evidence.counted.map(({ id }) => id));
-  const open = measuredInside.filter(({ id }) => !rows.has(id)).map(({ part }) => part);
+  const open = measured.filter(({ ids }) => !ids.some((id) => rows.has(id))).map(({ part }) => part);
   const price = [due, beside, comparison].find((one) => one?.act === repair)?.price;
   const share = price === undefined || !input.prices?.replacement ? 0 : price / input.prices.replacement;
   return [
@@ -68,16 +80,9 @@ export const guardsOfRepair = (
   ];
 };
 
-const measuredInside = [
-  { id: "J2", part: "bore" },
-  { id: "J4", part: "ring-gap" },
-  { id: "J6", part: "bearings" },
+/** Beyond its limit a part is measured too. */
+const measured = [
+  { ids: ["J1", "J2"], part: "bore" },
+  { ids: ["J3", "J4"], part: "ring-gap" },
+  { ids: ["J5", "J6"], part: "bearings" },
 ] as const;
-
-const leaking: readonly EvidenceId[] = ["B2", "B3", "B4", "B5", "B6", "B7"];
-const low: readonly EvidenceId[] = ["A2", "A3", "A4", "A5", "A6", "A7"];
-
-const disagreement = (ids: readonly EvidenceId[]): "leaks" | "healthy" | undefined => {
-  if (ids.includes("A1") && leaking.some((id) => ids.includes(id))) return "leaks";
-  return ids.includes("B1") && low.some((id) => ids.includes(id)) ? "healthy" : undefined;
-};

@@ -1,8 +1,8 @@
 // Which of the handbook's sentences fits, what to do first, and how it presses. The sentences are the caller's.
 
-import type { EvidenceId } from "../evidence/ladder.ts";
 import type { Grounds } from "./grounds.ts";
 import type { Guard } from "./guards.ts";
+import { isSpared, isStopped } from "./stops.ts";
 import type { Reason, Word } from "./word.ts";
 
 /** `needed` and the like name the case of handbook/decision.md 8; never more than one. */
@@ -19,6 +19,7 @@ export type Saying =
 
 export type NextStep =
   | "usual-test"
+  | "find-the-source"
   | "repeat-this-test"
   | "run-warm-and-retest"
   | "prove-gauge-throttle-battery"
@@ -31,10 +32,9 @@ export type NextStep =
   | "look-inside-and-retest"
   | "measure-before-ordering";
 
-/** `stop`: chunks in the filter, heavy knock or combustion gas in the coolant, whatever the verdict. */
-export type Urgency = "stop" | "before-further-use" | "planned" | "not-urgent";
-
-const stopping: readonly EvidenceId[] = ["F3", "G1", "H2"];
+/** `stop`: chunks in the filter, heavy knock or combustion gas in the coolant, whatever the verdict; `no-hard-use`: bearing
+ *  metal, whatever the verdict. */
+export type Urgency = "stop" | "before-further-use" | "no-hard-use" | "planned" | "not-urgent";
 
 /** @source handbook/decision.md 8 */
 export const sayingOf = ({ input, ratio }: Grounds, { verdict, basis, reasons }: Word): Saying => {
@@ -49,10 +49,12 @@ export const sayingOf = ({ input, ratio }: Grounds, { verdict, basis, reasons }:
 };
 
 /** @returns undefined where nothing presses  @source handbook/decision.md 2 and 8 */
-export const urgencyOf = ({ input, evidence, comparison }: Grounds, { basis }: Word): Urgency | undefined => {
-  if (evidence.counted.some(({ id }) => stopping.includes(id))) return "stop";
+export const urgencyOf = (grounds: Grounds, { basis }: Word): Urgency | undefined => {
+  const { input, comparison } = grounds;
+  if (isStopped(grounds)) return "stop";
+  if (basis === "needed" && input.use === "safety") return "before-further-use";
+  if (isSpared(grounds)) return "no-hard-use";
   if (basis !== "needed") return undefined;
-  if (input.use === "safety") return "before-further-use";
   return comparison !== undefined && comparison.difference < 0 ? "not-urgent" : "planned";
 };
 
@@ -64,6 +66,8 @@ export const nextStepOf = (
   { input, evidence }: Grounds,
 ): NextStep => {
   const step = stepFor[reasons[0]];
+  // what is asked for cannot be made as it stands: measured now, tested once it is closed
+  if (verdict === "watch-it" && step !== undefined) return "retest-before-hard-use";
   if (step !== undefined) return step;
   const isOpen = input.done.includes("headOff");
   const ofValves = evidence.counted.some(({ id }) => id === "B2" || id === "I1");
@@ -74,6 +78,7 @@ export const nextStepOf = (
 };
 
 const stepFor: Readonly<Partial<Record<Reason, NextStep>>> = {
+  "source-unknown": "find-the-source",
   "test-void": "repeat-this-test",
   "test-doubtful": "repeat-this-test",
   "one-odd-test": "repeat-this-test",
@@ -81,7 +86,9 @@ const stepFor: Readonly<Partial<Record<Reason, NextStep>>> = {
   "low-everywhere": "prove-gauge-throttle-battery",
   "one-line-only": "measure-again",
   "one-method-only": "second-method",
+  "instruments-disagree": "look-inside-and-retest",
   "limit-too-near": "retest-before-hard-use",
   "test-worth-making": "offered-test",
   "outside-the-chance": "offered-test",
+  "scored-bore": "offered-test",
 };

@@ -6,8 +6,10 @@ import { aboutReadings } from "../evidence/weighed.ts";
 import type { DecisionInput, Doubt } from "../input.ts";
 import { verdictOf, type Margin, type Repair, type Verdict } from "../words.ts";
 import { momentOf, type Moment } from "./by-money.ts";
-import type { Grounds } from "./grounds.ts";
+import type { Due, Grounds } from "./grounds.ts";
 import { accessOf, canBeTested, possibleTests } from "../worth/possible-tests.ts";
+import { disagreement } from "./disagreement.ts";
+import { isRenewedScored, isSourceAsked } from "./stops.ts";
 import { unseenPlaces } from "./unseen.ts";
 import { watchReasons, type WatchReason } from "./idle-word.ts";
 
@@ -18,11 +20,15 @@ export type Reason =
   | "cheaper-now-than-later"
   | "level"
   | "nothing-developing"
+  | "source-unknown"
+  | "scored-bore"
   | "test-void"
   | "test-doubtful"
   | Doubt
   | "one-line-only"
+  | "instruments-disagree"
   | "rings-disturbed"
+  | "past-its-limit"
   | "limit-too-near"
   | "outside-the-chance"
   | "test-worth-making"
@@ -41,16 +47,21 @@ export interface Word {
 /** @source handbook/decision.md 7 */
 export const wordOf = (grounds: Grounds): Word => {
   const { input, evidence } = grounds;
-  if (input.trust === "void") return testAgain(["test-void"]);
+  const isAsked = isSourceAsked(grounds);
+  const isTestable = canBeTested(input.done);
+  if (input.trust === "void" && isTestable)
+    return testAgain(isAsked ? ["source-unknown", "test-void"] : ["test-void"]);
   const needed = byNeed(grounds);
   if (needed !== undefined) return needed;
-  if (grounds.due !== undefined) return ringsGoInNew(["rings-disturbed"]);
+  if (isAsked) return testAgain(["source-unknown"]);
+  const { due } = grounds;
+  if (due !== undefined) return isRenewedScored(grounds) ? testAgain(["scored-bore"]) : goesInNew(due, input);
   if (evidence.inDoubt === "yes") {
     const [first, ...more] = [
       ...aboutReadings(input.doubts),
-      ...(input.trust === "doubtful" ? ["test-doubtful" as const] : []),
+      ...(input.trust === "trusted" ? [] : [`test-${input.trust}` as const]),
     ];
-    return testAgain([first ?? "test-doubtful", ...more]);
+    return safetyStep(grounds, testedFirst(input, [first ?? "test-doubtful", ...more]));
   }
   return safetyStep(grounds, withoutNeed(grounds));
 };
@@ -61,18 +72,27 @@ const testAgain = (reasons: Word["reasons"]): Word => ({
   reasons,
 });
 
+/** Open, what cannot be tested is not asked for: it is measured, closed and watched, and tested then (our judgement). */
+const testedFirst = ({ done }: Pick<DecisionInput, "done">, reasons: Word["reasons"]): Word =>
+  canBeTested(done) ? testAgain(reasons) : watchIt(reasons);
+
 const watchIt = (reasons: Word["reasons"]): Word => ({
   verdict: "watch-it",
   basis: "nothing-shown",
   reasons,
 });
 
-/** It rests on no reading: neither a doubt nor a price holds it.  @source handbook/teardown.md 5 (TM 10-3930-647-14&P) */
-const ringsGoInNew = (reasons: Word["reasons"]): Word => ({
-  verdict: "re-ring",
+/** It rests on no reading of sealing: neither a doubt nor a price holds it.
+ *  @source handbook/teardown.md 5 (TM 10-3930-647-14&P), 0 (what may stay in) */
+const goesInNew = (
+  { act }: Due,
+  { ringsDue }: Pick<DecisionInput, "ringsDue">,
+  ...more: readonly Reason[]
+): Word => ({
+  verdict: verdictOf[act],
   basis: "opportunity",
-  reasons,
-  repair: "reRing",
+  reasons: [ringsDue === undefined ? "past-its-limit" : "rings-disturbed", ...more],
+  repair: act,
 });
 
 /** With the top end due and the engine open, the re-ring beside it where that pays and is not close. */
@@ -82,7 +102,7 @@ const byNeed = (grounds: Grounds): Word | undefined => {
   if (repair === undefined) return undefined;
   if (repair === "rebuild" && linesForRebuild(evidence.needScores, evidence.needRows) === "one-only")
     return testAgain(["one-line-only"]);
-  if (grounds.due !== undefined) return ringsGoInNew(["rings-disturbed", "need-established"]);
+  if (grounds.due !== undefined) return goesInNew(grounds.due, input, "need-established");
   const forGood = input.ownership.kind === "for-good";
   const pays = forGood
     ? keep?.priceRatio !== undefined && keep.priceRatio < keep.used
@@ -106,16 +126,19 @@ const byNeed = (grounds: Grounds): Word | undefined => {
 };
 
 /** Open, with wear developing that the chance does not cover, it is measured before anything else is decided; a re-ring waits
- *  for the measurements anyway. */
+ *  for the measurements anyway. Two instruments that contradict each other are not left standing (G7). */
 const withoutNeed = (grounds: Grounds): Word => {
   const { input, worth } = grounds;
   const moment = momentOf(grounds);
   const reRings = moment.kind === "now" && moment.act === "reRing";
   if (isOneMethod(input)) return testAgain(["one-method-only"]);
   if (unseenPlaces(grounds).length > 0 && !reRings) return testAgain(["outside-the-chance"]);
-  return worth?.asked === "yes"
-    ? { ...testAgain(["test-worth-making"]), ...marginOf(grounds, moment) }
-    : settledWord(grounds);
+  if (worth?.asked === "yes")
+    return { ...testAgain(["test-worth-making"]), ...marginOf(grounds, moment) };
+  const settled = settledWord(grounds);
+  return settled.verdict === "leave-it" && disagreement(grounds.evidence.counted) !== undefined
+    ? testedFirst(input, ["instruments-disagree"])
+    : settled;
 };
 
 const marginOf = (grounds: Grounds, { margin }: Moment): Pick<Word, "margin"> => {
@@ -160,11 +183,14 @@ export const settledWord = (grounds: Grounds): Word => {
 const isOneMethod = ({ doubts = [], done }: DecisionInput): boolean =>
   doubts.includes("one-method-only") && possibleTests[accessOf(done)].includes("leak-down");
 
-/** One step to the careful side; it moves inspection, not metal.  @source handbook/decision.md 2, G8 */
+/** One step to the careful side; it moves inspection, not metal, and no price takes it back: what is developing is looked at
+ *  and tested whatever else the money asks for.  @source handbook/decision.md 2, G8 */
 const safetyStep = ({ input, evidence }: Grounds, word: Word): Word => {
   if (input.use !== "safety") return word;
-  if (word.verdict === "leave-it")
-    return { ...word, verdict: "watch-it", reasons: ["safety-step", ...word.reasons] };
-  if (word.verdict !== "watch-it" || placesIn(evidence.scores, "developing").length === 0) return word;
-  return { ...word, verdict: "test-again", reasons: ["safety-step", ...word.reasons] };
+  const reasons: Word["reasons"] = ["safety-step", ...word.reasons];
+  if (word.verdict === "leave-it") return { ...word, verdict: "watch-it", reasons };
+  const isDeveloping = placesIn(evidence.scores, "developing").length > 0;
+  const isWork = word.repair !== undefined && input.done.length > 0;
+  if (!isDeveloping || isWork) return word;
+  return { ...testAgain(reasons), ...(word.margin === undefined ? {} : { margin: word.margin }) };
 };

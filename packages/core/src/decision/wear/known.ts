@@ -24,6 +24,12 @@ export const knownOf = ({ x, y, variance, df, believed }: WearLine): KnownLine =
 /** The place of today. */
 export const todayOf = ({ x, now }: WearLine): number => now ?? x.at(-1) ?? 0;
 
+/** Where the line stands today. */
+export const levelToday = (line: WearLine): number => {
+  const { meanX, meanY, slope } = knownOf(line);
+  return meanY + slope * (todayOf(line) - meanX);
+};
+
 /** F: the chance that the limit is passed within so many years from now. As wear does not heal it is never less than that of
  *  being below today.  @source handbook/statistics.md E, handbook/decision.md 3 */
 export const passedWithin = (line: WearLine, years: number): number => {

@@ -41,6 +41,54 @@ export const outlookOf = (wear: Wear, years: number): Outlook | undefined => {
   };
 };
 
+/** What a line is less likely than within the horizon takes no part: the risk taken is shared among lines that count, and
+ *  sound cylinders must not use it up (ours). */
+const telling = 0.001;
+
+/** The lines that count within the horizon, and those beside them. */
+export const countingWithin = (lines: readonly WearLine[], years: number): Wear => {
+  const chances = lines.map((line) => ({ line, probability: passedWithin(line, years) }));
+  const isBest = ({ line: { oneOf }, probability }: (typeof chances)[number], at: number): boolean =>
+    oneOf === undefined ||
+    chances.every(
+      (other, k) =>
+        other.line.oneOf !== oneOf ||
+        other.probability < probability ||
+        (other.probability === probability && k >= at),
+    );
+  const worst = Math.max(...chances.map(({ probability }) => probability));
+  const least = Math.min(worst, telling);
+  const counted = chances.filter((one, at) => one.probability >= least && isBest(one, at));
+  const [first, ...rest] = counted.map(({ line }) => line);
+  if (first === undefined) return { kind: "unknown" };
+  const beside = lines.filter((line) => !counted.some((one) => one.line === line));
+  return { kind: "lines", lines: [first, ...rest], ...(beside.length === 0 ? {} : { beside }) };
+};
+
+/** The same wear, by what counts within other years. */
+export const recounted = (wear: Wear, years: number): Wear =>
+  wear.kind === "lines" && wear.beside !== undefined
+    ? countingWithin([...wear.lines, ...wear.beside], years)
+    : wear;
+
+/** With the lines that are too unlikely within the horizon to count. */
+export const withBeside = (wear: Wear): Wear =>
+  wear.kind === "lines" && wear.beside !== undefined
+    ? { kind: "lines", lines: [...wear.lines, ...wear.beside] }
+    : wear;
+
+/** Every line that is held to one limit, held to another. */
+export const withLimit = (wear: Wear, from: number, to: number): Wear => {
+  if (wear.kind !== "lines") return wear;
+  const moved = (line: WearLine): WearLine => (line.limit === from ? { ...line, limit: to } : line);
+  const [first, ...rest] = wear.lines;
+  return {
+    kind: "lines",
+    lines: [moved(first), ...rest.map(moved)],
+    ...(wear.beside === undefined ? {} : { beside: wear.beside.map(moved) }),
+  };
+};
+
 /** F(t), t in years from now. */
 export const passedBy = (wear: SingleWear, years: number): number =>
   wear.kind === "line"

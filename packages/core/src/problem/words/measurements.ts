@@ -54,6 +54,9 @@ const expectations: Readonly<Record<string, string>> = {
   coarse: "a number above 0, up to 5 mm",
 };
 
+/** What belongs to a figure: no feeler reads it. */
+const smallThings: readonly string[] = ["the resolution", "the uncertainty"];
+
 export const measurementWords = {
   "measure-bad": (facts: {
     /** `ring end gap`. */
@@ -64,12 +67,16 @@ export const measurementWords = {
   }) => {
     const { what, text, fault, unit } = facts;
     const shape = shapes[fault]?.(text, unit) ?? numberShapes[fault]?.(text, "");
+    const isSmall = smallThings.includes(what);
     return {
       found: `${what} ${quoted(text)}: ${shape?.found ?? (text.startsWith("#") ? "a spreadsheet's error mark" : "not a number")}`,
       expected:
-        expectations[fault] ??
+        expectations[isSmall ? "coarse" : fault] ??
         `a number of ${unitsNamed(unit)}, or feeler leaves such as 0.35..0.40 or <0.04`,
-      mend: shape?.mend ?? "write the number as the instrument shows it",
+      mend:
+        isSmall && fault === "sign"
+          ? `write ${asNumber(text)}`
+          : (shape?.mend ?? "write the number as the instrument shows it"),
     };
   },
   "label-bad": (facts: {

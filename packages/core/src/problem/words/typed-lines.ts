@@ -4,7 +4,7 @@ import { nearest } from "../nearest.ts";
 import { listed, plural, quoted } from "./print.ts";
 
 /** What a figure of a typed line can be besides no number. */
-export type TypedFigureFault = "dash" | "too-fine" | "no-figure" | "note" | "found-by";
+export type TypedFigureFault = "dash" | "too-fine" | "no-figure" | "note" | "found-by" | "instrument";
 /** Why a figure with a sign cannot be counted from the size set. */
 export type TypedDeviationFault = "sign" | "which-unit" | "no-deviation" | "below-zero";
 /** What a line leaves open of where its figures stand. */
@@ -33,6 +33,11 @@ const figures: Readonly<Record<TypedFigureFault, (text: string, line: string) =>
     found: `${quoted(text)} is no figure`,
     expected: "figures, or a note behind a blank and a semicolon",
     mend: `write a blank before the semicolon: ; ${text}`,
+  }),
+  instrument: (text) => ({
+    found: `${quoted(text)} is an instrument, not a figure`,
+    expected: "figures alone behind the colon",
+    mend: `write it on a line of its own before this one: with ${text}`,
   }),
   "found-by": (text, line) => ({
     found: "a crack, and not how it was found",
@@ -127,13 +132,18 @@ export const typedLineWords = {
     readonly what: string;
     readonly given: number;
     readonly places: readonly string[];
+    /** How many a shorter order takes, where they are between it and these places. */
+    readonly fewer?: number;
   }) => ({
     found: `${plural(facts.given, "figure")} for ${facts.what}`,
     expected:
       facts.places.length === 1
         ? "one figure"
-        : `at most ${String(facts.places.length)}: ${listed(facts.places)}`,
-    mend: "give one figure a place; join readings of one place with a stroke: 86.62/86.63",
+        : `${facts.fewer === undefined ? "at most" : `${String(facts.fewer)}, or`} ${String(facts.places.length)}: ${listed(facts.places)}`,
+    mend:
+      facts.fewer === undefined
+        ? "give one figure a place; join readings of one place with a stroke: 86.62/86.63"
+        : "put - at a place that was not taken",
   }),
   "typed-setting": (facts: {
     readonly setting: string;

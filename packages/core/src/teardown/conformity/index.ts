@@ -10,7 +10,13 @@ export {
   type Leaves,
 } from "./conforming.ts";
 export { instrumentNamed, type InstrumentCode, type InstrumentKind } from "./instruments.ts";
-export { instrumentFor, instrumentText, type Instrument, type InstrumentQuestion } from "./instrument-for.ts";
+export {
+  instrumentFor,
+  instrumentText,
+  type DivisionBy,
+  type Instrument,
+  type InstrumentQuestion,
+} from "./instrument-for.ts";
 export {
   clearanceUncertainty,
   differenceUncertainty,

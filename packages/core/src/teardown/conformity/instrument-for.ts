@@ -6,6 +6,7 @@ import { lengthText } from "../length-text.ts";
 import {
   type InstrumentCode,
   type InstrumentKind,
+  finerOf,
   instrumentNamed,
   kindOf,
   usualResolution,
@@ -20,10 +21,14 @@ export interface Instrument {
   /** Of one reading. */
   readonly read: Length;
   /** What was not said and is taken to be so. */
-  readonly assumed?: "instrument" | "resolution";
+  readonly assumed?: "instrument" | "resolution" | "by the digits";
   /** The owner stated the uncertainty with the reading: it is `read`, and repeats do not better it. */
   readonly stated?: true;
 }
+
+/** What the digits that were written tell of the division, where nobody stated it; undefined where the usual one shows them.
+ *  @param finer - divisions that the instrument is made with besides [m] */
+export type DivisionBy = (usual: Length, finer: readonly Length[]) => Length | undefined;
 
 export interface InstrumentQuestion {
   readonly part: MeasuredPart;
@@ -36,6 +41,7 @@ export interface InstrumentQuestion {
   readonly unit: LengthUnit;
   /** Of what is measured; 75 mm where not known. */
   readonly size?: Length;
+  readonly byDigits?: DivisionBy;
 }
 
 /** ±5 µm of a micrometer for 50 to 100 mm. */
@@ -58,8 +64,8 @@ const usualFor: Readonly<
   rod: { rest: "feeler" },
   crank: { rest: "dial" },
   housing: { rest: "telescopic" },
-  deck: { rest: "straightedge" },
-  head: { rest: "straightedge" },
+  deck: { rest: "feeler" },
+  head: { rest: "feeler" },
   guide: { rest: "small-hole gauge", own: { rocking: "dial" } },
   stem: { rest: "micrometer" },
   seat: { rest: "caliper", own: { runout: "dial" } },
@@ -88,28 +94,35 @@ export const instrumentOf = (
   read: length(kind.read(resolution)),
 });
 
-/** The instrument of one figure. A face is measured with a straightedge whatever feeler is named. */
+/** The instrument of one figure. A face is measured along a straightedge, whose own error counts where one is named; nothing
+ *  is known of what was laid on else.  @source handbook/teardown.md 3.3, 3.4 row 8 */
 export const instrumentFor = (question: InstrumentQuestion): Instrument => {
-  const { part, quantity, instrument, resolution, uncertainty, unit, size } = question;
-  const usual = usualKind(part, quantity);
+  const { part, quantity, instrument, resolution, uncertainty, unit, size, byDigits } = question;
   const named = instrument === undefined ? undefined : instrumentNamed(instrument);
-  const kind =
-    named === undefined || (named.code === "feeler" && usual.code === "straightedge") ? usual : named;
-  const division = resolution !== undefined && resolution > 0 ? resolution : undefined;
-  const used = instrumentOf(kind, division ?? usualResolution(kind, unit), size);
+  const kind = named ?? usualKind(part, quantity);
+  const usual = usualResolution(kind, unit);
+  const stated = resolution !== undefined && resolution > 0 ? resolution : undefined;
+  const told = stated === undefined && kind.byResolution ? byDigits?.(usual, finerOf(kind, unit)) : undefined;
+  const used = instrumentOf(kind, stated ?? told ?? usual, size);
   if (uncertainty !== undefined && uncertainty > 0)
     return { ...used, common: length(0), read: uncertainty, stated: true };
   if (named === undefined) return { ...used, assumed: "instrument" };
-  return division === undefined && kind.byResolution ? { ...used, assumed: "resolution" } : used;
+  if (told !== undefined) return { ...used, assumed: "by the digits" };
+  return stated === undefined && kind.byResolution ? { ...used, assumed: "resolution" } : used;
 };
+
+/** `bore gauge 0.01 mm`; the division only where it tells. */
+export const instrumentName = ({ kind, resolution }: Instrument, unit: LengthUnit): string =>
+  kind.byResolution ? `${kind.name} ${lengthText(resolution, unit)}` : kind.name;
 
 /** What the uncertainty was taken from: `bore gauge 0.01 mm, 2 readings`. */
 export const instrumentText = (used: Instrument, unit: LengthUnit, readings: number): string => {
   const { kind, resolution, assumed, stated } = used;
   const repeats = readings > 1 ? `, ${String(readings)} readings` : "";
   if (stated === true) return `${kind.name}, uncertainty as you stated it${repeats}`;
-  const division = kind.byResolution ? ` ${lengthText(resolution, unit)}` : "";
-  if (assumed === "instrument") return `instrument not named, taken as ${kind.name}${division}${repeats}`;
-  if (assumed === "resolution") return `${kind.name}, ${division.trim()} assumed${repeats}`;
-  return `${kind.name}${division}${repeats}`;
+  const name = instrumentName(used, unit);
+  if (assumed === "instrument") return `instrument not named, taken as ${name}${repeats}`;
+  if (assumed === undefined) return `${name}${repeats}`;
+  const division = lengthText(resolution, unit);
+  return `${kind.name}, ${division} ${assumed === "resolution" ? "assumed" : assumed}${repeats}`;
 };

@@ -24,6 +24,8 @@ export interface InstrumentKind {
   readonly words: readonly string[];
   /** The coarsest usual one, where none is stated. */
   readonly resolution: { readonly mm: number; readonly in: number };
+  /** The finer one that it is made with besides. */
+  readonly finer?: { readonly mm: number; readonly in: number };
   /** Shared by all readings made with it: scale, setting. @param size - of what is measured */
   readonly common: (size: Length, resolution: Length) => number;
   /** Of one reading: resolution, handling, feel. */
@@ -77,6 +79,7 @@ const kinds: readonly InstrumentKind[] = [
     name: "micrometer",
     words: ["micrometer", "outside micrometer", "mic", "depth micrometer"],
     resolution: { mm: 0.01, in: 0.0005 },
+    finer: { mm: 0.001, in: 0.0001 },
     common: micrometerScale,
     read: micrometerRead,
     repeatsHelp: true,
@@ -88,6 +91,7 @@ const kinds: readonly InstrumentKind[] = [
     name: "bore gauge",
     words: ["bore gauge", "dial bore gauge", "cylinder gauge"],
     resolution: { mm: 0.01, in: 0.0005 },
+    finer: { mm: 0.002, in: 0.0001 },
     common: (size, resolution) => Math.hypot(micrometerScale(size), settingRead(resolution)),
     read: (resolution) => Math.hypot(3 * micron, division(resolution)),
     repeatsHelp: true,
@@ -195,6 +199,17 @@ export const instrumentNamed = (name: string): InstrumentKind | undefined => {
   return byLongestWord.find(({ word }) => plain.includes(` ${word} `))?.kind;
 };
 
+/** Each by its usual name. */
+export const instrumentWords: readonly string[] = kinds.flatMap(({ words }) => words.slice(0, 1));
+
 /** The coarsest usual division in the system of `unit`. */
 export const usualResolution = ({ resolution }: InstrumentKind, unit: LengthUnit): Length =>
-  unit === "in" || unit === "thou" ? length(toSi(resolution.in, "in")) : length(toSi(resolution.mm, "mm"));
+  inSystem(resolution, unit);
+
+/** Divisions that it is made with besides. */
+export const finerOf = ({ finer }: InstrumentKind, unit: LengthUnit): readonly Length[] =>
+  finer === undefined ? [] : [inSystem(finer, unit)];
+
+/** A size in millimetres or in inches, as the unit goes. */
+export const inSystem = (sizes: { readonly mm: number; readonly in: number }, unit: LengthUnit): Length =>
+  unit === "in" || unit === "thou" ? length(toSi(sizes.in, "in")) : length(toSi(sizes.mm, "mm"));

@@ -3,6 +3,7 @@
 import type { LimitPair } from "../../record/index.ts";
 import type { LimitVerdict } from "../teardown.ts";
 import { type Figure, isNeverInside, probabilityOf, verdictOf } from "./conforming.ts";
+import { instrumentName } from "./instrument-for.ts";
 import { type FigureOf, settlementOf } from "./settlement.ts";
 
 /** Limits of one kind with their source. */
@@ -29,7 +30,10 @@ export const limitVerdict = (
     ...(source === undefined ? {} : { source }),
     probability,
     verdict,
-    ...(never ? { neverInside: true } : {}),
+    ...(never ? { neverInside: true, ...neverBy(of) } : {}),
     ...(verdict === "too-close-to-tell" ? { settlement: settlementOf(figure, limits, of) } : {}),
   };
 };
+
+const neverBy = ({ instrument, unit }: FigureOf): Pick<LimitVerdict, "neverBy"> =>
+  instrument === undefined ? {} : { neverBy: instrumentName(instrument, unit) };

@@ -6,7 +6,7 @@ import { lengthText } from "../length-text.ts";
 import type { Settlement } from "../teardown.ts";
 import { type Figure, type Leaves, blurOf, probabilityOf, verdictOf } from "./conforming.ts";
 import { type Instrument, instrumentOf, usualKind } from "./instrument-for.ts";
-import { type InstrumentCode, kindOf } from "./instruments.ts";
+import { type InstrumentCode, inSystem, kindOf } from "./instruments.ts";
 import { leafStep, settlingLeaves } from "./settling-leaves.ts";
 import { clearanceUncertainty, differenceUncertainty, readingUncertainty } from "./uncertainty.ts";
 
@@ -85,12 +85,9 @@ const uncertaintyBy = (instrument: Instrument, readings: number, of: FigureOf): 
 const shaftFor = ({ resolution }: Instrument, { unit, size }: FigureOf): Instrument =>
   instrumentOf(
     kindOf("micrometer"),
-    resolution < toSi(0.003, "mm") ? inUnit(fineMicrometer, unit) : resolution,
+    resolution < toSi(0.003, "mm") ? inSystem(fineMicrometer, unit) : resolution,
     size,
   );
-
-const inUnit = (sizes: { readonly mm: number; readonly in: number }, unit: LengthUnit): Length =>
-  unit === "in" || unit === "thou" ? length(toSi(sizes.in, "in")) : length(toSi(sizes.mm, "mm"));
 
 /** What settles a figure that reads the same when it is measured again. u_needed is where the chance reaches 0.95 or 0.05,
  *  of one limit the distance to it / 1.645.
@@ -141,7 +138,7 @@ interface Try {
 const triesFor = (of: FigureOf): readonly Try[] => {
   const { unit, size, instrument: own } = of;
   const bought = candidatesOf(of).map(([code, sizes]) =>
-    instrumentOf(kindOf(code), inUnit(sizes, unit), size),
+    instrumentOf(kindOf(code), inSystem(sizes, unit), size),
   );
   const inHand = own === undefined || own.stated === true || !own.kind.repeatsHelp ? [] : [own];
   return [...inHand, ...bought].flatMap((instrument) =>

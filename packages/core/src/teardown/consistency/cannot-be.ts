@@ -3,9 +3,11 @@
 import { length } from "../../quantity/index.ts";
 import type { Engine } from "../../record/index.ts";
 import { lengthText, rangeText } from "../length-text.ts";
+import { valueText } from "../judging/figure-text.ts";
 import { partNamed, placeNamed, placeOnly } from "../places.ts";
 import type { TeardownConflict, TeardownItem } from "../teardown.ts";
 import { type Plausible, plausibleFor } from "./plausible.ts";
+import { slipsTowards } from "./slips.ts";
 
 /** What a hand does to a number: a decimal point or two astray, the wrong unit, thousandths for whole ones.
  *  @source handbook/teardown.md 4.3 (judgement) */
@@ -41,10 +43,12 @@ const isInside = (value: number, { low, high }: Pick<Plausible, "low" | "high">)
   return value > 0 && value >= low - play && value <= high + play;
 };
 
-/** Of a measured figure; undefined where it can be, or where nothing is known to judge by. */
+/** Of a measured figure; undefined where it can be, or where nothing is known to judge by.
+ *  @param middle - of what it is compared with [m] */
 export const impossible = (
   item: TeardownItem,
   engine: Pick<Engine, "clearances" | "geometry">,
+  middle?: number,
 ): TeardownConflict | undefined => {
   if (item.value < 0 && item.quantity === "runout") return belowNothing(item);
   const plausible = plausibleFor(item, engine);
@@ -53,8 +57,13 @@ export const impossible = (
     isInside(item.between?.low === 0 ? item.between.high : item.value, plausible)
   )
     return undefined;
-  const meant = slipsInto(item.value, plausible);
   const { unit } = item;
+  // what was written in a unit is no slip of that unit
+  const own = unit === "in" || unit === "thou" ? "written in inches" : "written in millimetres";
+  const meant = [
+    ...slipsInto(item.value, plausible).filter(({ how }) => how !== own),
+    ...slipsTowards(item, middle).filter(({ value }) => isInside(value, plausible)),
+  ];
   const range = `${rangeText(plausible.low, plausible.high, unit)}, by ${plausible.from}`;
   const [only, ...more] = meant;
   const isLikely = only !== undefined && more.length === 0;
@@ -62,7 +71,7 @@ export const impossible = (
     code: isLikely ? "likely-slip" : "cannot-be",
     ...placeOnly(item),
     quantity: item.quantity,
-    text: `${placeNamed(item)} ${item.quantity} ${lengthText(item.value, unit)} cannot be: expected ${range}`,
+    text: `${placeNamed(item)} ${item.quantity} ${valueText(item)} cannot be: expected ${range}`,
     mend:
       meant.length === 0
         ? "measure it again"

@@ -31,29 +31,51 @@ export const misprintOf = (one: Printed, other: Printed): Misprint | undefined =
 const halfDigit = ({ text, unit }: Printed): number =>
   toSi(0.5 * 10 ** -(text.split(/[.,]/)[1] ?? "").replace(/e.*$/i, "").length, unit);
 
-const ends = ["new.low", "new.high", "wear.low", "wear.high"] as const;
+const ends = [
+  ["new", "low"],
+  ["new", "high"],
+  ["wear", "low"],
+  ["wear", "high"],
+] as const;
+
+interface MisprintedEnd {
+  readonly kind: "new" | "wear";
+  readonly text: string;
+  readonly second: string;
+}
+
+/** The ends of one limit that do not agree with their second printing. */
+const misprintedEnds = ({ unit, also, written }: ClearanceLimit): readonly MisprintedEnd[] =>
+  also === undefined
+    ? []
+    : ends.flatMap(([kind, end]): readonly MisprintedEnd[] => {
+        const [text, second] = [written[`${kind}.${end}`], written[`also.${kind}.${end}`]];
+        if (text === undefined || second === undefined) return [];
+        return misprintOf({ text, unit }, { text: second, unit: also.unit }) === undefined
+          ? []
+          : [{ kind, text, second }];
+      });
+
+/** Whether one of its two kinds is misprinted: nothing is judged by that. */
+export const isMisprinted = (limit: ClearanceLimit, kind: "new" | "wear"): boolean =>
+  misprintedEnds(limit).some((end) => end.kind === kind);
 
 /** Each end of each limit that is printed twice. */
 export const misprintConflicts = (limits: readonly ClearanceLimit[]): readonly TeardownConflict[] =>
-  limits.flatMap(({ part, quantity, unit, also, written, source }) =>
-    also === undefined
-      ? []
-      : ends.flatMap((end): readonly TeardownConflict[] => {
-          const [text, second] = [written[end], written[`also.${end}`]];
-          if (text === undefined || second === undefined) return [];
-          const misprint = misprintOf({ text, unit }, { text: second, unit: also.unit });
-          if (misprint === undefined) return [];
-          const from = source === undefined ? "" : ` (${source})`;
-          const other = lengthText(toSi(Number(second), also.unit), unit);
-          return [
-            {
-              code: "limit-misprint",
-              part,
-              quantity,
-              text: `the limit of ${part} ${quantity} is printed as ${text} ${unit} and as ${second} ${also.unit}, which is ${other}${from}`,
-              mend: "one of the two is a misprint: ask which, in another edition or of the maker",
-              weight: "conflict",
-            },
-          ];
-        }),
-  );
+  limits.flatMap((limit) => {
+    const { part, quantity, unit, also, source } = limit;
+    return misprintedEnds(limit).map(({ kind, text, second }): TeardownConflict => {
+      const from = source === undefined ? "" : ` (${source})`;
+      const printed = also?.unit ?? unit;
+      const other = lengthText(toSi(Number(second), printed), unit);
+      return {
+        code: "limit-misprint",
+        part,
+        quantity,
+        text: `the limit of ${part} ${quantity} is printed as ${text} ${unit} and as ${second} ${printed}, which is ${other}${from}`,
+        mend: "one of the two is a misprint: ask which, in another edition or of the maker",
+        limit: kind,
+        weight: "conflict",
+      };
+    });
+  });

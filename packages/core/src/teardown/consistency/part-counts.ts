@@ -11,6 +11,8 @@ interface Expected {
   readonly from: PartCount["from"];
   /** Labels that are right besides: of a rod its pin. */
   readonly also: readonly string[];
+  /** Labels that are right and count for nothing: the ends of a crank on its V-blocks. */
+  readonly aside?: readonly string[];
   /** Where a slip is mended. */
   readonly field?: "layout.mains" | "layout.pins";
 }
@@ -24,7 +26,8 @@ const expectedOf = (part: MeasuredPart, quantity: string, engine: Engine): Expec
   const journals = expectedJournals(engine);
   const plain = { others: [], also: [] };
   if (cylinderParts.includes(part)) return { ...plain, labels: engine.cylinders, from: "cylinders" };
-  if (part === "main" || part === "main bearing" || (part === "crank" && quantity === "runout"))
+  if (part === "crank" && quantity === "runout") return runoutOf(engine);
+  if (part === "main" || part === "main bearing")
     return {
       ...plain,
       labels: numbered(journals.mains),
@@ -43,6 +46,23 @@ const expectedOf = (part: MeasuredPart, quantity: string, engine: Engine): Expec
   if (rodParts.includes(part)) return rodsOf(engine);
   if (valveParts.includes(part)) return valvesOf(engine);
   return part === "crank" ? { ...plain, labels: [""], from: "cylinders" } : undefined;
+};
+
+/** The ends rest on V-blocks: inner mains alone; of a crank with two mains nothing. */
+const runoutOf = (engine: Engine): Expected | undefined => {
+  const { mains, mainsFrom, otherMains } = expectedJournals(engine);
+  const inner = numbered(mains).slice(1, -1);
+  const others = otherMains.map((count) => count - 2).filter((count) => count > 0);
+  return inner.length === 0
+    ? undefined
+    : {
+        labels: inner,
+        others,
+        from: mainsFrom,
+        also: [],
+        aside: ["1", String(mains)],
+        field: "layout.mains",
+      };
 };
 
 /** A rod is named by its cylinder or by its pin. */
@@ -111,10 +131,11 @@ const countOf = (
 ): PartCount | undefined => {
   const expected = expectedOf(part, quantity, engine);
   if (expected === undefined) return undefined;
-  const right = new Set([...expected.labels, ...expected.also]);
-  const most = Math.max(expected.labels.length, ...expected.others);
+  const { aside = [] } = expected;
+  const right = new Set([...expected.labels, ...expected.also, ...aside]);
+  const most = Math.max(expected.labels.length, ...expected.others) + aside.length;
   const beyond = labels.filter((label) => !right.has(label) && !(Number(label) <= most));
-  const known = labels.filter((label) => !beyond.includes(label));
+  const known = labels.filter((label) => !beyond.includes(label) && !aside.includes(label));
   const missing = expected.labels.filter((label) => !isMeasured(label, labels));
   return {
     part,
@@ -140,13 +161,13 @@ export const isComplete = ({ expected, measured, missing, otherCounts = [] }: Pa
 export const countConflicts = (counts: readonly PartCount[], engine: Engine): readonly TeardownConflict[] =>
   counts.flatMap(({ part, quantity = "", beyond, expected, from }) =>
     beyond.map((label): TeardownConflict => {
-      const field = expectedOf(part, quantity, engine)?.field;
+      const { field, aside = [] } = expectedOf(part, quantity, engine) ?? {};
       return {
         code: "beyond-the-count",
         part,
         label,
         quantity,
-        text: `${part} ${label}: this engine has ${String(expected)}${from === "layout" ? " by engine.json" : from === "usual for the layout" ? ", as is usual" : ""}`,
+        text: `${part} ${label}: this engine has ${String(expected + aside.length)}${aside.length > 0 ? " mains" : ""}${from === "layout" ? " by engine.json" : from === "usual for the layout" ? ", as is usual" : ""}`,
         mend: `is it another one, under this label by a slip?${field === undefined ? "" : ` If the engine has more: sealtrend engine set ${engine.id} ${field} ${label}`}`,
         weight: "doubtful",
       };

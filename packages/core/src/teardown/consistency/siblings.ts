@@ -1,112 +1,54 @@
 // A figure against the same figure of the other cylinders or journals: slips of a micrometer and of the eye, or only apart.
 
-import { length } from "../../quantity/index.ts";
+import type { Engine } from "../../record/index.ts";
 import { median, scaledMad } from "../../statistics/index.ts";
-import { lengthNumber, lengthText } from "../length-text.ts";
-import { isFellow, isSize, placeNamed, placeOnly } from "../places.ts";
+import { lengthText } from "../length-text.ts";
+import { isFellow, placeNamed, placeOnly } from "../places.ts";
 import type { TeardownConflict, TeardownItem } from "../teardown.ts";
+import { middleFor } from "./middle.ts";
+import { swapsTowards, turnTowards } from "./slips.ts";
 
-/** So many others at least, before their middle is one (judgement). */
-const others = 2;
+type Sized = Pick<Engine, "clearances">;
+const nothingKnown: Sized = { clearances: [] };
 
-const middleOfFellows = (item: TeardownItem, items: readonly TeardownItem[]): number | undefined => {
-  const fellows = items.filter((one) => isFellow(item, one)).map(({ value }) => value);
-  return fellows.length < others ? undefined : median(fellows);
-};
-
-interface Turn {
-  /** [m] */
-  readonly size: number;
-  readonly text: string;
-  readonly fits: (item: TeardownItem) => boolean;
-}
-
-const isInch = ({ unit }: TeardownItem): boolean => unit === "in" || unit === "thou";
-const isBy = ({ instrument = "" }: TeardownItem, name: string): boolean => instrument.includes(name);
-
-/** One turn of the thimble or of the dial. @source a metrology post (0.025 in, 0.100 in); the metric half: common practice */
-const turns: readonly Turn[] = [
-  {
-    size: 0.000635,
-    text: "0.025 in, one turn of an inch micrometer",
-    fits: (item) => isInch(item) && !isBy(item, "caliper"),
-  },
-  {
-    size: 0.00254,
-    text: "0.100 in, one turn of a dial caliper",
-    fits: (item) => isInch(item) && isBy(item, "caliper"),
-  },
-  {
-    size: 0.0005,
-    text: "0.5 mm, one turn of a micrometer",
-    fits: (item) => !isInch(item) && !isBy(item, "caliper"),
-  },
-];
-/** Of the turn: what the cylinders may differ besides. @source handbook/teardown.md 4.3 */
-const turnPlay = 0.08;
-
-/** A diameter that is off by one turn of the instrument. */
+/** A diameter that is off by one turn of the instrument: no wear goes so far. */
 export const wholeTurn = (
   item: TeardownItem,
   items: readonly TeardownItem[],
+  engine: Sized = nothingKnown,
 ): TeardownConflict | undefined => {
-  const middle = middleOfFellows(item, items);
-  if (middle === undefined || !isSize(item)) return undefined;
-  const off = item.value - middle;
-  const turn = turns.find(
-    ({ size, fits }) => fits(item) && Math.abs(Math.abs(off) - size) <= turnPlay * size,
-  );
+  const middle = middleFor(item, items, engine);
+  const turn = middle === undefined ? undefined : turnTowards(item, middle);
   if (turn === undefined) return undefined;
-  const meant = length(item.value - Math.sign(off) * turn.size);
   return {
     code: "whole-turn",
     ...placeOnly(item),
     quantity: item.quantity,
     text: `${placeNamed(item)} ${lengthText(item.value, item.unit)} is off the others by ${turn.text}`,
-    mend: `was it ${lengthText(meant, item.unit)}? Measure it again`,
-    meant: [meant],
+    mend: `was it ${lengthText(turn.meant, item.unit)}? Measure it again`,
+    meant: [turn.meant],
     weight: "conflict",
   };
 };
 
-/** How near the middle a swap has to land. [m] @source handbook/teardown.md 4.3 (judgement) */
-const swapLands = 0.00005;
-
-/** A diameter whose figures stand in each other's place: 85.62 for 86.52. */
+/** A diameter whose figures may stand in each other's place. Wear can have made it too: its verdict stands. */
 export const swappedDigits = (
   item: TeardownItem,
   items: readonly TeardownItem[],
+  engine: Sized = nothingKnown,
 ): TeardownConflict | undefined => {
-  const middle = middleOfFellows(item, items);
-  if (middle === undefined || item.readings > 1 || !isSize(item)) return undefined;
-  if (Math.abs(item.value - middle) <= Math.max(swapLands, 4 * item.uncertainty)) return undefined;
-  const text = lengthNumber(item.value, item.unit);
-  const scale = item.value / Number(text);
-  const meant = swaps(text)
-    .map((swap) => length(Number(swap) * scale))
-    .filter((value) => Math.abs(value - middle) <= swapLands);
-  if (meant.length === 0) return undefined;
+  const middle = middleFor(item, items, engine);
+  const meant = middle === undefined ? [] : swapsTowards(item, middle);
+  if (middle === undefined || meant.length === 0) return undefined;
   return {
     code: "swapped-digits",
     ...placeOnly(item),
     quantity: item.quantity,
     text: `${placeNamed(item)} ${lengthText(item.value, item.unit)} is ${lengthText(Math.abs(item.value - middle), item.unit)} off the others`,
-    mend: `two figures swapped: was ${meant.map((value) => lengthText(value, item.unit)).join(" or ")} meant?`,
+    mend: `two figures swapped: was ${meant.map((value) => lengthText(value, item.unit)).join(" or ")} meant? Else measure it once more before going by it`,
     meant,
-    weight: "conflict",
+    weight: "doubtful",
   };
-};
-
-/** Every number that one swap of two neighbouring figures makes; the point stays where it is. */
-export const swaps = (text: string): readonly string[] => {
-  const places = [...text].flatMap((sign, at) => (/\d/.test(sign) ? [at] : []));
-  return places.slice(1).flatMap((b, i) => {
-    const a = places[i] ?? b;
-    const signs = [...text];
-    [signs[a], signs[b]] = [signs[b] ?? "", signs[a] ?? ""];
-    const swapped = signs.join("");
-    return swapped === text ? [] : [swapped];
-  });
 };
 
 /** @source handbook/teardown.md 4.3 (judgement) */

@@ -7,7 +7,7 @@ import type { LimitVerdict, TeardownItem } from "../teardown.ts";
 import { deciding } from "./limits.ts";
 
 /** `0.12 mm`, by feeler `0.35 to 0.40 mm`. */
-const valueText = ({ value, between, unit, quantity }: TeardownItem): string => {
+export const valueText = ({ value, between, unit, quantity }: TeardownItem): string => {
   if (between !== undefined) return rangeText(between.low, between.high, unit);
   return quantity === "taper" || quantity === "out-of-round"
     ? lengthText(Math.abs(value), unit)
@@ -32,7 +32,11 @@ const limitText = (
 export const figureText = (item: TeardownItem, verdict = deciding(item)): string => {
   const { at, ...place } = item;
   const isWhere = at !== undefined && !["taper", "out-of-round"].includes(item.quantity);
-  const figure = `${placeNamed(isWhere ? item : place)} ${item.quantity} ${valueText(item)}`;
+  const named =
+    item.part === "crank" && item.label !== undefined
+      ? `${item.quantity} at main ${item.label}`
+      : `${placeNamed(isWhere ? item : place)} ${item.quantity}`;
+  const figure = `${named} ${valueText(item)}`;
   return verdict === undefined ? figure : `${figure}, ${limitText(verdict, item.unit)}`;
 };
 

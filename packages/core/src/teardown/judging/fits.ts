@@ -5,29 +5,43 @@ import type { Engine, MeasuredPart } from "../../record/index.ts";
 import { clearanceUncertainty, differenceUncertainty } from "../conformity/index.ts";
 import { bendOfRunout, clearance, clearanceOfRocking } from "../figures/index.ts";
 import { pinOf } from "../consistency/journal-counts.ts";
-import { lengthNumber } from "../length-text.ts";
+import { lengthNumber, lengthText } from "../length-text.ts";
+import { isFresh } from "./limits.ts";
 import { type Made, byLabel, madeOf, sourceText, takenBy } from "./made.ts";
 import { originalBore } from "./original-bore.ts";
 import type { Reading } from "./readings.ts";
 import { isUnworn } from "./round-parts.ts";
+import type { SizeOf } from "./sizes.ts";
 
 /** Wear, and the clearances of pistons, bearings and guides: the smallest, and the largest where it differs. */
-export const fitFigures = (readings: readonly Reading[], engine: Engine): readonly Made[] => [
-  ...wearFigures(readings, engine),
+export const fitFigures = (
+  readings: readonly Reading[],
+  engine: Engine,
+  sizeOf: SizeOf = () => undefined,
+): readonly Made[] => [
+  ...wearFigures(readings, engine, sizeOf),
   ...pistonClearances(readings),
   ...bearingClearances(readings, engine),
   ...guideClearances(readings),
   ...bends(readings),
 ];
 
-const wearFigures = (readings: readonly Reading[], engine: Engine): readonly Made[] =>
+const wearFigures = (
+  readings: readonly Reading[],
+  engine: Engine,
+  sizeOf: SizeOf,
+): readonly Made[] =>
   [...byLabel(readings, "bore", "diameter")].flatMap(([label, own]) => {
     const largest = extreme(
       own.filter((reading) => !isUnworn(reading)),
       "largest",
     );
-    const original = originalBore(readings, engine, label);
-    if (largest === undefined || original === undefined) return [];
+    if (largest === undefined) return [];
+    // another bore, not machined yet, tells nothing of what this one was bored to
+    const alike = readings.filter(({ item }) => isFresh(item) === isFresh(largest.item));
+    const size = isFresh(largest.item) ? sizeOf(largest.item) : undefined;
+    const original = originalBore(alike, engine, { label, ...(size === undefined ? {} : { size }) });
+    if (original === undefined) return [];
     const [unworn] = original.readings;
     const { unit, uncertainty } = largest.item;
     return [
@@ -37,7 +51,9 @@ const wearFigures = (readings: readonly Reading[], engine: Engine): readonly Mad
         // a printed size is exact; an unworn spot was read by the same gauge
         uncertainty:
           unworn === undefined ? uncertainty : differenceUncertainty(takenBy(largest), takenBy(unworn)),
-        from: `${sourceText(largest)} less ${lengthNumber(original.value, unit)}, the ${original.from}`,
+        from: `${sourceText(largest)} less ${lengthNumber(original.value, unit)}, the ${original.from}${
+          size === undefined ? "" : ` and ${lengthText(size, unit)}`
+        }`,
         kind: unworn === undefined ? "reading" : "difference",
       }),
     ];

@@ -16,11 +16,12 @@ export interface Original {
   readonly readings: readonly Reading[];
 }
 
-/** Of one bore: its own unworn spot before that of the others. @param label - absent: of the engine */
+/** Of one bore: its own unworn spot before that of the others. @param label - absent: of the engine
+ *  @param size - that it was bored to since, counted from the standard bore */
 export const originalBore = (
   readings: readonly Reading[],
   engine: Engine,
-  label?: string,
+  { label, size = length(0) }: { readonly label?: string; readonly size?: Length } = {},
 ): Original | undefined => {
   const bores = byLabel(readings, "bore", "diameter");
   const own = (label === undefined ? [] : (bores.get(label) ?? [])).filter(isUnworn);
@@ -30,7 +31,9 @@ export const originalBore = (
     return { value, from: "unworn reading", readings: unworn };
   }
   const standard = standardBore(engine);
-  return standard === undefined ? undefined : { ...standard, readings: [] };
+  return standard === undefined
+    ? undefined
+    : { ...standard, value: length(standard.value + size), readings: [] };
 };
 
 /** As the maker bored it. */

@@ -37,7 +37,7 @@ const whole = (own: readonly TeardownItem[], kind: LimitVerdict["kind"]): readon
 const verdictOver = (own: readonly TeardownItem[], kind: LimitVerdict["kind"]): Over | undefined => {
   const held = own.flatMap((item) =>
     item.verdicts
-      .filter((verdict) => verdict.kind === kind)
+      .filter((verdict) => verdict.kind === kind && verdict.waits === undefined)
       .map(({ probability, verdict }) => ({ item, probability, verdict })),
   );
   const [first] = held;

@@ -1,44 +1,71 @@
 // The rows of a teardown as readings: repeats put together, each with what its instrument can do.
 
 import { type Length, length } from "../../quantity/index.ts";
-import type { LengthUnit, Measurement, PartState } from "../../record/index.ts";
+import type { LengthUnit, Measurement } from "../../record/index.ts";
 import { mean } from "../../statistics/index.ts";
 import {
+  type DivisionBy,
   type Instrument,
   feelerUncertainty,
   instrumentFor,
   instrumentText,
   readingUncertainty,
 } from "../conformity/index.ts";
+import { isSamePlace } from "../places.ts";
 import type { TeardownItem } from "../teardown.ts";
+import { digitsOf, divisionBy } from "./digits.ts";
+import { withSuperseded } from "./superseded.ts";
 
 /** A figure of one place with its instrument. */
 export interface Reading {
   readonly item: TeardownItem;
   readonly instrument: Instrument;
+  /** What was read each time; by feeler the middle of the leaves. [m] */
+  readonly repeats: readonly Length[];
 }
 
 const units: readonly (string | undefined)[] = ["mm", "um", "in", "thou"] satisfies readonly LengthUnit[];
 const isLengthUnit = (unit: string | undefined): unit is LengthUnit => units.includes(unit);
 
-/** Lengths alone, in the order of measuring. Rows that agree in all but the value are repeats. */
+/** Lengths alone, in the order of measuring. Rows that agree in all but the value are repeats; one that stands instead begins
+ *  anew. @param measurements - each once, whatever was entered twice */
 export const readingsOf = (measurements: readonly Measurement[]): readonly Reading[] => {
+  const lengths = measurements.filter(isLength);
+  const begun = new Map<string, number>();
   const places = new Map<string, Measurement[]>();
-  for (const one of measurements.filter(isLength)) {
-    const key = keyOf(one);
+  for (const one of lengths) {
+    const place = placeOf(one);
+    if (one.instead === true) begun.set(place, (begun.get(place) ?? 0) + 1);
+    const key = JSON.stringify([place, begun.get(place) ?? 0, toolOf(one)]);
     places.set(key, [...(places.get(key) ?? []), one]);
   }
-  const readings = [...places.values()].flatMap((repeats) => readingOf(repeats) ?? []);
-  return withSuperseded(readings);
+  const isReplaced = ([first]: readonly Measurement[]): boolean =>
+    first !== undefined && standsBefore(lengths, first);
+  return withSuperseded(
+    [...places.values()].flatMap((repeats) => {
+      const reading = readingOf(repeats, divisionBy(digitsOf(lengths, repeats)));
+      return reading === undefined ? [] : [{ reading, isReplaced: isReplaced(repeats) }];
+    }),
+  );
 };
+
+/** Whether a row behind it stands instead of it. */
+export const standsBefore = (rows: readonly Measurement[], one: Measurement): boolean =>
+  rows.slice(rows.indexOf(one) + 1).some((later) => later.instead === true && placeOf(later) === placeOf(one));
 
 const isLength = ({ value, unit }: Measurement): boolean =>
   (value.kind === "length" || value.kind === "between") && isLengthUnit(unit);
 
-const keyOf = ({ part, label, at, quantity, state, instrument, resolution, value }: Measurement): string =>
-  JSON.stringify([part, label, at, quantity, state, instrument, resolution, value.kind]);
+const placeOf = ({ teardown, part, label, at, quantity, state }: Measurement): string =>
+  JSON.stringify([teardown, part, label, at, quantity, state]);
 
-const readingOf = (repeats: readonly Measurement[]): Reading | undefined => {
+const toolOf = ({ instrument, resolution, value }: Measurement): readonly unknown[] => [
+  instrument,
+  resolution,
+  value.kind,
+];
+
+const readingOf = (repeats: readonly Measurement[], byDigits: DivisionBy): Reading | undefined => {
   const [first] = repeats;
   if (first === undefined || !isLengthUnit(first.unit)) return undefined;
   const { part, label, at, quantity, unit, state } = first;
@@ -52,6 +79,7 @@ const readingOf = (repeats: readonly Measurement[]): Reading | undefined => {
     ...(first.instrument === undefined ? {} : { instrument: first.instrument }),
     ...(first.resolution === undefined ? {} : { resolution: first.resolution }),
     ...(first.uncertainty === undefined ? {} : { uncertainty: first.uncertainty }),
+    byDigits,
   });
   const uncertainty =
     between === undefined
@@ -59,6 +87,7 @@ const readingOf = (repeats: readonly Measurement[]): Reading | undefined => {
       : feelerUncertainty(between, instrument.common);
   return {
     instrument,
+    repeats: repeats.flatMap(middleOf),
     item: {
       part,
       ...(label === undefined ? {} : { label }),
@@ -77,8 +106,12 @@ const readingOf = (repeats: readonly Measurement[]): Reading | undefined => {
   };
 };
 
-const meanOf = (repeats: readonly Measurement[]): Length =>
-  length(mean(repeats.flatMap(({ value }) => (value.kind === "length" ? [value.value] : []))));
+const meanOf = (repeats: readonly Measurement[]): Length => length(mean(repeats.flatMap(middleOf)));
+
+const middleOf = ({ value }: Measurement): readonly Length[] => {
+  if (value.kind === "length") return [value.value];
+  return value.kind === "between" ? [length((value.low + value.high) / 2)] : [];
+};
 
 /** Of leaves that went in repeats, the middle of those that went and of those that did not. */
 const betweenOf = (
@@ -89,35 +122,6 @@ const betweenOf = (
     ? undefined
     : { low: length(mean(leaves.map(({ low }) => low))), high: length(mean(leaves.map(({ high }) => high))) };
 };
-
-/** How far the work had come. What was cleaned takes the place of what was found at the same place; a new part or a machined
- *  one that of all that was measured of the old one. */
-const stages: Readonly<Record<PartState, number>> = {
-  "as found": 0,
-  cleaned: 1,
-  "new part": 2,
-  "after machining": 2,
-};
-
-/** The thing that is replaced as one: a ring of several on a piston, else the part. */
-export const pieceOf = ({ part, label, at }: Pick<TeardownItem, "part" | "label" | "at">): string =>
-  [part, label, part === "ring" || part === "housing" ? at?.split("/")[0] : undefined].join("|");
-
-const withSuperseded = (readings: readonly Reading[]): readonly Reading[] =>
-  readings.map((reading, i) => {
-    const { item } = reading;
-    const own = readings.filter((other) => pieceOf(other.item) === pieceOf(item));
-    const later = readings.slice(i + 1).filter((other) => own.includes(other));
-    const stage = stages[item.state];
-    const isReplaced =
-      stage < 2
-        ? own.some((other) => stages[other.item.state] === 2 || isCleanedSince(item, other.item))
-        : later.some((other) => stages[other.item.state] === 2 && other.item.state !== item.state);
-    return isReplaced ? { ...reading, item: { ...item, superseded: true } } : reading;
-  });
-
-const isCleanedSince = (item: TeardownItem, other: TeardownItem): boolean =>
-  stages[other.state] > stages[item.state] && other.quantity === item.quantity && other.at === item.at;
 
 /** Of the parts as they are now; at one place the reading that is known best. */
 export const currentReadings = (readings: readonly Reading[]): readonly Reading[] => {
@@ -132,12 +136,6 @@ export const currentReadings = (readings: readonly Reading[]): readonly Reading[
     ),
   );
 };
-
-const isSamePlace = (one: TeardownItem, other: TeardownItem): boolean =>
-  one.part === other.part &&
-  one.label === other.label &&
-  one.at === other.at &&
-  one.quantity === other.quantity;
 
 const isKnownBetter = (one: TeardownItem, other: TeardownItem): boolean =>
   one.uncertainty < other.uncertainty;

@@ -2,6 +2,7 @@
 
 import { type Problem, problem } from "../../problem/index.ts";
 import type { MeasuredDimension, MeasuredPart } from "../../record/index.ts";
+import { instrumentNamed } from "../conformity/instruments.ts";
 import { distanceText } from "./distance.ts";
 import { figureProblem } from "./figure-problem.ts";
 import { type Head, notAPlace } from "./head.ts";
@@ -27,7 +28,9 @@ export const figureLine = (asked: FigureLine): MeasurementsOfLine => {
   const columns = withUnitsApart(wordsOf(asked.tail));
   const where = placesOfLine(asked, columns.length);
   if (columns.length === 0) return refused(nothingBehind(asked.line));
-  if (!where.ok) return refused(noPlace(asked, columns, where.most));
+  const named = instrumentBehind(columns, asked);
+  if (named !== undefined) return refused(named);
+  if (!where.ok) return refused(noPlace(asked, columns, where));
   const read = columns.map((column, i) => readColumn(column, where.places[i] ?? "", asked));
   const problems = read.flatMap((one) => (one.ok ? [] : one.problems));
   if (problems.length > 0) return { ok: false, problems };
@@ -71,16 +74,32 @@ const placesOfLine = (
   return placesOf({ part, quantity, named: all, count });
 };
 
-const noPlace = (asked: FigureLine, columns: readonly Column[], places: readonly string[]): Problem => {
+/** `0.5 thread`: an instrument where a figure or its unit may stand. */
+const instrumentBehind = (columns: readonly Column[], { line }: FigureLine): Problem | undefined => {
+  const at = columns.findIndex(({ piece }) => /\p{L}{3}/u.test(piece.text) && !/\d/.test(piece.text));
+  const [first, last] = [columns[at]?.piece, columns.at(-1)?.piece];
+  if (first === undefined || last === undefined) return undefined;
+  const piece = { text: line.text.slice(first.from, last.from + last.text.length), from: first.from };
+  if (instrumentNamed(piece.text) === undefined) return undefined;
+  const facts = { text: piece.text, fault: "instrument", line: line.head.text } as const;
+  return problem("typed-figure", facts, line.placeOf(piece));
+};
+
+const noPlace = (
+  asked: FigureLine,
+  columns: readonly Column[],
+  { most: places, fewer }: { readonly most: readonly string[]; readonly fewer?: number },
+): Problem => {
   const { part, label, head, line, tail } = asked;
   if (isFace(part) && head.named.length > 0 && columns.length > 1) {
     const facts = { text: tail.text, fault: "no-step", line: line.head.text } as const;
     return problem("typed-place", facts, line.placeOf(tail));
   }
-  const extra = columns[places.length]?.piece;
+  const extra = columns[fewer ?? places.length]?.piece;
   if (places.length === 0 || extra === undefined)
     return notAPlace(asked, head.named.join("/") || (isFace(part) ? label : ""), line.head);
-  const facts = { what: `${part} ${label}`.trim(), given: columns.length, places };
+  const counted = { given: columns.length, places, ...(fewer === undefined ? {} : { fewer }) };
+  const facts = { what: `${part} ${label}`.trim(), ...counted };
   return problem("typed-count", facts, line.placeOf(extra));
 };
 

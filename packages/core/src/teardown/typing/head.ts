@@ -8,6 +8,7 @@ import {
   labelMend,
   labelsExpected,
   placeExample,
+  placeNear,
   placesExpected,
   readLabel,
   readPlace,
@@ -40,21 +41,38 @@ export const readHead = (rest: readonly Piece[], as: HeadAs): HeadReading => {
   const { line, quantity, context } = as;
   const mark = rest.findIndex(({ text }) => text.toLowerCase() === "at");
   const typed = mark < 0 ? undefined : joinedPiece(rest.slice(mark + 1), line);
-  const distance = typed === undefined ? undefined : distanceIn(typed.text, context);
+  const told = typed === undefined ? undefined : distanceIn(typed.text, context);
   const first = rest[mark];
-  if (first !== undefined && distance === undefined) {
+  if (first !== undefined && told === undefined) {
     const wrong = typed ?? first;
     const facts = { text: wrong.text, fault: "not-a-place", line: line.head.text } as const;
     return refused(problem("typed-place", facts, line.placeOf(wrong)));
   }
-  const words = withBetween(mark < 0 ? rest : rest.slice(0, mark));
+  const parted = withBetween(mark < 0 ? rest : rest.slice(0, mark)).flatMap((word) =>
+    quantity.label === "casting" ? [word] : strokesParted(word),
+  );
+  const bare = told === undefined ? distanceBehind(parted, as) : undefined;
+  const words = bare === undefined ? parted : parted.slice(0, -1);
+  const distance = told ?? bare;
   const label = labelAmong(words, as);
   if (label === undefined) return refused(noLabel(words, as));
-  const places = label.rest.flatMap(strokesParted);
+  const places = label.rest;
   const wrong = places.find(({ text }) => placeWord(quantity, text) === undefined);
   if (wrong !== undefined) return refused(notAPlace(as, wrong.text, wrong));
   const named = places.map(({ text }) => placeWord(quantity, text) ?? "");
   return { ok: true, head: { label: label.name, named, ...(distance === undefined ? {} : { distance }) } };
+};
+
+export const takesDistance = ({ places }: MeasuredQuantity): boolean =>
+  places.flat().some(({ kind }) => kind === "distance");
+
+/** The last word as a distance, which needs no `at` behind a label or a line: `long1/40`, `piston 3 11mm`. Behind a stroke it is
+ *  in millimetres, as places are written. */
+const distanceBehind = (words: readonly Piece[], { quantity, context, line }: HeadAs): Length | undefined => {
+  const last = words.at(-1);
+  if (last === undefined || words.length < 2 || !takesDistance(quantity)) return undefined;
+  const isStroke = line.text[last.from - 1] === "/";
+  return distanceIn(isStroke && /^[\d.,]+$/.test(last.text) ? `${last.text}mm` : last.text, context);
 };
 
 /** Where a quantity takes no such place. */
@@ -63,9 +81,8 @@ export const notAPlace = (
   text: string,
   piece: Piece,
 ): Problem => {
-  const words = quantity.places.flat().flatMap((one) => ("words" in one ? one.words : []));
-  const [near] = nearest(text, words);
-  const more = { expected: placesExpected(quantity), example: near ?? placeExample(quantity) };
+  const example = placeNear(quantity, text) ?? placeExample(quantity);
+  const more = { expected: placesExpected(quantity), example };
   return problem("place-bad", { what: `${part} ${quantity.name}`, text, ...more }, line.placeOf(piece));
 };
 
@@ -111,6 +128,7 @@ const labelAmong = (
   if (kind === "none") return { name: "", rest: words };
   if (kind === "face" || kind === "casting") {
     const own = words.filter(({ text }) => placeWord(quantity, text) === undefined);
+    if (own.some(({ text }) => !isFreeName(kind, text, cylinders))) return undefined;
     const name = readLabel(kind, textOf(own), cylinders);
     return name === undefined ? undefined : { name, rest: words.filter((word) => !own.includes(word)) };
   }
@@ -122,17 +140,41 @@ const labelAmong = (
   return { name: found.name, rest: words.filter((_, i) => i < found.i || i >= found.i + found.count) };
 };
 
+/** Which of several heads or decks: any other word there is a slip of a place. */
+const sides =
+  /^(?:left|right|front|rear|upper|lower|inner|outer|odd|even|port|starboard|bank|side|[a-d]|\d{1,2})$/i;
+const castings = ["head", "block", "crank", "crankcase", "cylinder", "piston", "rod", "liner", "manifold"];
+
+/** Whether a word may name a face or a casting; of castings all but a slip of a usual one. */
+const isFreeName = (kind: "face" | "casting", text: string, cylinders: readonly string[]): boolean => {
+  if (kind === "face") return sides.test(text) || readLabel("cylinder", text, cylinders) !== undefined;
+  return castings.includes(text.toLowerCase()) || nearest(text, castings).length === 0;
+};
+
 const textOf = (words: readonly Piece[]): string => words.map(({ text }) => text).join(" ");
 
-const noLabel = (words: readonly Piece[], { part, quantity, cylinders, line }: HeadAs): Problem => {
-  const wrong = words.find(({ text }) => placeWord(quantity, text) === undefined);
+const noLabel = (words: readonly Piece[], as: HeadAs): Problem => {
+  const { part, quantity, cylinders, line } = as;
+  const { label: kind } = quantity;
+  const wrong = words.find(
+    ({ text }) =>
+      placeWord(quantity, text) === undefined &&
+      !((kind === "face" || kind === "casting") && isFreeName(kind, text, cylinders)),
+  );
+  if (kind === "face" && wrong !== undefined) return notAPlace(as, wrong.text, wrong);
+  const [near] = kind === "casting" ? nearest(wrong?.text ?? "", castings) : [];
   const mend = labelMend(quantity.label, cylinders);
   const which = quantity.label === "valve" ? `${cylinders[0] ?? ""}in` : (cylinders[0] ?? "1");
   const facts = {
     what: `${part} ${quantity.name}`,
     text: wrong?.text ?? "",
     expected: labelsExpected(quantity.label, cylinders),
-    mend: wrong === undefined ? `write such as ${part} ${which}: and what was measured` : mend,
+    mend:
+      wrong === undefined
+        ? `write such as ${part} ${which}: and what was measured`
+        : near === undefined
+          ? mend
+          : `write ${near}`,
   };
   return problem("label-bad", facts, line.placeOf(wrong ?? line.head));
 };

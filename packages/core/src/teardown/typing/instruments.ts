@@ -1,7 +1,14 @@
 // Which instrument a figure was read with: the one chosen last, where it can measure such a thing.
 
 import type { MeasuredPart, MeasuredQuantity, MeasuredValue } from "../../record/index.ts";
-import { type InstrumentCode, instrumentNamed } from "../conformity/instruments.ts";
+import { type InstrumentCode, instrumentNamed, instrumentWords } from "../conformity/instruments.ts";
+
+/** What measures no length of the table. */
+const others = ["burette", "spring tester", "eye"];
+/** What may be named without quotes, alone or among the owner's own words. */
+export const knownInstruments: readonly string[] = [...instrumentWords, ...others];
+export const isKnownInstrument = (text: string): boolean =>
+  instrumentNamed(text) !== undefined || others.includes(text.toLowerCase());
 
 /** The name of an instrument as measurements.csv holds it: the table's word for it, else as it was typed, for a thread has a
  *  colour and an owner's gauge a name. */

@@ -6,6 +6,7 @@ import {
   type MeasuredQuantity,
   type MeasuredUnit,
   type MeasuredValue,
+  decimalsOf,
   isLengthUnit,
 } from "../../record/index.ts";
 import { inUnit } from "./decimal.ts";
@@ -37,6 +38,7 @@ export const measurementOf = (shared: Shared, measured: Measured): TypedMeasurem
   const { at, value, unit, written, typed, column } = measured;
   const { instrument, isChosen } = readWith({ part, quantity, value, chosen: context.instrument });
   const resolution = isChosen ? resolutionIn(unit, context) : undefined;
+  const decimals = unit !== undefined && isLengthUnit(unit) ? decimalsOf(written) : undefined;
   const note = noteOf(shared, measured);
   return {
     teardown: context.teardown,
@@ -47,6 +49,7 @@ export const measurementOf = (shared: Shared, measured: Measured): TypedMeasurem
     quantity: quantity.name,
     value,
     ...(unit === undefined ? {} : { unit }),
+    ...(decimals === undefined ? {} : { decimals }),
     ...(instrument === undefined ? {} : { instrument }),
     ...(resolution === undefined ? {} : { resolution: resolution.value }),
     ...(context.by === undefined ? {} : { by: context.by }),

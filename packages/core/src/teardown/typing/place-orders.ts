@@ -58,8 +58,9 @@ const orders: Readonly<Partial<Record<MeasuredPart, Readonly<Record<string, Orde
 
 export type PlacesOfLine =
   | { readonly ok: true; readonly places: readonly string[] }
-  /** `most`: of the longest order that fits what was named; none where nothing fits. */
-  | { readonly ok: false; readonly most: readonly string[] };
+  /** `most`: of the longest order that fits what was named; none where nothing fits. `fewer`: how many a shorter order takes,
+   *  where the figures are too many for it and too few for the next. */
+  | { readonly ok: false; readonly most: readonly string[]; readonly fewer?: number };
 
 interface Asked {
   readonly part: MeasuredPart;
@@ -80,6 +81,9 @@ export const placesOf = ({ part, quantity, named, count }: Asked): PlacesOfLine 
     .map((order) => order.filter((place) => named.every((word) => place.split("/").includes(word))))
     .filter((order) => order.length > 0);
   const long = fitting.find((order) => order.length >= count);
+  const fewer = fitting.findLast((order) => order.length > 1 && order.length < count)?.length;
+  if (long !== undefined && long.length > count && fewer !== undefined)
+    return { ok: false, most: long, fewer };
   if (long !== undefined) return { ok: true, places: long };
   const longest = fitting.toSorted((a, b) => b.length - a.length)[0];
   return { ok: false, most: longest ?? (exact === undefined ? [] : [exact]) };

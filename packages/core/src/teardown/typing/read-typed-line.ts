@@ -5,7 +5,7 @@ import { type Engine, type MeasuredQuantity, isFormula, quantitiesOf } from "../
 import { crackLine } from "./crack-line.ts";
 import { type MeasurementsOfLine, figureLine, nothingBehind } from "./figure-line.ts";
 import { findingLine, findingsOf } from "./finding-line.ts";
-import { readHead } from "./head.ts";
+import { readHead, takesDistance } from "./head.ts";
 import { type PartWords, beginnings, partWords, usualQuantity } from "./part-words.ts";
 import { readSetting, settingWords } from "./settings.ts";
 import { type Piece, type TypedText, partsOfLine, wordsOf } from "./typed-text.ts";
@@ -34,10 +34,20 @@ interface Asked {
 
 const refused = (...problems: readonly Problem[]): MeasurementsOfLine => ({ ok: false, problems });
 
+/** `pin 2 instead: 2.2485`. */
+const isInstead = ({ text }: Piece): boolean => text.toLowerCase() === "instead";
+
+/** Every measurement of a line with the word takes the place of those before it. */
 const partLine = (asked: Asked): MeasurementsOfLine => {
+  const read = measuredLine(asked);
+  if (!read.ok || !wordsOf(asked.text.head).some(isInstead)) return read;
+  return { ok: true, measurements: read.measurements.map((one) => ({ ...one, instead: true })) };
+};
+
+const measuredLine = (asked: Asked): MeasurementsOfLine => {
   const { text, context, engine } = asked;
   const { tail, note } = text;
-  const words = partWords(wordsOf(text.head));
+  const words = partWords(wordsOf(text.head).filter((word) => !isInstead(word)));
   if (words === undefined) return refused(unknownStart(text));
   if (tail === undefined) return refused(noColon(text, words, asked.engine));
   if (note !== undefined && isFormula(note.text))
@@ -107,18 +117,36 @@ const unknownStart = (text: TypedText): Problem => {
   return problem("typed-start", { text: piece.text, words }, text.placeOf(piece));
 };
 
-/** With the colon where it belongs: behind the part, and its label where it has one. */
+/** With the colon where it belongs: before the first figure, else behind the part and its label. */
 const noColon = (text: TypedText, { part, quantity, rest }: PartWords, engine: Engine): Problem => {
   const words = wordsOf(text.head);
   const of = quantity ?? usualQuantity(part);
   const hasLabel = of !== undefined && of.label !== "none";
   const [label] = hasLabel ? rest : [];
-  const last = label ?? words[words.length - rest.length - 1] ?? text.head;
+  const begin = label ?? words[words.length - rest.length - 1] ?? text.head;
+  const behindLabel = words.filter(({ from }) => from > begin.from);
+  const last = lastOfHead(behindLabel, of) ?? begin;
   const end = last.from + last.text.length;
   const named = text.text.slice(text.head.from, end).trim();
-  const behind = text.text.slice(end).trim();
+  const behind = text.text
+    .slice(end)
+    .trim()
+    .replace(/^at\s+/i, "");
   const line = behind === "" ? `${named}: and the figures behind it` : `${named}: ${behind}`;
   return problem("typed-start", { text: named, words: engine.cylinders, line }, text.placeOf(last));
+};
+
+/** The last word before the figures; undefined where the figures follow at once, or none do. A distance with its `at` is none
+ *  of them where the part has such places. */
+const lastOfHead = (words: readonly Piece[], quantity: MeasuredQuantity | undefined): Piece | undefined => {
+  const isFigure = ({ text }: Piece): boolean => /^[-+<.,]?\d/.test(text);
+  const at = words.findIndex(({ text }) => text.toLowerCase() === "at");
+  if (at >= 0) {
+    const before = words[at - 1];
+    return quantity !== undefined && takesDistance(quantity) ? words[at + 1] : before;
+  }
+  const first = words.findIndex(isFigure);
+  return first < 0 ? undefined : words[first - 1];
 };
 
 /** Of a crank: end play and runout have no first among them. */

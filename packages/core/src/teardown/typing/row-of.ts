@@ -3,10 +3,10 @@
 import { measurementColumns } from "../../record/index.ts";
 import type { TypedMeasurement } from "./typing.ts";
 
-/** The cells by column, in the order of the table. */
+/** The cells by column, in the order of the table; `instead` only where it is said, for it is no column of every file. */
 export const rowOf = (measurement: TypedMeasurement): Readonly<Record<string, string>> => {
   const { teardown, written, label = "", at = "", instrument = "", by = "", note = "" } = measurement;
-  const { date, part, quantity, state } = measurement;
+  const { date, part, quantity, state, instead } = measurement;
   const cells: Readonly<Record<string, string>> = {
     ...{
       teardown: String(teardown),
@@ -20,5 +20,8 @@ export const rowOf = (measurement: TypedMeasurement): Readonly<Record<string, st
     },
     ...{ instrument, resolution: written.resolution, by, state, note },
   };
-  return Object.fromEntries(measurementColumns.map((column) => [column, cells[column] ?? ""]));
+  return {
+    ...Object.fromEntries(measurementColumns.map((column) => [column, cells[column] ?? ""])),
+    ...(instead === true ? { instead: "yes" } : {}),
+  };
 };

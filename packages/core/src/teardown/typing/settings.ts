@@ -5,7 +5,7 @@ import { datesMeant, isFormula, isIsoDate, partStates } from "../../record/index
 import { inDecimals } from "./decimal.ts";
 import { distanceIn, distanceText } from "./distance.ts";
 import { figureProblem } from "./figure-problem.ts";
-import { storedInstrument } from "./instruments.ts";
+import { isKnownInstrument, knownInstruments, storedInstrument } from "./instruments.ts";
 import { type Figure, readFigures } from "./typed-figure.ts";
 import { type Piece, type TypedText } from "./typed-text.ts";
 import type { TypedLength, TypingContext } from "./typing.ts";
@@ -91,7 +91,7 @@ export const readSetting = (line: TypedText, context: TypingContext): Setting | 
   };
   if (tail !== undefined && behind !== "") return undefined;
   const asked = { rest, context, line };
-  const name = first.toLowerCase();
+  const name = first.toLowerCase() === "instrument" ? "with" : first.toLowerCase();
   const setting = Object.hasOwn(settings, name) ? settings[name] : undefined;
   const unit = typedUnit(first);
   if (setting === undefined && unit === undefined) return undefined;
@@ -111,7 +111,8 @@ const bad = (setting: string, asked: Asked, expected: string, example: string): 
 
 const unitSetting = (piece: Piece, { context, line }: Asked): Setting => {
   const unit = typedUnit(piece.text);
-  const text = unit === undefined ? "" : `figures without a unit are in ${nameOfUnit(unit)}`;
+  const text =
+    unit === undefined ? "" : `figures without a unit are in ${unit === "in" ? "inches" : nameOfUnit(unit)}`;
   if (unit !== undefined && isTypedLength(unit)) return holds(text, { ...context, length: unit });
   if (unit !== undefined && isOf(unit, "volume")) return holds(text, { ...context, volume: unit });
   if (unit !== undefined) return holds(text, { ...context, force: unit });
@@ -160,14 +161,21 @@ const instrumentSetting = (asked: Asked): Setting => {
   const { rest, line } = asked;
   const { instrument: _, resolution: __, ...without } = asked.context;
   if (isOff(rest)) return holds("no instrument named", without);
-  const [, name = "", figure = ""] = /^(.*?)\s*((?:[\d.,]+|\d+\/\d+)\s*[a-z"µμ]*)?$/i.exec(rest.text) ?? [];
-  const instrument = storedInstrument(name);
+  const [, name = "", figure = ""] =
+    /^(["“].*["”]|.*?)\s*([-+]?(?:[\d.,]+|\d+\/\d+)\s*[a-z"µμ]*)?$/i.exec(rest.text) ?? [];
+  const [, own] = /^["“](.*)["”]$/.exec(name) ?? [];
+  const instrument = storedInstrument(own ?? name);
   if (instrument === "")
     return bad("with", asked, "the instrument, and what it is read to", "with bore gauge 0.01mm");
   if (isFormula(instrument)) return refused(problem("text-formula", { column: "with" }, line.placeOf(rest)));
+  if (own === undefined && !isKnownInstrument(instrument)) {
+    const words = [...knownInstruments, '"a name of your own"'];
+    const facts = { column: "instrument", text: name, words };
+    return refused(problem("word-unknown", facts, line.placeOf({ text: name, from: rest.from })));
+  }
   if (figure === "") return holds(`measured with ${instrument}`, { ...without, instrument });
   const piece = { text: figure, from: rest.from + rest.text.length - figure.length };
-  const read = oneLength("the resolution", piece, asked);
+  const read: OneLength = /^[-+]/.test(figure) ? { ok: false } : oneLength("the resolution", piece, asked);
   if (!read.ok && read.problem !== undefined) return refused(read.problem);
   if (!read.ok || read.metres < steps.least || read.metres > steps.most)
     return bad(

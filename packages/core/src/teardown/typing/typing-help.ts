@@ -14,7 +14,7 @@ const setting = (example: string, means: string): TypingShape => ({ kind: "setti
 /** Settings first, for an example may need one that stands before it. */
 export const typingHelp: readonly TypingShape[] = [
   setting("mm", "unit of bare figures: mm, in, th (0.001 in), tenths (0.0001 in), um"),
-  setting("with bore gauge 0.01mm", "instrument and what it is read to; with off ends it"),
+  setting("with bore gauge 0.01mm", 'instrument, read to; of your own: with "my gauge" 0.01mm; with off'),
   setting("state cleaned", "as found, cleaned, new part, after machining"),
   setting("by Ann", "who measures; by off ends it"),
   setting("date 2026-03-02", "day of the measuring"),
@@ -25,6 +25,7 @@ export const typingHelp: readonly TypingShape[] = [
     "bore 3: 86.62 86.58 86.56 86.55 86.53 86.52",
     "top, middle, bottom; at each thrust (across the crank), then axial",
   ),
+  part("bore 3 top/thrust instead: 86.61", "takes the place of what was read there before"),
   part("bore 3 unworn: 86.50 86.51", "above the ridge or below ring travel: thrust, axial"),
   part("bore 3 ridge: 0.05", "half the difference across the ridge"),
   part("piston 3 at 11mm: 86.45", "skirt, across the pin, 11 mm from the bottom"),

@@ -109,8 +109,13 @@ export const reRing = (known: Known): Answer | undefined => {
   const grooves = worn.some(({ quantity }) => quantity === "side clearance")
     ? "; side clearance with a new ring too: still outside, the groove is worn"
     : "";
+  const how = `main caps at torque; new gaps at the smallest place, the bottom${grooves}`;
   return {
-    text: `re-ring and hone, main caps at torque; new gaps at the smallest place, the bottom${grooves}`,
+    // marks that are gone are a weak sign alone: the decision weighs them
+    text:
+      worn.length === 0
+        ? `hone when rings go in new, ${how}; alone it is no reason for rings`
+        : `re-ring and hone, ${how}`,
     why: whyText(figuresText(worn), seenText(glazed)),
     labels: labelsIn([...worn, ...glazed]),
     caution: airAndDust,

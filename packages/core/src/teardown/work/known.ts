@@ -49,6 +49,25 @@ export const isInside = (item: TeardownItem): boolean =>
 export const isTooClose = (item: TeardownItem): boolean =>
   item.waits === undefined && !isOutside(item) && deciding(item)?.verdict === "too-close-to-tell";
 
+/** Parts of which one quantity says nothing of what the others ask for: a gap goes with the ring, a groove stays. */
+const apart: readonly MeasuredPart[] = ["ring", "crank"];
+
+/** Whether the part is past its limit at some place: whatever its other places read, it is worked on or replaced. */
+export const isDecided = (item: TeardownItem, figures: readonly TeardownItem[]): boolean =>
+  figures.some(
+    (other) =>
+      other.part === item.part &&
+      other.label === item.label &&
+      (!apart.includes(item.part) || other.quantity === item.quantity) &&
+      isOutside(other),
+  );
+
+/** Nothing is asked that could change nothing. */
+export const withoutIdleSettlements = (item: TeardownItem, figures: readonly TeardownItem[]): TeardownItem =>
+  isDecided(item, figures)
+    ? { ...item, verdicts: item.verdicts.map(({ settlement: _, ...verdict }) => verdict) }
+    : item;
+
 /** New or machined, and outside what is wanted of it, though it might stay in. */
 export const isUnfinished = (item: TeardownItem): boolean =>
   item.waits === undefined && isFresh(item) && !isOutside(item) && deciding(item)?.verdict === "outside";

@@ -4,8 +4,20 @@ import type { MeasuredPart } from "../../record/index.ts";
 import { figuresText } from "../judging/figure-text.ts";
 import { deciding } from "../judging/limits.ts";
 import { partNamed } from "../places.ts";
+import { measuredTogether, timesMeasured } from "../measured-together.ts";
+import { isSpoiling } from "../spoilt.ts";
 import type { PartCount, TeardownItem } from "../teardown.ts";
-import { type Answer, type Known, counted, isTooClose, isUnfinished, labelsIn, wears } from "./known.ts";
+import {
+  type Answer,
+  type Known,
+  counted,
+  isDecided,
+  isTooClose,
+  isUnfinished,
+  isWorn,
+  labelsIn,
+  wears,
+} from "./known.ts";
 
 /** Too close to tell is never work: what would settle it, a line a part and quantity.
  *  @param parts - of the group that is asked  @param settled - parts that are machined or replaced anyhow */
@@ -15,7 +27,11 @@ export const measureBetter = (
   settled: readonly MeasuredPart[],
 ): readonly Answer[] => {
   const open = known.figures.filter(
-    (item) => parts.includes(item.part) && !settled.includes(item.part) && isTooClose(item),
+    (item) =>
+      parts.includes(item.part) &&
+      !settled.includes(item.part) &&
+      isTooClose(item) &&
+      !isDecided(item, known.figures),
   );
   const kinds = [...new Map(open.map((item) => [`${item.part}|${item.quantity}`, item])).values()];
   return kinds.map(({ part, quantity }) => {
@@ -26,8 +42,29 @@ export const measureBetter = (
       text: `measure ${which} better, ${quantity}: ${settledBy(own)}`,
       why: `too close to tell: ${figuresText(own)}`,
       labels,
+      part,
     };
   });
+};
+
+/** Parts past the limit of which a bore is machined or a crank ground. */
+const dear: readonly MeasuredPart[] = ["bore", "piston", "main", "pin", "main bearing", "rod bearing"];
+
+/** One part alone, read once, past its limit: no boring and no grinding on that. Two parts, or two readings, are enough, and
+ *  so is a score beside it.  @source handbook/decision.md 2, G2 (judgement) */
+export const measureAgain = (known: Known, parts: readonly MeasuredPart[]): Answer | undefined => {
+  const worn = known.figures.filter((item) => dear.includes(item.part) && isWorn(item));
+  const [only, ...others] = measuredTogether(worn, known.engine);
+  const isSeen = known.findings.some((one) => one.part === "bore" && isSpoiling(one));
+  if (only === undefined || others.length > 0 || timesMeasured(only) > 1 || isSeen) return undefined;
+  const [{ part, label }] = only;
+  if (!parts.includes(part)) return undefined;
+  return {
+    text: `measure ${partNamed(only[0])} once more, set up anew, before you order`,
+    why: `read once, and past the limit: ${figuresText(only)}`,
+    labels: label === undefined ? [] : [label],
+    part,
+  };
 };
 
 /** The settlements of several figures, each once. */
@@ -46,7 +83,12 @@ export const clearConflicts = (known: Known, parts: readonly MeasuredPart[]): re
         // a misprint of a part that nobody measured stops nothing
         (code !== "limit-misprint" || known.figures.some((item) => item.part === part)),
     )
-    .map(({ text, mend, label }) => ({ text: mend, why: text, labels: label === undefined ? [] : [label] }));
+    .map(({ text, mend, label, part }) => ({
+      text: mend,
+      why: text,
+      labels: label === undefined ? [] : [label],
+      part,
+    }));
 
 /** What the shop gave back or the box held, outside what is wanted of it: told to whoever made it, before assembly. */
 export const returned = (known: Known, parts: readonly MeasuredPart[]): readonly Answer[] => {
@@ -87,8 +129,11 @@ export const measureMissing = (
       labels: count.missing,
     }));
 
-const missingText = ({ part, quantity, missing }: PartCount): string =>
-  `${missing.length === 1 ? partNamed({ part, label: missing[0] ?? "" }) : counted(part, missing)}${quantity === undefined ? "" : `, ${quantity}`}`;
+const missingText = ({ part, quantity, missing }: PartCount): string => {
+  if (part === "crank" && quantity !== undefined && missing.some(Boolean))
+    return `${quantity} at ${counted("main", missing)}`;
+  return `${missing.length === 1 ? partNamed({ part, label: missing[0] ?? "" }) : counted(part, missing)}${quantity === undefined ? "" : `, ${quantity}`}`;
+};
 
 const whyMissing = (
   { part, expected, measured, from, otherCounts }: PartCount,
@@ -96,7 +141,8 @@ const whyMissing = (
 ): string => {
   const told = `${String(measured)} of ${String(expected)} measured`;
   const field = part === "pin" ? "layout.pins" : "layout.mains";
-  if (from !== "usual for the layout") return told;
+  // of the runout the ends count for nothing, so that it tells no number of mains
+  if (from !== "usual for the layout" || part === "crank") return told;
   const others = otherCounts === undefined ? "" : `, ${otherCounts.join(" or ")} by another layout`;
   return `${told}, the usual number${others}; if this engine has fewer: sealtrend engine set ${engine.id} ${field} ${String(measured)}`;
 };

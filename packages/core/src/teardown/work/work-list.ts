@@ -8,7 +8,7 @@ import { aircraftLimits } from "./cautions.ts";
 import { fineSteps, grindCrank, newBearings, rodWork, straighten, thrustWashers } from "./crank-work.ts";
 import { guidesAndSeats, skim, springs, valves } from "./head-work.ts";
 import type { Answer, Known } from "./known.ts";
-import { clearConflicts, measureBetter, measureMissing, returned } from "./measuring.ts";
+import { clearConflicts, measureAgain, measureBetter, measureMissing, returned } from "./measuring.ts";
 import { useAgain } from "./use-again.ts";
 
 interface Row {
@@ -85,7 +85,9 @@ const ofGroup = ({ parts, rows }: Group, known: Known): readonly WorkLine[] => {
     ...returned(known, parts),
     ...measureBetter(known, parts, [...machined, ...renewed]),
   ];
+  const again = measureAgain(known, parts);
   return [
+    ...(again === undefined ? [] : [{ code: "measure-again" as const, ...again }]),
     ...better.map((answer): WorkLine => ({ code: "measure-better", ...answer })),
     ...measureMissing(known, parts, renewed).map((answer): WorkLine => ({
       code: "measure-missing",
