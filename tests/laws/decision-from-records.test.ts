@@ -7,7 +7,7 @@ import type { Row } from "../core/assess/records.ts";
 
 const words = [
   "oil use,none",
-  "oil pressure hot,low",
+  "oil pressure hot,proved low",
   "filter debris,chunks",
   "knock,heavy",
   "coolant loss,some",

@@ -37,9 +37,10 @@ const read = (lines: readonly string[], start: TypingContext = startTyping("2026
 
 /** What the table says of rows, without the lines they stand on. */
 const stored = (measurements: readonly TypedMeasurement[], delimiter: "," | ";", mark: "." | ",") => {
-  const dialect = { delimiter, decimalMark: mark, columns: measurementColumns };
+  const columns = [...measurementColumns, "instead"];
+  const dialect = { delimiter, decimalMark: mark, columns };
   const rows = measurements.map((one) => rowText(rowOf(one), dialect));
-  const text = `${measurementColumns.join(delimiter)}\n${rows.map((row) => `${row}\n`).join("")}`;
+  const text = `${columns.join(delimiter)}\n${rows.map((row) => `${row}\n`).join("")}`;
   const back = readMeasurements(text, "measurements.csv", engine);
   return {
     measurements: back.measurements.map(({ line: _, ...rest }: Measurement) => rest),
@@ -190,7 +191,7 @@ const cell = fc.oneof(
   figure.map((one) => `+${one}`),
   fc.constantFrom("-", "<0.04", ".5"),
 );
-const part = fc.constantFrom("bore 3", "main 4", "pin 1 middle", "ring 2", "ring gap 2 bottom", "guide 1in", "rod bearing 2", "housing rod 1", "head long1 at 75", "bore 1 unworn"); // prettier-ignore
+const part = fc.constantFrom("bore 3", "main 4", "pin 1 middle", "ring 2", "ring gap 2 bottom", "guide 1in", "rod bearing 2", "housing rod 1", "head long1 at 75", "bore 1 unworn", "pin 2 instead"); // prettier-ignore
 
 test("good lines stand in the table to the last digit, with points or with decimal commas", () => {
   fc.assert(
@@ -205,7 +206,7 @@ test("good lines stand in the table to the last digit, with points or with decim
         const measurements = read([
           unit,
           "set 20.5",
-          "with gauge 0.01mm",
+          'with "gauge" 0.01mm',
           ...lines,
           'bore 3: 2 ; set again; with "care"',
         ]);

@@ -19,7 +19,12 @@ export interface Decided {
   readonly scores: Readonly<Record<string, number>>;
   readonly evidence: readonly { readonly row: string; readonly use: string; readonly source?: string }[];
   readonly guards: readonly { readonly code: string }[];
-  readonly flips: readonly { readonly input: string; readonly at: number; readonly where?: string }[];
+  readonly flips: readonly {
+    readonly input: string;
+    readonly at: number;
+    readonly where?: string;
+    readonly to?: string;
+  }[];
   readonly options: readonly { readonly code: string; readonly expectedCost?: number }[];
   readonly comparison?: { readonly difference: number; readonly price: number };
   readonly testWorth?: { readonly change: number; readonly evsi?: number; readonly asked: string };

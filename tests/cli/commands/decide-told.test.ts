@@ -38,15 +38,18 @@ test("tests of years ago that carry the chance are not said to be unseen", async
   ]);
   const text = out.replace(/\s+/g, " ");
   expect(text).toContain("the readings say about 1 in 10");
-  expect(text).toContain("not seen cranking compression of late");
+  expect(text).toContain("not seen bores, ring gaps and bearings measured; cranking compression of late");
 });
 
 test("what flips it only far beyond its range is marked", async () => {
   const text = (await screen("healthy --opened pistons-in --engine-out")).replace(/\s+/g, " ");
-  expect(text).toMatch(/flips if you keep it for good \(re-ring\) · far off: re-ring work at /);
+  expect(text).toMatch(
+    /flips kept for good \(re-ring\) · a taper or a bearing over its limit · measure first: the limit .* · far off: from [\d.]+ years of ownership on/,
+  );
   // one input lies within its range (holds), the next does not
   const held = (await screen("short --engine-out")).replace(/\s+/g, " ");
-  expect(held).toMatch(/flips a re-ring that adds \d+ EUR at sale · far off: /);
+  expect(held).toMatch(/flips watch it: getting the engine out at \d+ EUR instead of 1200 · /);
+  expect(held).not.toContain("far off");
 });
 
 test("test again says what the test costs and may change, where it turns, and what holds without it", async () => {

@@ -84,7 +84,7 @@ test.each([
   [
     ["pump", "limits.offered.bore", "0.25"],
     "limits.offered.bore is a part of limits.offered, which is set as a whole",
-    `sealtrend engine set pump limits.offered '{ "bore": { "unit": "mm", "sizes": [0.25, 0.5] } }'`,
+    String.raw`sealtrend engine set pump limits.offered "{ \"bore\": { \"unit\": \"mm\", \"sizes\": [0.25, 0.5] } }"`,
   ],
   [["pump", "zzz", "1"], 'an engine has no field "zzz"', "sealtrend engine show pump"],
   [["pump", "geometry.bore", "86"], 'geometry.bore "86"', "sealtrend engine set pump geometry.bore 86mm"],

@@ -65,7 +65,10 @@ test("a leak that grows asks to be listened to", async () => {
     );
     expect(err).toBe("");
   }
-  expect(next(await said(desk))).toBe("listen where the air of 3 goes; what it may be: sealtrend show pump");
+  // the step that `show` names first
+  expect(next(await said(desk))).toMatch(
+    /^listen where the air goes on 3, at top dead centre .*; how, and what it may be: sealtrend show pump$/,
+  );
 });
 
 test("what the leak-down found stands before a plan for cranking tests", async () => {
@@ -78,6 +81,6 @@ test("what the leak-down found stands before a plan for cranking tests", async (
   }
   const out = await said(desk);
   expect(out).toContain("Leak-down:\nCylinder 3 is falling");
-  expect(next(out)).toMatch(/^listen where the air of 3 goes/);
+  expect(next(out)).toMatch(/^listen where the air goes on 3/);
   expect(out).toContain("--cylinder 3");
 });

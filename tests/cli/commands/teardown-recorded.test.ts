@@ -84,7 +84,7 @@ test("the document is as its schema says and holds every verdict, the counts, th
   });
   const items = document.items as Record<string, unknown>[];
   const six = items.find(({ part, label }) => part === "rod bearing" && label === "6");
-  expect(six).toMatchObject({ quantity: "thread clearance", standing: "close" });
+  expect(six).toMatchObject({ quantity: "thread clearance", standing: "too-close" });
   expect(six?.value_mm).toBeCloseTo(0.0022 * 25.4, 9);
   const [verdict] = six?.verdicts as {
     probability: number;

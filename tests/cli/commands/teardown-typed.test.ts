@@ -16,7 +16,9 @@ test("six pins and seven mains are thirteen typed lines, each echoed with its ve
     .trimEnd()
     .split("\n");
   expect(echoed).toHaveLength(13);
-  expect(echoed[0]).toBe("  pin 1: diameter 2.2482 in, taper 0.0000, out-of-round +0.0001: inside");
+  expect(echoed[0]).toBe(
+    "  pin 1: diameter 2.2482 in: inside wear, too close to tell as new; taper 0.0000, out-of-round +0.0001: inside",
+  );
   expect(echoed[5]).toBe(
     "  pin 6: diameter 2.2441 in outside (new 2.2480 to 2.2490, wear from 2.2475); taper -0.0039 outside (wear up to 0.0010); out-of-round +0.0021 outside (wear up to 0.0010)",
   );

@@ -57,21 +57,21 @@ test("rings that ran less than 50 h go back, and the comparison stands", () => {
 });
 
 test("a rebuild that is needed stays one, whatever the rings do", () => {
-  const notes = ["2026-05-02,,oil pressure hot,low,,", "2026-05-10,,filter debris,bearing metal,,"];
+  const notes = ["2026-05-02,,oil pressure hot,proved low,,", "2026-05-10,,filter debris,bearing metal,,"];
   const { decision } = decided({ ...openEngine, notes }, out);
   expect(decision).toMatchObject({ verdict: "rebuild", basis: "needed" });
   expect(decision.due).toBeUndefined();
 });
 
-test("no reading in doubt holds back what rests on none; a void test still does", () => {
+test("no reading in doubt holds back what rests on none, nor a test that nobody can make while it is open", () => {
   const tests = [
     ...healthyYears.slice(0, -1),
     { test: "2026-05-01a", cells: "160 160 120 160", gauge: "red" },
   ];
   expect(decided({ ...openEngine, tests }, out).decision.verdict).toBe("re-ring");
   expect(decided({ tests: [] }, out).decision).toMatchObject({
-    verdict: "test-again",
-    reasons: ["test-void"],
+    verdict: "re-ring",
+    reasons: ["rings-disturbed"],
   });
 });
 
@@ -150,11 +150,11 @@ test("what is typed elsewhere says where: a leak-down, a note", () => {
   );
 });
 
-test("by when: at its date, before it is closed, once it is closed, today", () => {
+test("by when: at its date, before it is closed, today", () => {
   expect(decided(openEngine).nextBy).toBe("date");
   expect(decided({ tests: [] }).nextBy).toBe("today");
-  expect(decided({ tests: [] }, asOpen).nextBy).toBe("once-closed");
-  const notes = ["2026-05-02,,oil pressure hot,low,,"];
+  expect(decided({ tests: [] }, asOpen).nextBy).toBe("before-closing");
+  const notes = ["2026-05-02,,oil pressure hot,proved low,,"];
   const measured = decided({ ...openEngine, notes }, asOpen);
   expect(measured.decision.reasons[0]).toBe("outside-the-chance");
   expect(measured.nextBy).toBe("before-closing");

@@ -176,7 +176,9 @@ test("D, E, F, G, H and I: words of the notes", () => {
     ),
   ).toEqual(["D1"]);
   expect(ofNotes(note("blow-by", "none"))).toEqual(["D2"]);
-  expect(ofNotes(note("oil pressure hot", "low"))).toEqual(["E1"]);
+  // the row asks for a proved gauge (handbook/decision.md 2, E1)
+  expect(ofNotes(note("oil pressure hot", "low"))).toEqual([]);
+  expect(ofNotes(note("oil pressure hot", "proved low"))).toEqual(["E1"]);
   expect(ofNotes(note("oil pressure hot", "normal"))).toEqual(["E2"]);
   expect(ofNotes(note("filter debris", "bearing metal"))).toEqual(["F1"]);
   expect(ofNotes(note("oil analysis", "iron rising"))).toEqual(["F2"]);
@@ -262,7 +264,7 @@ test("low oil pressure, bearing metal and knock: rebuild, as example 6", () => {
     heard("2026-05-01", "none none crankcase none"),
   ];
   const notes = [
-    note("oil pressure hot", "low"),
+    note("oil pressure hot", "proved low"),
     note("filter debris", "bearing metal"),
     note("knock", "heavy", { cylinders: "2" }),
     note("gauge proved", "yes"),

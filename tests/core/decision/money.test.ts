@@ -66,6 +66,25 @@ test("work that is needed but cheaper later keeps its word and may wait", () => 
   expect(found.comparison?.difference).toBeCloseTo(420 + 0.06 * 730.2 - (1920 + 0.06 * 1047), 9);
 });
 
+describe("a re-ring with the bottom end open and the engine in", () => {
+  // 620 and what is still to open of head 350 and bottom 250; later 620 + 600, q = .05; the engine out, 600, is no part of it
+  test.each([
+    [["headOff", "bottomOpen"], 620],
+    [["bottomOpen"], 970],
+    // the engine out already, and nobody knows yet whether it must come out
+    [["headOff", "bottomOpen", "engineOut"], 620],
+    [["headOff"], 1470],
+  ] as const)("%s: %s today", (done, price) => {
+    const found = decide({ ...healthyOpen, done });
+    expect(found.comparison?.price).toBe(price);
+    const isIn = done.some((job) => job === "bottomOpen") && !done.some((job) => job === "engineOut");
+    const again = isIn ? 1220 : 1820;
+    // top end 750 x 1.05, rings again + q again + e (rebuild 3800 - again)
+    const later = 0.3 * 787.5 + 0.7 * (1.05 * again + 0.2 * (3800 - again));
+    expect(costOf(found, "leave-it")).toBeCloseTo(0.0852159101 * later, 6);
+  });
+});
+
 describe("several cylinders", () => {
   const line = healthyOpen.wear.kind === "lines" ? healthyOpen.wear.lines[0] : undefined;
   if (line === undefined) throw new Error("no line");
@@ -113,6 +132,30 @@ describe("kept for good", () => {
     } as const;
     // Lr = .8 x 32, u = 1 - 12/25.6
     expect(decide(typed).keep).toMatchObject({ yearsLeft: 12, lifeAfter: 25.6, used: 1 - 12 / 25.6 });
+  });
+
+  test("the years left at which it turns do not hang on the years left", () => {
+    // rho = 1 - tau/(.8 (20 + tau)) at rho = .372057: tau = .5023544 x 20/(1 - .5023544) = 20.1892
+    const left = (years: number, interest: number) =>
+      decide({
+        ...keptForGood,
+        interest,
+        wear: { kind: "typed", probability: 0.1 },
+        ownership: { kind: "for-good", age: 20, left: years },
+      }).keep;
+    for (const years of [5, 12, 19, 22, 40]) expect(left(years, 0)?.flipYears).toBeCloseTo(20.1892, 3);
+    for (const interest of [0, 0.01, 0.03, 0.08]) {
+      const turns = left(9, interest)?.flipYears ?? NaN;
+      expect(left(turns - 0.01, interest)?.pays).toBe("yes");
+      expect(left(turns + 0.01, interest)?.pays).toBe("no");
+      expect(left(turns, interest)?.used).toBeCloseTo(left(turns, interest)?.priceRatio ?? NaN, 9);
+    }
+  });
+
+  test("where new rings outlast the old ones by enough it pays at any number of years left", () => {
+    // f (1 - rho) = 2 x .627943 > 1
+    const { keep } = decide({ ...keptForGood, ownership: { kind: "for-good", age: 20, lifeFactor: 2 } });
+    expect([keep?.pays, keep?.flipYears]).toEqual(["yes", undefined]);
   });
 
   test("without prices the user's own ratio decides", () => {

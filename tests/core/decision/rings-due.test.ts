@@ -18,6 +18,7 @@ test("rings that were disturbed go in new: nothing is compared, and only what ne
     due: { price: 1020 },
   });
   expect(decide({ ...due, rows: rows("E1", "F1") })).toMatchObject({ verdict: "rebuild", basis: "needed" });
-  expect(decide({ ...due, trust: "void" }).verdict).toBe("test-again");
+  // open it cannot be tested, so no test holds it back
+  expect(decide({ ...due, trust: "void" }).verdict).toBe("re-ring");
   expect(decide({ ...due, trust: "doubtful" }).verdict).toBe("re-ring");
 });

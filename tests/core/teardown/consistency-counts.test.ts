@@ -67,6 +67,11 @@ test("what the owner counted always wins", () => {
   });
 });
 
+test("fewer pins than half of the cylinders, by the owner's count, are master rods: a big end a pin", () => {
+  expect(expectedJournals({ ...banked(9), layout: { pins: 1 } })).toMatchObject({ pins: 1, bigEnds: 1 });
+  expect(expectedJournals({ ...banked(4, 4), layout: { pins: 4 } })).toMatchObject({ bigEnds: 8 });
+});
+
 test("rods in pairs: the first cylinder of each bank sits on the first pin", () => {
   const eight = banked(4, 4);
   expect(["1", "4", "5", "8"].map((label) => pinOf(eight, label))).toEqual(["1", "4", "1", "4"]);
@@ -104,6 +109,7 @@ test("a pin that was not measured is named, and one beyond the count is a slip",
       missing: ["4"],
       beyond: [],
       from: "usual for the layout",
+      field: "layout.pins",
     },
     {
       part: "main",
@@ -113,6 +119,7 @@ test("a pin that was not measured is named, and one beyond the count is a slip",
       missing: [],
       beyond: ["6"],
       from: "usual for the layout",
+      field: "layout.mains",
     },
   ]);
   expect(countConflicts(counts, engine)).toMatchObject([

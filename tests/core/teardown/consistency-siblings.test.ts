@@ -59,12 +59,9 @@ test("one reading far from its fellows is doubtful, a journal that is thinner al
 const sized = { clearances: [limit("pin", "diameter", { fresh: [57.982, 58] })] };
 test("with two slips the right ones are not accused", () => {
   const four = row(pins, [57.49, 57.99, 57.49, 57.985], { instrument: "micrometer" });
-  expect(four.map((item) => wholeTurn(item, four, sized)?.meant?.map((value) => value * 1000))).toMatchObject([
-    [expect.closeTo(57.99, 6)],
-    undefined,
-    [expect.closeTo(57.99, 6)],
-    undefined,
-  ]);
+  expect(four.map((item) => wholeTurn(item, four, sized)?.meant?.map((value) => value * 1000))).toMatchObject(
+    [[expect.closeTo(57.99, 6)], undefined, [expect.closeTo(57.99, 6)], undefined],
+  );
 });
 
 test("a crank that is ground all over is not a turn off", () => {

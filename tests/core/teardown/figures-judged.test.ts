@@ -139,6 +139,15 @@ describe("what would settle it", () => {
     expect(insideByFeeler({ low: mm(0.39), high: mm(0.4) }, limits)).toBeLessThan(0.05);
   });
 
+  test("one leaf that settles it either way is named once", () => {
+    // by hand: 0.9 to 1.1 mm, limit 1.00: of 0.1 mm below a leaf of 1.00 the feel of 0.006 mm puts 0.4 · 6 % beyond it
+    const between = { low: mm(0.9), high: mm(1.1) };
+    const of = { part: "ring", quantity: "end gap", kind: "reading", unit: "mm" } as const;
+    const figure = { value: mm(1), uncertainty: feelerUncertainty(between), between };
+    const { settlement } = limitVerdict(figure, { kind: "wear", limits: { high: mm(1) } }, of);
+    expect(settlement?.text).toBe("try a 1.00 mm leaf: inside if it does not go, outside if it goes");
+  });
+
   test("neighbouring leaves that straddle the limit leave it to the shop", () => {
     const between = { low: mm(0.05), high: mm(0.06) };
     const of = { part: "head", quantity: "gap", kind: "reading", unit: "mm" } as const;

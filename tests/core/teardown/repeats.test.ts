@@ -169,6 +169,16 @@ test("a caliper is never for journals", () => {
   ]);
   const [pin1] = judged.items;
   const settled = pin1?.verdicts.flatMap(({ settlement }) => settlement?.text ?? []) ?? [];
-  expect(settled.length).toBeGreaterThan(0);
-  for (const text of settled) expect(text).not.toContain("caliper");
+  // above both limits by 0.05 mm and on one of them: any micrometer tells the first
+  expect(settled).toEqual([
+    "a caliper is never for journals: micrometer 0.01 mm",
+    "a caliper is never for journals: use a micrometer",
+  ]);
+});
+
+test("a gap that cannot be is told by its two leaves, and the ring by its cylinder", () => {
+  const judged = judgedAs(measured([["ring", "3", "1/bottom", "end gap", "4.50..4.60"]]));
+  expect(judged.conflicts).toMatchObject([
+    { text: containing("ring 1 of cylinder 3, bottom end gap 4.50 to 4.60 mm cannot be") },
+  ]);
 });

@@ -39,7 +39,7 @@ test("what stops the job stands first: crack, scores, shells", () => {
 });
 
 test("a misprinted limit stops that limit alone", () => {
-  const [wear] = [limit("main", "diameter", { wear: [57.95, undefined] })];
+  const wear = limit("main", "diameter", { wear: [57.95, undefined] });
   const printed: ClearanceLimit = {
     ...limit("main", "diameter", { fresh: [57.982, 58] }),
     also: { new: { low: inch(2.1828), high: inch(2.2835) }, unit: "in" },
@@ -50,10 +50,7 @@ test("a misprinted limit stops that limit alone", () => {
       "also.new.high": "2.2835",
     },
   };
-  const [item] = judgedAs(
-    measured(journal("main", "1", 57.965)),
-    bare([printed, ...(wear === undefined ? [] : [wear])]),
-  ).items;
+  const [item] = judgedAs(measured(journal("main", "1", 57.965)), bare([printed, wear])).items;
   expect(item?.waits).toBeUndefined();
   expect(item?.standing).toBe("inside-wear");
   expect(item?.verdicts).toMatchObject([
@@ -82,4 +79,17 @@ test("one worn bore among eight is a doubt, not a contradiction: its verdict sta
   expect(judged.conflicts).toMatchObject([{ code: "swapped-digits", label: "3", weight: "doubtful" }]);
   expect(find(judged.items, "bore", "diameter", "3")).toMatchObject([{ standing: "outside" }]);
   expect(codes(judged)).toContain("bore-oversize");
+});
+
+// limits 0.018 mm apart, 3.92 · 4.8 um = 0.0188: one reading of a 0.01 mm micrometer never shows it, two do
+test("an instrument that settles it with more readings is not called unable", () => {
+  const coarse = bare([limit("main", "diameter", { fresh: [57.982, 58] })]);
+  const by = (resolution: number) =>
+    judgedAs(measured(journal("main", "1", 57.99), { resolution }), coarse).items[0]?.verdicts;
+  expect(by(0.01)).toMatchObject([{ settlement: { text: "micrometer 0.01 mm, 2 readings at each place" } }]);
+  expect(by(0.01)?.[0]?.neverInside).toBeUndefined();
+  const narrow = bare([limit("main", "diameter", { fresh: [57.982, 57.99] })]);
+  const [verdict] =
+    judgedAs(measured(journal("main", "1", 57.986), { resolution: 0.01 }), narrow).items[0]?.verdicts ?? [];
+  expect(verdict).toMatchObject({ neverInside: true, neverBy: "micrometer 0.01 mm" });
 });

@@ -90,3 +90,34 @@ test("end play, runout and side play each bring their own work", () => {
     "rods",
   ]);
 });
+
+test("a size by some of the pins is told as such, and the rest are measured first", () => {
+  const [first, second] = workOf(journal("pin", "1", 47.93, 47.93));
+  expect(workOf(journal("pin", "1", 47.93, 47.93)).map(({ code }) => code)).toContain("grind-crank");
+  const lines = workOf([...journal("pin", "1", 47.93, 47.93), ...journal("pin", "2", 47.93)]);
+  expect(lines.map(({ code }) => code)).toEqual(["measure-missing", "grind-crank"]);
+  expect(lines[0]?.text).toBe("measure pins 3 and 4, diameter, first: -0.25 mm by 2 of 4 so far");
+  expect(lines[1]?.text).toBe(
+    "look for cracks before paying, then grind all pins to -0.25 mm so far (47.732 to 47.750 mm; by 2 of 4); shells of the same size, fillets as they were",
+  );
+  expect([first?.code, second?.code]).toEqual(["measure-again", "measure-missing"]);
+});
+
+test("figures that wait are not counted for a size", () => {
+  const lines = workOf([
+    ...["1", "2", "3"].flatMap((label) => journal("pin", label, 47.93, 47.93)),
+    ...journal("pin", "4", 47.98),
+    ...journal("pin", "4", 47.48),
+  ]);
+  expect(lines.find(({ code }) => code === "grind-crank")?.text).toContain("by 3 of 4");
+});
+
+test("what settles several figures is told once, of the one nearest its limit", () => {
+  const lines = workOf(
+    ["1", "2", "3", "4"].flatMap((label) => journal("pin", label, 47.952, label === "3" ? 47.951 : 47.953)),
+  );
+  const [better] = lines;
+  expect(better?.code).toBe("measure-better");
+  expect(better?.text).not.toContain("; or ");
+  expect(better?.why).toContain("too close to tell: pin 3 front/90 diameter 47.951 mm");
+});

@@ -6,8 +6,10 @@ import {
   type KindHistory,
   type NextTest,
   type PressureUnit,
+  type TestAssessment,
   assessHistory,
   assessTest,
+  beforeOpening,
   shownTests,
 } from "@sealtrend/core";
 import type { Command } from "../command.ts";
@@ -16,6 +18,8 @@ import { historyScreen } from "../render/history/history.ts";
 import { pressureUnit } from "../render/units.ts";
 import { pickRecord, pickTest, saidAside } from "./pick.ts";
 import { usage } from "./usage.ts";
+
+type Step = Omit<NextTest, "by">;
 
 export const history: Command = {
   name: "history",
@@ -52,12 +56,13 @@ export const history: Command = {
   },
 };
 
-/** Where a cylinder alarms, the step that `show` names first of the newest test. */
-const stepOf = ({ record, cranking, leakDown }: HistoryAssessment): NextTest | undefined => {
-  const kinds = [cranking, leakDown].flatMap((kind) => kind ?? []);
-  const isFound = kinds.some(({ result }) => result.cylinders.some(({ alarms }) => alarms.length > 0));
-  return isFound ? shownTests(assessTest(record, pickTest(record, undefined)).nextTests)[0] : undefined;
-};
+/** The step that `show` names first of the newest test. */
+const stepOf = ({ record }: HistoryAssessment): Step | undefined =>
+  record.tests.length === 0 ? undefined : firstStep(assessTest(record, pickTest(record, undefined)));
+
+/** As the screen of the test names it. */
+const firstStep = (assessment: TestAssessment): Step | undefined =>
+  shownTests(assessment.nextTests)[0] ?? beforeOpening(assessment);
 
 /** @throws Stop 2 for a cylinder the engine does not have */
 const cylinderNamed = ({ engine }: EngineRecord, label: string | undefined): string | undefined => {

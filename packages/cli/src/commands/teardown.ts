@@ -14,7 +14,7 @@ import { echoOf } from "./teardown-steps/echo-of.ts";
 import { givenLines } from "./teardown-steps/given-lines.ts";
 import { type MeasuredEngine, measuredEngine } from "./teardown-steps/measured-engine.ts";
 import { readLines } from "./teardown-steps/read-lines.ts";
-import { areRecordedAlready } from "./teardown-steps/recorded-already.ts";
+import { freshLines } from "./teardown-steps/recorded-already.ts";
 import { saveMeasurements } from "./teardown-steps/save-measurements.ts";
 import { startContext } from "./teardown-steps/start-context.ts";
 import { teardownAnswer } from "./teardown-steps/teardown-answer.ts";
@@ -54,29 +54,32 @@ export const teardown: Command = {
       ...{ engine: place.engine, carried: carried.context },
     });
     const say = sayTo(args, io, given.kind);
+    const skips = given.kind === "lines" && !args.flag("again");
     say(carried.said.flatMap((line) => prose(line, io.width)));
     const echo = (measurements: readonly TypedMeasurement[], entry: Entry): void => {
-      say(echoOf(measurements, entry, { ...place, width: io.width, units: args.text("units") }));
+      say(echoOf(measurements, entry, { ...place, skips, width: io.width, units: args.text("units") }));
     };
-    const known = { engine: place.engine, start, echo, say };
-    const entry = given.kind === "lines" ? readLines(given, known) : await askLines(io, known);
+    const note = args.flag("again") ? { note: "measured again" } : {};
+    const known = { engine: place.engine, start, ...note, echo, say };
+    const all = given.kind === "lines" ? readLines(given, known) : await askLines(io, known);
+    const { entry, recorded: left } = skips
+      ? freshLines(all, place.measurements)
+      : { entry: all, recorded: 0 };
     const typed = typedMeasurements(entry);
     const read = given.kind === "lines" ? given.asides : [];
-    const asides = [...which.asides, ...read, ...daysAhead(typed, io.today)];
+    const twice = left === 0 ? [] : [recordedSaid(left, typed.length === 0 ? "nothing else" : "others")];
+    const asides = [...which.asides, ...read, ...daysAhead(typed, io.today), ...twice];
     const last = typed.at(-1);
     if (last === undefined) {
-      if (given.kind === "lines") throw noFigure(given.file);
+      if (given.kind === "lines" && left === 0) throw noFigure(given.file);
       return recorded(args, io, place, asides);
     }
-    if (given.kind === "lines" && !args.flag("again") && areRecordedAlready(typed, place.measurements))
-      return recorded(args, io, place, [...asides, recordedSaid(typed.length)]);
     const saved = await saveMeasurements({
       logbook: place.logbook,
       engine: place.engine,
       entry,
       command: commandLine(args, place.id),
       ...(given.kind === "lines" ? { source: given.file } : {}),
-      ...(args.flag("again") ? { note: "measured again" } : {}),
     });
     return teardownAnswer(args, io, {
       place: measuredEngine(args, place.logbook),
@@ -87,8 +90,12 @@ export const teardown: Command = {
   },
 };
 
-const recordedSaid = (figures: number): string =>
-  `${figures === 1 ? "this one figure is" : `these ${counted(figures, "figure")} are`} recorded already; nothing was saved (--again adds ${figures === 1 ? "it as a repeat" : "them as repeats"})`;
+/** On a terminal who types a line again means it; a file is entered twice by a slip. */
+const recordedSaid = (figures: number, besides: "nothing else" | "others"): string => {
+  const them = figures === 1 ? "this one figure is" : `these ${counted(figures, "figure")} are`;
+  const saved = besides === "nothing else" ? "nothing was saved" : "only the others were saved";
+  return `${them} recorded already; ${saved} (--again adds ${figures === 1 ? "it as a repeat" : "them as repeats"})`;
+};
 
 const demoSaid = "the demo is invented: nothing is entered there; this judges what it holds";
 

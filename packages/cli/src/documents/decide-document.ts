@@ -7,6 +7,7 @@ import {
   type MeasureNow,
   type PressureUnit,
   type Swing,
+  type Turn,
   type WearChannel,
   fromSi,
   judgedOf,
@@ -85,6 +86,7 @@ export const decideDocument = (
       ...(flip.unit === "ln" ? limitDocument(assessment, flip.at, flip.value ?? flip.at) : {}),
       text: plain(flipText(flip, assessment, unit)),
     })),
+    turns: assessment.turns.map((turn) => turnDocument(turn, assessment)),
     keep,
     keepFromAge: decision.keepFromAge,
     due: decision.due,
@@ -152,6 +154,7 @@ const nextDocument = ({ decision, nextTest, nextBy, nextAction }: DecisionAssess
     by: nextTest.date,
     when: nextBy,
     action: nextAction,
+    since: nextTest.since,
     meter: nextTest.meter,
     why,
     step,
@@ -177,6 +180,7 @@ const comparisonDocument = (comparison: Comparison | undefined, assessment: Deci
         difference: comparison.difference,
         price: comparison.price,
         margin: comparison.margin,
+        edge: comparison.edge,
         breakEven: comparison.breakEven,
         tornado: comparison.swings.map((swing) => swingDocument(swing, assessment)),
       };
@@ -192,6 +196,13 @@ const swingDocument = ({ input, value, low, high, flip }: Swing, assessment: Dec
     flip: flip === undefined ? undefined : placed(flip),
   };
 };
+
+const turnDocument = ({ verdict, input, ...turn }: Turn, assessment: DecisionAssessment) => ({
+  ...turn,
+  input: input === "years" ? "horizon" : input,
+  code: verdict,
+  ...(input === "limit" ? limitDocument(assessment, turn.at, turn.value) : {}),
+});
 
 /** The limit in the unit of its kind. */
 const channelDocument = ({ limit, ...channel }: WearChannel) => ({

@@ -16,7 +16,7 @@ import { speedDocument } from "./speed-document.ts";
 
 /** The top level is the cranking history, or the leak-down where there is no other.
  *  @param step - what `show` names first of the newest test, where a cylinder alarms */
-export const historyDocument = (assessment: HistoryAssessment, step?: NextTest): object => {
+export const historyDocument = (assessment: HistoryAssessment, step?: Omit<NextTest, "by">): object => {
   const { record, cranking, leakDown } = assessment;
   const { interval, ...figures } = assessment.repeatability;
   const repeatability = { ...figures, low: interval?.low, high: interval?.high };

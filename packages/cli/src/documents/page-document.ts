@@ -82,9 +82,12 @@ const stripsDocument = (chart: StripsBlock): object => {
     quantity,
     unit: quantity === "pressure" ? "kPa" : "1",
     tests: tests.map(({ gauge, ...test }) => ({ ...test, gauge: gauges[gauge] })),
-    cylinders: cylinders.map(({ label, values, course, nothing }) => ({
+    cylinders: cylinders.map(({ label, values, course, nothing, ends, before }) => ({
       label,
       course,
+      first: ends?.first,
+      last: ends?.last,
+      before,
       values: values.map(value),
       heldNothing: nothing.map((place) => tests[place]?.date),
     })),

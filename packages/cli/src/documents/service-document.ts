@@ -1,7 +1,6 @@
 // The JSON of `service`, sealtrend/service@1.
 
-import type { Engine, Service } from "@sealtrend/core";
-import { runsIn } from "../render/service.ts";
+import { type Engine, type Service, runsIn } from "@sealtrend/core";
 
 /** @param file - the file written to, as shown */
 export const serviceDocument = (service: Service, engine: Engine, file: string) => ({

@@ -73,6 +73,10 @@ export const showDocument = (assessment: TestAssessment, schema = "sealtrend/sho
     causes: causesDocument(assessment),
     diagnosis: diagnosisDocument(assessment),
     nextTests: assessment.nextTests,
+    workAfter:
+      assessment.workAfter === undefined
+        ? undefined
+        : { date: assessment.workAfter.date, what: assessment.workAfter.what },
     cautions: [
       ...assessment.cautions,
       ...(record.engine.use === "aircraft"

@@ -85,7 +85,7 @@ export const forget = ({ fs }: World, path: string): void => {
 const anHour = 60 * 60 * 1000;
 
 const litter = [
-  /^\..+\.(csv|json|lock|pending)\.(?:[0-9a-f-]{36}\.)?\d+\.tmp$/,
+  /^\..+\.(csv|json|lock|pending|html?|txt)\.(?:[0-9a-f-]{36}\.)?\d+\.tmp$/,
   /\.lock-[0-9a-f]{12}\.lock$/, // of a process killed while it removed a dead one's lock
 ];
 

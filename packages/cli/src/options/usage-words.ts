@@ -44,7 +44,7 @@ export const usageWords = {
   "option-value-empty": (typed: string, sample: string) => ({
     found: `the value of ${code(typed)} is empty`,
     expected: `a value such as ${sample}`,
-    mend: `write ${typed} ${sample}, or leave ${typed} out`,
+    mend: `write ${typed} ${sample}, or do without ${typed}`,
   }),
   "option-takes-no-value": (typed: string, value: string) => ({
     found: `${code(typed)} takes no value, but has ${code(value)}`,

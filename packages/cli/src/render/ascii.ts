@@ -10,6 +10,7 @@ const twins: Readonly<Record<string, string>> = {
   "—": "-",
   "×": "x",
   "°": " deg ",
+  "†": "*",
   µ: "u",
   μ: "u",
   "→": "->",

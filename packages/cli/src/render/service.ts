@@ -1,21 +1,9 @@
 // What a service means for the readings, and what to do next.
 // 25 h or 1000 km of run-in, and the baseline after 50 h or 3000 km, are judgement: no published figure stands behind them.
 
-import { type Engine, type MeterUnit, type Service, startsAnew } from "@sealtrend/core";
+import { type Engine, type Service, runInSpans, runsIn, startsAnew } from "@sealtrend/core";
 import { wrapText } from "./table.ts";
 import { count, cylinders, joined, sentence } from "./words.ts";
-
-const ringWorks: readonly string[] = ["re-ring", "rebore", "rebuild"];
-/** Whether new rings or bores have to run in. */
-export const runsIn = ({ what }: Service): boolean => ringWorks.includes(what);
-
-/** How long until rings and seats have bedded in, and until the new baseline, in the engine's own meter. */
-const spans: Readonly<Record<MeterUnit | "either", { readonly runIn: string; readonly baseline: string }>> = {
-  h: { runIn: "25 h", baseline: "50 h" },
-  km: { runIn: "1000 km", baseline: "3000 km" },
-  mi: { runIn: "620 mi", baseline: "1900 mi" },
-  either: { runIn: "25 h or 1000 km", baseline: "50 h or 3000 km" },
-};
 
 export interface ServiceOptions {
   /** Names of the tests made on the day of the work. */
@@ -29,7 +17,7 @@ export const serviceLines = (
   engine: Engine,
   { sameDay, width }: ServiceOptions,
 ): readonly string[] => {
-  const { runIn, baseline } = spans[engine.meter ?? "either"];
+  const { runIn, baseline } = runInSpans[engine.meter ?? "either"];
   const anew = service.newBaseline.length > 0;
   const next = !anew
     ? `sealtrend history ${engine.id} shows it in its place`

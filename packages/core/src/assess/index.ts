@@ -74,8 +74,9 @@ export {
   type PricesKnown,
 } from "./deciding/decision-assessment.ts";
 export { type LowEverywhere } from "./deciding/low-everywhere.ts";
-export { type MeasureLimit, type MeasureNow } from "./deciding/measure-now.ts";
-export { type NextAction } from "./deciding/next-action.ts";
+export { type MeasureNow } from "./deciding/measure-now.ts";
+export { type MeasureLimit } from "./deciding/measure-limits.ts";
+export { type NextAction } from "./deciding/own-step.ts";
 export { type NextBy } from "./deciding/next-by.ts";
 export { type NotItself } from "./deciding/not-itself.ts";
 export { type OddTest } from "./deciding/odd-test.ts";

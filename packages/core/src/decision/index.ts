@@ -20,6 +20,7 @@ export type { EvidenceLine, LadderRow } from "./evidence/row.ts";
 export type { PlaceScore, Scores, State } from "./evidence/scores.ts";
 export type { BreakEven } from "./money/break-even.ts";
 export type { Comparison } from "./money/comparison.ts";
+export { wayInto } from "./money/jobs.ts";
 export type { Keep } from "./money/keep.ts";
 export type { LayupPlan } from "./money/layup.ts";
 export type { Flip } from "./money/tipping.ts";

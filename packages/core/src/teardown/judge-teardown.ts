@@ -59,7 +59,10 @@ export const judgeTeardown = (
   );
   const finished = (one: Made): TeardownItem => {
     const waits = [one.item, ...one.sources].some((source) => waitsFor(source, conflicts));
-    return standing(withDiagonals(judged(one, engine, sizeOf(one.item)), faces), waits ? "figures" : undefined);
+    return standing(
+      withDiagonals(judged(one, engine, sizeOf(one.item)), faces),
+      waits ? "figures" : undefined,
+    );
   };
   const deciding = (all: readonly TeardownItem[]): readonly TeardownItem[] =>
     decidingFigures(

@@ -23,9 +23,10 @@ export const lengthNumber = (metres: number, unit: LengthUnit): string => {
 export const lengthText = (metres: number, unit: LengthUnit): string =>
   `${lengthNumber(metres, unit)} ${unit}`;
 
-/** Two of them with one number of digits: `47.732 to 47.750 mm`. */
+/** Two of them with one number of digits: `47.732 to 47.750 mm`; one where they read the same. */
 export const rangeText = (low: number, high: number, unit: LengthUnit): string => {
   const texts = [low, high].map((metres) => lengthNumber(metres, unit));
   const places = Math.max(...texts.map((text) => text.split(".")[1]?.length ?? 0));
-  return `${writeNumber(low, unit, places)} to ${writeNumber(high, unit, places)} ${unit}`;
+  const [from, to] = [low, high].map((metres) => writeNumber(metres, unit, places));
+  return from === to ? `${from ?? ""} ${unit}` : `${from ?? ""} to ${to ?? ""} ${unit}`;
 };

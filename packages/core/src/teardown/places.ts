@@ -30,8 +30,16 @@ export const atNamed = ({ part, at = "" }: Pick<Place, "part" | "at">): string =
   return `${word === "" ? "" : `${word} `}at ${distance} mm`;
 };
 
-/** `bore 3 top/thrust`, `piston 3 at 11 mm`. */
-export const placeNamed = ({ part, label, at }: Place): string =>
+/** `bore 3 top/thrust`, `piston 3 at 11 mm`, `ring 1 of cylinder 3, bottom`. */
+export const placeNamed = (place: Place): string => {
+  const { part, label, at } = place;
+  if (part !== "ring" || label === undefined || at === undefined) return placeTyped(place);
+  const [ring = "", ...depth] = at.split("/");
+  return [`ring ${ring} of cylinder ${label}`, ...depth].join(", ");
+};
+
+/** As a line begins that is typed: `ring 3 1/bottom`. */
+export const placeTyped = ({ part, label, at }: Place): string =>
   [
     partNamed({ part, ...(label === undefined ? {} : { label }) }),
     atNamed({ part, ...(at === undefined ? {} : { at }) }),

@@ -137,6 +137,10 @@ describe("a fault marks what is wrong and says what to type", () => {
     ["rod bearing 2 at 0.04", '2 | no colon behind "rod bearing 2" | write rod bearing 2: 0.04'],
     ["piston 3 at 11mm 86.45", '11mm | no colon behind "piston 3 at 11mm" | write piston 3 at 11mm: 86.45'],
     ["bore 3 top 86.62 86.60", 'top | no colon behind "bore 3 top" | write bore 3 top: 86.62 86.60'],
+    [
+      "bore 3 instead",
+      'instead | no colon behind "bore 3 instead" | write bore 3 instead: and the figures behind it',
+    ],
     ["bore 3 crosshatch full", '3 | no colon behind "bore 3" | write bore 3: crosshatch full'],
     [
       "with bore guage 0.01mm",

@@ -13,13 +13,14 @@ import { type Entry, takeBack, takeLine, typedBack } from "./typed-entry.ts";
 
 interface Asked {
   readonly engine: Engine;
+  readonly note?: string;
   readonly start: TypingContext;
   readonly say: (lines: readonly string[]) => void;
   readonly echo: (measurements: readonly TypedMeasurement[], entry: Entry) => void;
 }
 
 /** @throws Stop 2 where the input ends: what was typed is given back */
-export const askLines = async (io: Io, { engine, start, say, echo }: Asked): Promise<Entry> => {
+export const askLines = async (io: Io, { engine, start, note, say, echo }: Asked): Promise<Entry> => {
   const { width } = io;
   say([
     ...prose(
@@ -41,7 +42,8 @@ export const askLines = async (io: Io, { engine, start, say, echo }: Asked): Pro
       say(taken === undefined ? ["nothing to take back"] : prose(`taken back: ${taken.text}`, width));
       entry = taken?.entry ?? entry;
     } else {
-      const took = takeLine(answer, entry, { line: entry.taken.length + 1, engine });
+      const at = { line: entry.taken.length + 1, engine, ...(note === undefined ? {} : { note }) };
+      const took = takeLine(answer, entry, at);
       if (took.kind === "fault") say(faultText(took.problems, width).trimEnd().split("\n"));
       if (took.kind === "context") say(prose(took.text, width));
       if (took.kind === "measured") echo(took.measurements, took.entry);

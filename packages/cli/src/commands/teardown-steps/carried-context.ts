@@ -19,7 +19,7 @@ export const carriedContext = (args: Args, recorded: readonly Measurement[], tea
   const state = args.text("state") === undefined ? own[0]?.state : undefined;
   const words = [
     ...(state === undefined ? [] : [`state ${state}`]),
-    ...(length === undefined ? [] : [`figures without a unit in ${unitWords[length] ?? length}`]),
+    ...(length === undefined ? [] : [`figures without a unit in\u00a0${unitWords[length] ?? length}`]),
   ];
   return {
     context: { ...(state === undefined ? {} : { state }), ...(length === undefined ? {} : { length }) },

@@ -1,16 +1,25 @@
 // The answer to a line that was just taken: judged with what it is compared with and no more, so that the last of two hundred
 // lines is answered as fast as the first.
 
-import { type MeasuredPart, type Measurement, type TypedMeasurement, judgeTeardown } from "@sealtrend/core";
+import {
+  type ConflictCode,
+  type MeasuredPart,
+  type Measurement,
+  type TypedMeasurement,
+  judgeTeardown,
+} from "@sealtrend/core";
 import { clean } from "../../render/clean.ts";
 import { prose } from "../../render/prose.ts";
 import { repeatTexts } from "../../render/teardown/teardown-repeats.ts";
 import { echoLines } from "../../render/teardown/teardown-echo.ts";
 import type { MeasuredEngine } from "./measured-engine.ts";
+import { areRecordedAlready } from "./recorded-already.ts";
 import { type Entry, asRecorded, typedMeasurements } from "./typed-entry.ts";
 
 interface Known extends Pick<MeasuredEngine, "engine" | "measurements"> {
   readonly width: number;
+  /** Whether a line that is recorded already is left out. */
+  readonly skips: boolean;
   /** The value of --units. */
   readonly units: string | undefined;
 }
@@ -19,19 +28,27 @@ interface Known extends Pick<MeasuredEngine, "engine" | "measurements"> {
 export const echoOf = (
   measurements: readonly TypedMeasurement[],
   entry: Entry,
-  { engine, measurements: before, width, units }: Known,
+  { engine, measurements: before, width, units, skips }: Known,
 ): readonly string[] => {
   const [first] = measurements;
   if (first === undefined) return ["  nothing taken"];
+  const head = clean((entry.taken.at(-1)?.text ?? "").replace(/:.*/, "")).trim();
+  if (skips && areRecordedAlready(measurements, before))
+    return prose(`${head}: recorded already, to the letter`, width, "  ");
   const typed = typedMeasurements(entry);
   const earlier = [...before, ...typed.slice(0, typed.length - measurements.length)];
-  const head = (entry.taken.at(-1)?.text ?? "").replace(/:.*/, "");
-  const repeats = repeatTexts(measurements, earlier, clean(head));
   const all = [...before, ...asRecorded(typed, before)].filter((one) => isBeside(one, first));
   const assessment = judgeTeardown({ engine, measurements: all }, first.teardown);
   const lines = assessment === undefined ? [] : echoLines(assessment, measurements, { width, units });
+  const isSaid = assessment?.conflicts.some(
+    ({ code, part, label }) => saidThere.includes(code) && part === first.part && label === first.label,
+  );
+  const repeats = isSaid === true ? [] : repeatTexts(measurements, earlier, head);
   return [...lines, ...repeats.flatMap((text) => prose(text, width, "  "))];
 };
+
+/** Doubts that say more of figures which stand twice than that they are repeats. */
+const saidThere: readonly ConflictCode[] = ["entered-twice", "repeats-apart"];
 
 /** Parts that run in each other. */
 const pairs: readonly (readonly MeasuredPart[])[] = [

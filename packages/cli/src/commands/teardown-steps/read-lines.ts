@@ -20,17 +20,19 @@ export const readLines = (
   {
     start,
     engine,
+    note,
     echo,
   }: {
     readonly start: TypingContext;
     readonly engine: Engine;
+    readonly note?: string;
     readonly echo: (measurements: readonly TypedMeasurement[], entry: Entry) => void;
   },
 ): Entry => {
   const problems: Problem[] = [];
   const entry = lines.reduce<Entry>(
     (so, text, i) => {
-      const took = takeLine(text, so, { line: i + 1, engine });
+      const took = takeLine(text, so, { line: i + 1, engine, ...(note === undefined ? {} : { note }) });
       if (took.kind === "fault")
         problems.push(...took.problems.map((one) => ({ ...one, file, line: i + 1 })));
       if (took.kind === "measured" && problems.length === 0) echo(took.measurements, took.entry);

@@ -15,8 +15,6 @@ export interface ToSave {
   readonly entry: Entry;
   /** What the lines came from, as faults name it; absent where they were asked. */
   readonly source?: string;
-  /** What stands in the note of a row that has none. */
-  readonly note?: string;
   /** The command line, shown by undo. */
   readonly command: string;
 }
@@ -35,7 +33,7 @@ export const saveMeasurements = async (save: ToSave): Promise<SavedRows> => {
   const path = `${engine.id}/measurements.csv`;
   const file = shown(logbook.world.cwd, `${logbook.root}/${path}`);
   const rows = entry.taken.flatMap((line) =>
-    line.measurements.map((measurement) => ({ line, values: withNote(rowOf(measurement), save.note) })),
+    line.measurements.map((measurement) => ({ line, values: rowOf(measurement) })),
   );
   const usual = engineHeaders(engine.cylinders)["measurements.csv"] ?? "";
   const header = rows.some(({ values }) => values.instead !== undefined) ? `${usual},instead` : usual;
@@ -64,11 +62,6 @@ export const saveMeasurements = async (save: ToSave): Promise<SavedRows> => {
   });
   return { file, rows: rows.length, written };
 };
-
-const withNote = (values: Readonly<Record<string, string>>, note = ""): Readonly<Record<string, string>> => ({
-  ...values,
-  ...(values.note === "" ? { note } : {}),
-});
 
 /** New rows must read back without a fault, told at the line they were typed in; older rows are no reason to lose a reading. */
 const checkRows = (

@@ -32,7 +32,7 @@ export type Took =
   /** The entry stays as it was. */
   | { readonly kind: "fault"; readonly entry: Entry; readonly problems: readonly Problem[] };
 
-export const takeLine = (text: string, entry: Entry, { line, engine }: At): Took => {
+export const takeLine = (text: string, entry: Entry, { line, engine, note }: At): Took => {
   const { context, taken } = entry;
   const read = readTypedLine(text, context, engine);
   switch (read.kind) {
@@ -50,7 +50,8 @@ export const takeLine = (text: string, entry: Entry, { line, engine }: At): Took
         },
       };
     case "measurements": {
-      const { measurements } = read;
+      const measurements =
+        note === undefined ? read.measurements : read.measurements.map((one) => ({ note, ...one }));
       const added = { text, line, measurements, before: context };
       return { kind: "measured", measurements, entry: { context: read.context, taken: [...taken, added] } };
     }
@@ -60,6 +61,8 @@ export const takeLine = (text: string, entry: Entry, { line, engine }: At): Took
 interface At {
   readonly line: number;
   readonly engine: Engine;
+  /** Of a measurement that has none of its own. */
+  readonly note?: string;
 }
 
 /** The last line taken back; undefined where there is none. */

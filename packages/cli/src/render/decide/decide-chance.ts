@@ -46,6 +46,8 @@ const pricedText = (assessment: DecisionAssessment, unit: PressureUnit): string 
   const work = workNames[comparison.act];
   const said = aboutChance(chance.probability);
   const passing = `passing ${limitNamed(assessment, unit)} within ${yearsText(horizon.years)}`;
+  const even = decision.saying === "level" ? levelEven(assessment) : "";
+  if (even !== "") return even;
   if (turns === undefined)
     return `At these prices doing ${work} before it is needed never pays; the chance of ${passing} is ${said}.`;
   if (turns <= 0) return `At these prices doing ${work} now pays whatever the chance of needing it.`;
@@ -53,6 +55,18 @@ const pricedText = (assessment: DecisionAssessment, unit: PressureUnit): string 
   const apart =
     bound === said ? `much the same, a little ${chance.probability > turns ? "more" : "less"}` : said;
   return `Doing ${work} now pays only if the chance of ${passing} exceeds ${bound}; the readings say ${apart}.`;
+};
+
+/** Level, and yet no chance tips it: what certainty would do, for the prices still may. */
+const levelEven = (assessment: DecisionAssessment): string => {
+  const { breakEven, act } = assessment.decision.comparison ?? {};
+  if (breakEven === undefined || act === undefined) return "";
+  const { K, G, probability } = breakEven;
+  if (probability === undefined)
+    return `Even if ${workNames[act]} came to be needed, waiting would be about ${aboutMoney(Math.abs(K - G), assessment)} ${K > G ? "dearer" : "cheaper"}.`;
+  return probability <= 0
+    ? `Even if ${workNames[act]} never came to be needed, doing it now would be about ${aboutMoney(Math.abs(G), assessment)} ${G > 0 ? "dearer" : "cheaper"}.`
+    : "";
 };
 
 /** Without any price. */
@@ -86,8 +100,10 @@ const keptText = ({ decision, history }: DecisionAssessment): string => {
   const life = `about ${percent(keep.used)} of the life of its rings is used up`;
   if (keep.priceRatio === undefined)
     return `Kept for good: doing rings and bearings now pays if it costs less than ${percent(keep.used)} of what it costs later, for ${life}.`;
-  const price = `the job costs ${percent(keep.priceRatio)} now of what it costs later`;
-  return `Kept for good: ${life}, and ${price}; it pays while the first is the greater.`;
+  const costs = `than the ${percent(keep.priceRatio)} that the job costs now of what it costs later`;
+  return keep.pays === "yes"
+    ? `Kept for good: ${life}, more ${costs}, so now is the cheaper time${keep.margin === "close" ? ", if new rings last as long as is judged" : ""}.`
+    : `Kept for good: ${keep.used <= 0 ? "a re-ring would hardly outlast the years that its rings still have" : `${life}, less ${costs}`}, so waiting is the cheaper way.`;
 };
 
 /** What waiting costs where the need is there. */

@@ -2,7 +2,7 @@
 
 import type { DecisionAssessment, FoundRow } from "@sealtrend/core";
 import type { Room } from "./decide-room.ts";
-import { counted, joined } from "../words.ts";
+import { joined } from "../words.ts";
 import { prose } from "../prose.ts";
 
 /** `for wear` and `against`: rows that counted, the heaviest line first; `set aside`: those that a guard keeps out. */
@@ -77,18 +77,20 @@ const holds = (place: string, other: string): boolean => {
 
 /** `not seen`: lines of evidence that nobody looked at. Tests of years ago still carry the chance of wear. */
 export const notSeenLines = (
-  { notSeen, wear }: DecisionAssessment,
+  { notSeen, wear, opened }: DecisionAssessment,
   width: number,
   room: Room,
 ): readonly string[] => {
-  const unseen = notSeen.filter(
-    (one) => one.settles === undefined && !(isUnsettled(one) && room.measure !== "minutes"),
-  );
+  const isFirst = ({ line }: { readonly line: string }): number =>
+    Number(opened !== undefined && line === "measured");
+  // open, what can be measured now settles most: it must not be the one that is cut off
+  const unseen = notSeen
+    .filter((one) => one.settles === undefined && !(isUnsettled(one) && room.measure !== "minutes"))
+    .toSorted((a, b) => isFirst(b) - isFirst(a));
   if (unseen.length === 0) return [];
   const shown = unseen.slice(0, room.unseen);
   const more = unseen.length - shown.length;
-  const left = shown.length === 0 ? counted(more, "thing") : `and ${String(more)} more`;
-  const rest = more > 0 ? [`${left} (--why)`] : [];
+  const rest = more > 0 ? [`and ${String(more)} more (--why)`] : [];
   const texts = shown.map(({ line, text }) =>
     line === "cranking" && wear.length > 0 ? `${text} of late` : text,
   );
@@ -128,7 +130,8 @@ export const blindLines = (
   const seen = cannotSee.filter((one) => one !== "sudden faults");
   if (seen.length === 0) return [];
   const last = otherFaults.at(-1);
-  const fault = last === undefined ? "the other fault" : `the other fault (${last.text}, ${last.date})`;
-  const parts = seen.map((one) => (one === "the other fault" ? fault : one)).slice(0, room.blind);
+  const isTold = last !== undefined && room.blind === "full";
+  const fault = isTold ? `the other fault (${last.text}, ${last.date})` : "the other fault";
+  const parts = seen.map((one) => (one === "the other fault" ? fault : one));
   return prose(`${joined(parts)}: in no reading here`, width, "blind to   ");
 };

@@ -1,10 +1,11 @@
 // The line of `decide` that says what would change the verdict.
 
-import type { DecisionAssessment, PressureUnit } from "@sealtrend/core";
-import { type Flip, flipText, flipsOf } from "./decide-flips.ts";
+import type { DecisionAssessment, MeasureNow, PressureUnit } from "@sealtrend/core";
+import { type Flip, flipsOf, inputName, placeText, turnsTo } from "./decide-flips.ts";
 import type { Room } from "./decide-room.ts";
 import { verdictWords } from "./decide-words.ts";
 import { prose } from "../prose.ts";
+import { joined } from "../words.ts";
 
 interface Given {
   readonly unit: PressureUnit;
@@ -25,19 +26,63 @@ export const flipLines = (assessment: DecisionAssessment, given: Given, room: Ro
   if (decision.verdict === "test-again" && decision.testWorth?.asked !== "yes") return [];
   const isNeeded = decision.basis === "needed";
   const kept = forGood === undefined || isNeeded ? [] : keptText(assessment, forGood);
+  const lead = isNeeded ? "level at   " : "flips      ";
   const flips = flipsOf(assessment).filter(({ input }) => input !== "accessRatio");
-  const texts = [...kept, ...marked(told(flips, room.flips), (flip) => flipText(flip, assessment, unit))];
-  if (texts.length === 0)
-    return isNeeded || room.flips < 3 || decision.comparison === undefined
-      ? []
-      : prose("no price, limit or span of years on its own, however far", width, "flips      ");
-  return prose(texts.join(" · "), width, isNeeded ? "level at   " : "flips      ");
+  const onEdge = edgeInputs(assessment);
+  if (onEdge.length > 1)
+    return prose(`it stands on the edge, any of them tips it: ${joined(onEdge)}`, width, lead);
+  const texts = [
+    ...kept,
+    ...(isNeeded ? [] : measuredText(assessment)),
+    ...grouped(told(flips, Math.max(Math.min(2, room.flips), room.flips - kept.length)), assessment, unit),
+  ];
+  if (texts.length > 0) return prose(texts.join(" · "), width, lead);
+  const isSearched = !isNeeded && room.flips === 3 && decision.comparison !== undefined;
+  return isSearched ? prose(searched, width, lead) : [];
 };
 
-/** What lies beyond the range that is tried for it is marked once, before the first of them. */
-const marked = (flips: readonly Flip[], text: (flip: Flip) => string): readonly string[] => {
+/** As far as the core looks. */
+const searched =
+  "nothing alone: no price a thousandfold up or down, no limit up to today's level, no years up to 100";
+
+/** Level to a hundredth of the price: figures would read as no change. */
+const edgeInputs = ({ decision: { comparison } }: DecisionAssessment): readonly string[] => {
+  if (comparison?.edge !== "on") return [];
+  const near = comparison.swings.filter(({ flip }) => flip?.where === "half-range");
+  return near.slice(0, 3).map(({ input }) => inputName(input));
+};
+
+/** What is found over its limit goes before all money; said while it can be measured. */
+const measuredText = ({ decision, measureNow }: DecisionAssessment): readonly string[] => {
+  const isIdle = decision.verdict === "leave-it" || decision.verdict === "watch-it";
+  const parts = measureNow.flatMap(({ code }) => measured[code] ?? []);
+  return isIdle && parts.length > 0 ? [`${alternatives([...new Set(parts)])} over its limit`] : [];
+};
+
+const alternatives = (parts: readonly string[]): string =>
+  parts.length === 1 ? parts.join("") : `${parts.slice(0, -1).join(", ")} or ${parts.at(-1) ?? ""}`;
+
+const measured: Readonly<Partial<Record<MeasureNow["code"], string>>> = {
+  bores: "a taper",
+  "ring-gaps": "a ring gap",
+  "bearing-clearance": "a bearing",
+  journals: "a journal",
+};
+
+/** `re-ring: from 11 years of ownership on · …`; what lies beyond the range that is tried for it is marked once, before the first
+ *  of them. */
+const grouped = (
+  flips: readonly Flip[],
+  assessment: DecisionAssessment,
+  unit: PressureUnit,
+): readonly string[] => {
   const far = flips.findIndex(({ where }) => where === "outside");
-  return flips.map((flip, i) => (i === far ? `far off: ${text(flip)}` : text(flip)));
+  const heads = flips.map((flip) => turnsTo(flip, assessment));
+  return flips.map((flip, i) => {
+    const head = heads[i] ?? "";
+    const isNamed = head === "" || (i > 0 && heads[i - 1] === head);
+    return `${i === far ? "far off: " : ""}${isNamed ? "" : `${head}: `}${placeText(flip, assessment, unit)}`;
+  });
 };
 
 /** The first ones; the last of them gives way to the years of ownership where those are not among them. */
@@ -50,4 +95,4 @@ const told = (flips: readonly Flip[], most: number): readonly Flip[] => {
 const keptText = ({ decision }: DecisionAssessment, forGood: DecisionAssessment): readonly string[] =>
   forGood.decision.verdict === decision.verdict
     ? []
-    : [`if you keep it for good (${verdictWords[forGood.decision.verdict]})`];
+    : [`kept for good (${verdictWords[forGood.decision.verdict]})`];

@@ -1,7 +1,15 @@
 // What would change the verdict: value and unit of each input at which it turns.
 
-import type { DecisionAssessment, PressureUnit, RatioView, Swing } from "@sealtrend/core";
-import { aboutChance, aboutMoney, inHundred, typedMoney, yearsText } from "./decide-words.ts";
+import type {
+  DecisionAssessment,
+  PressureUnit,
+  RatioView,
+  Swing,
+  Turn,
+  UnpricedFlip,
+  Verdict,
+} from "@sealtrend/core";
+import { aboutChance, aboutMoney, inHundred, typedMoney, verdictWords, yearsText } from "./decide-words.ts";
 import { ratioNumber } from "./decide-chance.ts";
 import { limitAt } from "./decide-limit.ts";
 import { percent } from "../words.ts";
@@ -16,28 +24,42 @@ export interface Flip {
   readonly unit: "money" | "years" | "chance" | "ln" | "ratio";
   /** Within half the range that is allowed for it, within the range, beyond. */
   readonly where?: "half-range" | "range" | "outside";
+  /** How far it lies: 1 at the end of its range. */
+  readonly away?: number;
   /** Without prices: what turns there. */
   readonly turns?: "acting" | "watching";
+  /** The word just beyond; absent where the two ways merely cost the same there. */
+  readonly to?: Verdict | "level";
 }
 
-/** What lies within its range first, each group the widest first. Where the need is established they are the values at
- *  which waiting costs the same. */
+/** Where the word itself turns, the nearest first. Where it hangs on no money that can be moved: the values at which waiting
+ *  costs the same, what lies within its range first, the widest of them first; then the others, the nearest first. */
 export const flipsOf = ({
   decision,
   horizon,
-}: Pick<DecisionAssessment, "decision" | "horizon">): readonly Flip[] => {
+  turns,
+}: Pick<DecisionAssessment, "decision" | "horizon" | "turns">): readonly Flip[] => {
   const { comparison, keep, ratio, basis } = decision;
   if (horizon.kind === "for-good" && basis !== "needed")
     return keep?.flipYears === undefined
       ? []
       : [{ input: "yearsLeft", at: keep.flipYears, value: keep.yearsLeft, unit: "years" }];
+  if (turns.length > 0) return turns.toSorted((a, b) => a.away - b.away).map(turnFlip);
   const flips =
     comparison === undefined
-      ? [...ratioFlip(ratio), ...decision.unpricedFlips.map(unpricedFlip)]
+      ? [...ratioFlip(ratio), ...decision.unpricedFlips.map((flip) => unpricedFlip(flip, decision))]
       : (decision.beside ?? comparison).swings.flatMap(flipOf);
   const near = flips.filter(({ where }) => where !== "outside");
-  return [...near, ...flips.filter((flip) => !near.includes(flip))];
+  const far = flips.filter((flip) => !near.includes(flip));
+  return [...near, ...far.toSorted((a, b) => (a.away ?? 0) - (b.away ?? 0))];
 };
+
+const turnFlip = ({ input, verdict, level, ...flip }: Turn): Flip => ({
+  ...flip,
+  input: inputOf(input),
+  unit: unitOf(input),
+  to: level === "yes" ? "level" : verdict,
+});
 
 const ratioFlip = (ratio: RatioView | undefined): readonly Flip[] =>
   ratio?.flipRatio === undefined
@@ -51,24 +73,21 @@ const ratioFlip = (ratio: RatioView | undefined): readonly Flip[] =>
         },
       ];
 
-const unpricedFlip = ({ input, ...flip }: DecisionAssessment["decision"]["unpricedFlips"][number]): Flip => ({
-  ...flip,
-  input: input === "years" ? "horizon" : input,
-  unit: unitOf(input),
-});
+/** Acting pays beyond, or more risk than is taken makes it watched and less lets it be. */
+const unpricedFlip = (
+  { input, ...flip }: UnpricedFlip,
+  { verdict, ratio }: DecisionAssessment["decision"],
+): Flip => {
+  const acting = ratio?.act === "topEnd" ? "open-the-top-end" : "re-ring";
+  const watching = verdict === "leave-it" ? "watch-it" : "leave-it";
+  const to = flip.turns === "acting" ? acting : watching;
+  return { ...flip, input: inputOf(input), unit: unitOf(input), to };
+};
 
 const flipOf = ({ input, value, flip }: Swing): readonly Flip[] =>
-  flip === undefined
-    ? []
-    : [
-        {
-          input: input === "years" ? "horizon" : input,
-          at: flip.at,
-          value,
-          unit: unitOf(input),
-          where: flip.where,
-        },
-      ];
+  flip === undefined ? [] : [{ input: inputOf(input), value, unit: unitOf(input), ...flip }];
+
+const inputOf = (input: string): string => (input === "years" ? "horizon" : input);
 
 /** Of an input that the comparison varies. */
 export const unitOf = (input: string): Flip["unit"] => {
@@ -77,33 +96,48 @@ export const unitOf = (input: string): Flip["unit"] => {
   return input === "spoil" || input === "probability" || input.startsWith("redo.") ? "chance" : "money";
 };
 
-/** `re-ring work at 46 EUR instead of 620`.  @param unit - of a limit that is a pressure */
-export const flipText = (flip: Flip, assessment: DecisionAssessment, unit: PressureUnit): string =>
-  `${inputText(flip, assessment, unit)}${turnText(flip, assessment)}`;
-
-/** Which word it turns to, where it is not the work. */
-const turnText = ({ turns }: Flip, { decision }: DecisionAssessment): string => {
-  if (turns !== "watching") return "";
-  if (decision.reasons[0] === "chance-above-risk") return " (then leave it)";
-  return decision.verdict === "leave-it" ? " (then watch it)" : " (there watching turns)";
+/** `re-ring: from 11 years of ownership on`.  @param unit - of a limit that is a pressure */
+export const flipText = (flip: Flip, assessment: DecisionAssessment, unit: PressureUnit): string => {
+  const head = turnsTo(flip, assessment);
+  return `${head === "" ? "" : `${head}: `}${placeText(flip, assessment, unit)}`;
 };
 
-const inputText = (flip: Flip, assessment: DecisionAssessment, unit: PressureUnit): string => {
-  const { input, at, value } = flip;
+/** What it turns to; empty where the two ways merely cost the same. */
+export const turnsTo = ({ to }: Flip, { input }: Pick<DecisionAssessment, "input">): string => {
+  if (to === undefined || to === "level") return to ?? "";
+  return to === "test-again" && input.test?.what === "measurement" ? "measure first" : verdictWords[to];
+};
+
+/** `from 11 years of ownership on`, `re-ring work at 46 EUR instead of 620`. */
+export const placeText = (flip: Flip, assessment: DecisionAssessment, unit: PressureUnit): string => {
+  const { input, at, value = 0 } = flip;
   switch (input) {
     case "horizon":
-      return `${yearsText(at)} of ownership instead of ${yearsText(value ?? 0).replace(/ years?$/, "")}`;
+      return yearsFlip(flip);
     case "yearsLeft":
-      return `${(value ?? 0) < at ? "more" : "fewer"} than ${yearsText(at)} left to the rings, not ${yearsText(value ?? 0).replace(/ years?$/, "")}`;
+      return value < at
+        ? `more than ${yearsText(at)} left to the rings, not ${bare(value)}`
+        : `fewer than ${yearsText(at)} left to the rings, not ${bare(value)}`;
     case "limit":
       return limitText(flip, assessment, unit);
     case "accessRatio":
       return `getting in again at more than ${ratioNumber(at)} times parts and machining`;
     default:
       return flip.unit === "chance"
-        ? `${inputName(input)}: ${chancesText(at, value ?? 0)}`
+        ? `${inputName(input)}: ${chancesText(at, value)}`
         : moneyText(flip, assessment);
   }
+};
+
+const bare = (years: number): string => yearsText(years).replace(/ years?$/, "");
+
+/** Said with a direction where the word turns; hardly moved, without a figure that would read as no change. */
+const yearsFlip = ({ at, value = 0, to }: Flip): string => {
+  const isMore = at > value;
+  if (yearsText(at) === yearsText(value))
+    return `hardly ${isMore ? "more" : "less"} than ${yearsText(value)} of ownership`;
+  if (to === undefined) return `${yearsText(at)} of ownership instead of ${bare(value)}`;
+  return isMore ? `from ${yearsText(at)} of ownership on` : `up to ${yearsText(at)} of ownership`;
 };
 
 /** Both in tens, or both in hundreds where one of them needs it. */
@@ -114,15 +148,21 @@ const chancesText = (at: number, value: number): string => {
   return `${turned} instead of ${stands.replace("about ", "")}`;
 };
 
-const moneyText = ({ input, at, value = 0 }: Flip, assessment: DecisionAssessment): string =>
-  input.startsWith("resale.")
-    ? `${inputName(input).replace(/^what (.*) adds at sale$/, "$1")} that adds ${aboutMoney(at, assessment)} at sale`
-    : `${inputName(input)} at ${aboutMoney(at, assessment)} instead of ${typedMoney(value, { prices: { ...assessment.prices, currency: "" } }).trim()}`;
+const moneyText = ({ input, at, value = 0 }: Flip, assessment: DecisionAssessment): string => {
+  const told = aboutMoney(at, assessment);
+  if (input.startsWith("resale."))
+    return `${inputName(input).replace(/^what (.*) adds at sale$/, "$1")} that adds ${told} at sale`;
+  const stands = typedMoney(value, { prices: { ...assessment.prices, currency: "" } }).trim();
+  return aboutMoney(value, assessment) === told
+    ? `${inputName(input)} at hardly ${at > value ? "more" : "less"} than ${stands}`
+    : `${inputName(input)} at ${told} instead of ${stands}`;
+};
 
 const limitText = ({ at, value = 0 }: Flip, assessment: DecisionAssessment, unit: PressureUnit): string => {
   const share = Math.expm1(at - value);
   const stands = limitAt(assessment, { at, value, unit });
-  const moved = `the limit ${percent(Math.abs(share), 1)} ${share > 0 ? "higher" : "lower"}`;
+  const far = Math.abs(share);
+  const moved = `the limit ${far < 0.0005 ? "hardly" : percent(far, 1)} ${share > 0 ? "higher" : "lower"}`;
   return stands === undefined ? moved : `${moved} (${stands})`;
 };
 
@@ -148,6 +188,8 @@ const names: Readonly<Partial<Record<string, string>>> = {
   "resale.rebuild": "what a rebuild adds at sale",
   limit: "the limit",
   horizon: "years of ownership",
+  accessRatio: "what getting in again costs",
+  yearsLeft: "the years left to the rings",
   years: "years of ownership",
   probability: "the chance of passing its cranking limit",
 };

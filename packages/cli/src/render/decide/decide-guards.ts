@@ -28,6 +28,7 @@ const isSaid = ({ code }: Guard, { decision, conflicts }: DecisionAssessment): b
   if (code === "safety") return true;
   if (code === "instruments-disagree") return conflicts.length > 0;
   if (code === "subject-to-measuring") return decision.basis === "opportunity";
+  if (decision.verdict === "watch-it") return decision.reasons[0] === code;
   return decision.verdict === "test-again" && decision.reasons.some((reason) => reason === code);
 };
 
@@ -39,7 +40,9 @@ export const guardText = (guard: Guard, assessment: DecisionAssessment): string 
     case "scored-bore":
       return "New rings do not cure what was seen in a bore: it is measured first.";
     case "test-void":
-      return "The test gone by is void and carries no verdict.";
+      return assessment.speaks === "none"
+        ? "No test is on record: no verdict rests on one."
+        : "The test gone by is void and carries no verdict.";
     case "test-doubtful":
       return `${doubtText(assessment)}: the verdict stands without it.`;
     case "cranking-alone":

@@ -1,7 +1,7 @@
 // The first line of `decide`: the verdict in words of a workshop, and how firm it stands.
 
 import type { DecisionAssessment, Margin, Verdict } from "@sealtrend/core";
-import { isOpen, isTestedOpen } from "./decide-words.ts";
+import { isMeasuredFirst, isOpen, isTestedOpen } from "./decide-words.ts";
 import { prose } from "../prose.ts";
 import { displayWidth } from "../width.ts";
 
@@ -23,8 +23,9 @@ export const headline = (assessment: DecisionAssessment): string => {
   if (decision.next.step === "find-the-source") return "Test again: find the source before you decide.";
   if (decision.next.step === "offered-test" && assessment.input.test?.what === "measurement")
     return "Test again: measure it before you decide.";
-  if (decision.verdict === "watch-it" && decision.reasons[0] === "limit-too-near")
-    return "Measure it, close it up, and watch it.";
+  if (decision.verdict === "test-again" && assessment.nextAction?.code === "run-in")
+    return "Run it in, and test it anew before you decide.";
+  if (isMeasuredFirst(assessment)) return "Measure it, close it up, and watch it.";
   if (isTestedOpen(assessment)) return "Test again before you close it up.";
   const state = stateOf(assessment);
   if (decision.basis === "opportunity") return said[`${state}Chance`] ?? said[state];
@@ -73,8 +74,11 @@ const sentences: Readonly<Record<Verdict, Sentences>> = {
 };
 
 /** How firm; of what is needed how firm the money says when. Empty where nothing was reckoned that could tip it. */
-const firmText = ({ decision }: DecisionAssessment): string => {
-  const { basis, margin, urgency, verdict } = decision;
+const firmText = ({ decision, turns }: DecisionAssessment): string => {
+  const { basis, urgency, verdict } = decision;
+  // the balance may hold where the word does not: it is measured or tested first
+  const isNear = turns.some(({ where }) => where !== "outside");
+  const margin = decision.margin === "clear" && isNear ? "holds" : decision.margin;
   if (basis === "needed") {
     const pressing = urgency === "stop" ? ": stop" : urgency === "not-urgent" ? ", not urgent" : "";
     const when = margin === undefined || urgency === "stop" ? "" : `; ${moments[margin]}`;

@@ -6,9 +6,10 @@ import { joined, sentence } from "../words.ts";
 
 /** `Level: the two ways are within a tenth of the job's price. Your choice.` */
 export const levelText = (assessment: DecisionAssessment): string => {
-  const { comparison } = assessment.decision;
+  const { comparison, keep } = assessment.decision;
+  if (comparison?.edge === "on") return "Level: the two ways cost the same, any input tips it. Your choice.";
   const tips = flipsOf(assessment)
-    .filter(({ where }) => where !== "outside")
+    .filter(({ where, input }) => where !== "outside" && input !== "yearsLeft")
     .slice(0, 3)
     .map(({ input }) => inputName(input));
   const each = tips.length === 1 ? "alone tips it" : "each tip it";
@@ -17,6 +18,8 @@ export const levelText = (assessment: DecisionAssessment): string => {
   const near =
     comparison !== undefined && Math.abs(comparison.difference) < levelShare * comparison.price
       ? "the two ways are within a tenth of the job's price"
-      : "the two ways are too near to tell apart";
+      : keep === undefined
+        ? "the two ways are too near to tell apart"
+        : "it hangs on how long new rings last, which is a judgement";
   return `Level: ${near}.${tipped} Your choice.`;
 };

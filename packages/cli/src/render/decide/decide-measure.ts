@@ -6,13 +6,26 @@ import { isOpen, isTestedOpen } from "./decide-words.ts";
 import { limitLine } from "../limit-to-set.ts";
 import { prose } from "../prose.ts";
 
-/** Without a leak-down that is the next test anyway: it is told there. */
+/** Without a leak-down that is the next test anyway: it is told there. What no reading of sealing sees, gaps and bearings, first. */
 export const measuredNow = (assessment: DecisionAssessment): readonly MeasureNow[] =>
-  assessment.measureNow.filter(({ code }) => !(code === "leak-down" && isTestedOpen(assessment)));
+  assessment.measureNow
+    .filter(({ code }) => !(code === "leak-down" && isTestedOpen(assessment)))
+    .toSorted((a, b) => first.indexOf(a.code) - first.indexOf(b.code));
+
+const first: readonly MeasureNow["code"][] = [
+  "again",
+  "ring-gaps",
+  "bearing-clearance",
+  "journals",
+  "rod-side",
+  "ring-grooves",
+  "bores",
+  "valves",
+  "leak-down",
+];
 
 /** The minutes of all that is named. */
-export const measureMinutes = (assessment: DecisionAssessment): number =>
-  measuredNow(assessment).reduce((sum, { minutes }) => sum + minutes, 0);
+export const measureMinutes = (assessment: DecisionAssessment): number => sum(measuredNow(assessment));
 
 /** `measure    25 minutes for one of each, before you close it: bore 3 at three heights (10); …`, and the limits. */
 export const measureLines = (
@@ -23,17 +36,31 @@ export const measureLines = (
   const all = measuredNow(assessment);
   if (all.length === 0) return [];
   const isBrief = room.measure !== "full";
-  const named = all.map((one) => `${isBrief ? briefly(one) : one.text} (${String(one.minutes)})`);
   const each = all.length === 1 ? "" : " for one of each";
   const total = `${String(measureMinutes(assessment))} minutes${each}, ${untilText(assessment)}`;
+  const [soon, later] = inTwenty(all).map((some) =>
+    some
+      .map((one) => `${isBrief ? briefly(one) : one.text} (${String(one.minutes)})`)
+      .join(isBrief ? ", " : "; "),
+  );
+  const named =
+    later === undefined || later === "" ? (soon ?? "") : `first ${soon ?? ""}; after that ${later}`;
   const enter = `then: sealtrend teardown ${assessment.history.record.engine.id}`;
   const held = limitsText(assessment, room);
   if (room.measure === "minutes") return prose(`${total} (--why); ${enter}`, width, "measure    ");
   return [
-    ...prose(`${total}: ${named.join(isBrief ? ", " : "; ")}; ${enter}`, width, "measure    "),
+    ...prose(`${total}: ${named}; ${enter}`, width, "measure    "),
     ...(room.limits === 0 || held === "" ? [] : prose(held, width, "held to    ")),
   ];
 };
+
+/** What fits twenty minutes, in its order, and the rest; all of it where even the first does not. */
+const inTwenty = (all: readonly MeasureNow[]): readonly (readonly MeasureNow[])[] => {
+  const fits = all.filter((_, i) => sum(all.slice(0, i + 1)) <= 20);
+  return fits.length === 0 || fits.length === all.length ? [all] : [fits, all.slice(fits.length)];
+};
+
+const sum = (some: readonly MeasureNow[]): number => some.reduce((total, { minutes }) => total + minutes, 0);
 
 /** What the figures will be held against, or how the first limit is set; empty where none could be. */
 const limitsText = (assessment: DecisionAssessment, room: Room): string => {
@@ -68,7 +95,7 @@ const settingText = (assessment: DecisionAssessment): readonly string[] => {
 /** The limit of the first that is measured. */
 const settingLine = (assessment: DecisionAssessment): string => {
   const { id, clearances } = assessment.history.record.engine;
-  const wanted = measuredNow(assessment).flatMap(({ code }) => judgedBy[code] ?? []);
+  const wanted = assessment.measureNow.flatMap(({ code }) => judgedBy[code] ?? []);
   return limitLine(id, wanted, clearances[0]?.unit ?? "mm");
 };
 

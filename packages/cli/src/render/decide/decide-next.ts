@@ -21,11 +21,18 @@ export const nextLines = (assessment: DecisionAssessment, width: number): readon
 
 /** Empty where the next step is that test. */
 const testText = (assessment: DecisionAssessment): string => {
-  const { decision, nextTest, today } = assessment;
-  if (decision.verdict === "test-again") return "";
+  const { decision } = assessment;
+  if (decision.verdict === "test-again") return runInText(assessment);
   if (decision.next.step === "retest-before-hard-use")
     return `the first after closing, before hard use: ${how("dry", assessment)}`;
-  return nextTest.date <= today && actionText(assessment) !== "" ? "" : dateText(assessment);
+  return dateText(assessment);
+};
+
+/** When new rings have bedded in, by the meter and the date where those are known. */
+const runInText = ({ nextAction, nextTest, history, today }: DecisionAssessment): string => {
+  if (nextAction?.code !== "run-in" || nextTest.meter === undefined) return "";
+  const about = nextTest.date > today ? `, about ${nextTest.date}` : "";
+  return `at ${nextTest.meter.toFixed(0)} ${history.record.engine.meter ?? ""}${about}`;
 };
 
 /** The one step that every screen names, and by when; what is measured while it is open has a line of its own. */
@@ -55,8 +62,12 @@ const how = (kind: string, { history }: DecisionAssessment): string =>
   `sealtrend how ${kind} ${history.record.engine.id}`;
 
 /** Valves or gasket, and what to check while it is off. */
-const topText = ({ decision, topWork }: DecisionAssessment): string =>
-  decision.verdict === "open-the-top-end" ? (topWork?.text ?? "") : "";
+const topText = ({ decision, topWork, evidence }: DecisionAssessment): string => {
+  if (decision.verdict === "open-the-top-end") return topWork?.text ?? "";
+  const past = evidence.filter(({ row }) => row === "J7").map(({ text }) => text);
+  if (past.length === 0) return "";
+  return `the valves and their guides as well: ${past[0] ?? ""}${past.length > 1 ? `, and ${String(past.length - 1)} more` : ""}`;
+};
 
 /** What goes before the work, and the first test after it. */
 const workText = (assessment: DecisionAssessment): string => {
@@ -73,11 +84,23 @@ const workText = (assessment: DecisionAssessment): string => {
 const repairOf = ({ verdict }: DecisionAssessment["decision"]): Repair =>
   verdict === "open-the-top-end" ? "topEnd" : verdict === "rebuild" ? "rebuild" : "reRing";
 
+/** Due, it comes with how it is made, where the next step above is not that test. */
+const testHow = (assessment: DecisionAssessment): string => {
+  const { nextAction, test } = assessment;
+  if (nextAction?.how !== undefined && nextAction.how !== "teardown") return "";
+  const leakOnly = test?.test.rows.every(({ what }) => what.startsWith("leak-down")) === true;
+  return `: ${how(leakOnly ? "leak-down" : "dry", assessment)}`;
+};
+
 /** Date and meter, whichever comes first, and why then; in two words where it is due or overdue. */
 const dateText = (assessment: DecisionAssessment): string => {
   const { decision, nextTest, history, today } = assessment;
-  if (nextTest.date <= today)
-    return isOpen(assessment) ? "the first after closing, warm: a new baseline" : "due now";
+  if (nextTest.date <= today) {
+    const since = nextTest.since === undefined ? "now" : `since ${nextTest.since}`;
+    return isOpen(assessment)
+      ? "the first after closing, warm: a new baseline"
+      : `due ${since}${testHow(assessment)}`;
+  }
   const { engine } = history.record;
   const meter =
     nextTest.meter === undefined

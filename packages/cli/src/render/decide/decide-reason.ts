@@ -6,7 +6,7 @@ import { speaksForWear } from "./decide-evidence.ts";
 import { developingText } from "./decide-developing.ts";
 import { levelText } from "./decide-level.ts";
 import { limitNamed } from "./decide-limit.ts";
-import { testAgainText, tooNearText } from "./decide-test-again.ts";
+import { sentenceFor, testAgainText, tooNearText } from "./decide-test-again.ts";
 import { aboutChance, aboutMoney, isOpen, placeNames, workNames, yearsText } from "./decide-words.ts";
 import { counted, joined, sentence } from "../words.ts";
 
@@ -59,9 +59,16 @@ const leaveText = ({ evidence }: DecisionAssessment): string => {
 
 /** `stop`, whatever the verdict: what was seen that a running engine does not forgive. */
 const stopText = ({ decision, evidence }: DecisionAssessment): string => {
+  if (decision.urgency === "no-hard-use") return sparedText(evidence);
   if (decision.urgency !== "stop") return "";
   const seen = evidence.filter(({ row }) => row === "F3" || row === "G1" || row === "H2");
   return `Stop: do not run it until this is looked at: ${joined(seen.map(({ text, from }) => `${text} (${from})`))}.`;
+};
+
+/** Bearing metal: no stop, but nothing to load. @source handbook/decision.md 8 */
+const sparedText = (evidence: DecisionAssessment["evidence"]): string => {
+  const seen = evidence.filter(({ row }) => row === "F1").map(({ text, from }) => `${text} (${from})`);
+  return `${sentence(joined(seen))}: do not run it hard before the bearings are looked at.`;
 };
 
 const needPlaces: Readonly<Record<"topEnd" | "reRing" | "rebuild", readonly WornPlace[]>> = {
@@ -166,6 +173,14 @@ const watchSentence = (reason: Reason, assessment: DecisionAssessment, unit: Pre
   switch (reason) {
     case "limit-too-near":
       return nearOpenText(assessment, unit, openText(assessment, unit));
+    case "test-void":
+    case "test-doubtful":
+    case "one-odd-test":
+    case "not-itself":
+    case "low-everywhere":
+      return sentenceFor(reason, assessment, unit);
+    case "instruments-disagree":
+      return "Cranking and leak-down contradict each other.";
     case "wear-developing":
       return developingText(assessment);
     case "history-alarm":

@@ -5,9 +5,10 @@ export interface Room {
   readonly groups: number;
   readonly texts: number;
   readonly places: number;
-  /** What nobody looked at, and what no reading can show. */
+  /** How much is told of what nobody looked at. */
   readonly unseen: number;
-  readonly blind: number;
+  /** Of the other fault, with its words and date or without; what no reading shows is always told whole. */
+  readonly blind: "full" | "brief";
   readonly guards: number;
   readonly flips: number;
   /** What measurements are held to. */
@@ -24,7 +25,7 @@ export const everything: Room = {
   texts: Infinity,
   places: Infinity,
   unseen: Infinity,
-  blind: Infinity,
+  blind: "full",
   guards: Infinity,
   flips: 3,
   limits: Infinity,
@@ -43,13 +44,13 @@ const steps: readonly Partial<Room>[] = [
   { unseen: 3 },
   { texts: 1, limits: 2 },
   { flips: 2, guards: 2 },
-  { blind: 3 },
   { groups: 2 },
   { kept: "left-out", places: 1 },
   { blank: "none" },
+  { blind: "brief" },
   { groups: 1, unseen: 2, guards: 1 },
   { limits: 0 },
-  { unseen: 0, flips: 1 },
+  { unseen: 1, flips: 1 },
   { measure: "minutes" },
 ];
 

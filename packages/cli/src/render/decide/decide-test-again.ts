@@ -1,7 +1,7 @@
 // Why another test comes before the decision, and what it may bring.
 
 import type { DecisionAssessment, OfferedTest, PressureUnit, Reason } from "@sealtrend/core";
-import { aboutChance, aboutMoney, typedMoney, yearsText } from "./decide-words.ts";
+import { aboutChance, aboutMoney, typedMoney, workNames, yearsText } from "./decide-words.ts";
 import { breakEvenText, chanceSentence, whose } from "./decide-chance.ts";
 import { developingText } from "./decide-developing.ts";
 import { limitNamed } from "./decide-limit.ts";
@@ -61,10 +61,19 @@ const otherwiseText = (assessment: DecisionAssessment): string => {
       : "Until it is tested it is not used.";
   const said = spoken(ifNotTested.verdict, assessment).replace(/\.$/, "").replace(":", ",");
   const use = ifNotTested.use === "no-hard-use" ? ", and no hard use before it is tested" : "";
-  return `If you do not test: ${said.charAt(0).toLowerCase()}${said.slice(1)}${use}.`;
+  const plan = ifNotTested.planBy === undefined ? "" : `; ${layupOf(ifNotTested.planBy, assessment)}`;
+  return `If you do not test: ${said.charAt(0).toLowerCase()}${said.slice(1)}${use}${plan}.`;
 };
 
-const sentenceFor = (reason: Reason, assessment: DecisionAssessment, unit: PressureUnit): string => {
+const layupOf = (planBy: number, { decision }: DecisionAssessment): string => {
+  const work = workNames[decision.comparison?.act ?? "reRing"];
+  return planBy === 0
+    ? `plan ${work} for the next layup`
+    : `plan ${work} for a layup within ${yearsText(planBy)}`;
+};
+
+/** What a reason for a test says. */
+export const sentenceFor = (reason: Reason, assessment: DecisionAssessment, unit: PressureUnit): string => {
   const { decision, test } = assessment;
   const id = test?.test.id;
   const reasons = (test?.trust.reasons ?? []).map(({ text, mend }) => `${text} (${mend})`);

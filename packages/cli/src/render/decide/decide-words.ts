@@ -74,5 +74,9 @@ export const verdictWords: Readonly<Record<Verdict, string>> = {
 export const isTestedOpen = ({ decision }: DecisionAssessment): boolean =>
   decision.access === "bottom-open" && decision.next.step === "retest-before-hard-use";
 
+/** What is asked for cannot be tested while it is open: it is measured, closed and watched. */
+export const isMeasuredFirst = ({ decision, measureNow }: DecisionAssessment): boolean =>
+  decision.verdict === "watch-it" && decision.next.step === "retest-before-hard-use" && measureNow.length > 0;
+
 export const isOpen = ({ done }: Pick<DecisionAssessment, "done">): boolean =>
   done.some((job) => job !== "engineOut");

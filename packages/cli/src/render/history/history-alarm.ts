@@ -32,9 +32,9 @@ export const alarmText = (kind: KindHistory, { id, step }: Named): string | unde
       : `read both again, three times each; ${causes}`;
   if (alarmed.every(({ shape }) => shape?.seenIn === "last-reading-only"))
     return `read ${whichText(alarmed, kind)} again on another day, three times, before you believe it`;
-  if (kind.kind !== "dry") return `listen where the air of ${whichText(alarmed, kind)} goes; ${causes}`;
   if (step !== undefined)
     return `${step.text}, ${String(step.minutes)} minutes; how, and what it may be: sealtrend show ${id}`;
+  if (kind.kind !== "dry") return `listen where the air of ${whichText(alarmed, kind)} goes; ${causes}`;
   const control = cylinders.find(
     (one) => !alarmed.includes(one) && (one.course === "steady" || isMirror(one, kind)),
   );

@@ -110,8 +110,11 @@ const openText = (open: readonly CylinderHistory[], before: number, kind: KindHi
         ? "since the supply pressure changed"
         : "since the tester changed";
   const when = renewed ? last : "so far";
-  const tests = most === 0 && !renewed ? "no test that read two cylinders" : counted(most, "test");
-  return [`Too short to tell${most < 4 ? `: ${tests} ${when}, and a course needs four` : ""}.`];
+  const work = result.services.findLast(({ steps }) => steps.some(({ after }) => after === 0));
+  const none =
+    work === undefined ? "no test that read two cylinders so far" : `no test since the ${work.why}`;
+  const tests = most === 0 && !renewed ? none : `${counted(most, "test")} ${when}`;
+  return [`Too short to tell${most < 4 ? `: ${tests}, and a course needs four` : ""}.`];
 };
 
 /** Two cylinders of which nobody can tell which one moved. */

@@ -40,6 +40,15 @@ const hasAlarm = ({ result }: KindHistory): boolean =>
 const nextText = (kind: KindHistory, full: number, named: Named): string | undefined => {
   const found = alarmText(kind, named);
   if (found !== undefined) return found;
+  const { step, id } = named;
+  const plan = courseText(kind, full);
+  if (step === undefined) return plan;
+  const first = `${step.text}, ${String(step.minutes)} minutes; how: sealtrend show ${id}`;
+  return plan === undefined ? first : `${first}. ${sentence(plan)}`;
+};
+
+/** What more tests would tell. */
+const courseText = (kind: KindHistory, full: number): string | undefined => {
   const plan = kind.result.cylinders.some(hasDropped) ? undefined : planText(kind);
   const planned = plan === undefined ? undefined : plan.text + plan.three;
   if (full >= 4) return planned;

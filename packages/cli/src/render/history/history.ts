@@ -38,7 +38,8 @@ export const historyScreen = (
   return [
     ...lines(main),
     ...(second === undefined ? [] : ["", "Leak-down:", ...lines(second)]),
-    ...(closing.length > 0 ? ["", ...closing] : []),
+    // beside a single leak-down, which is one line, nothing needs a gap
+    ...(closing.length > 0 ? [...(second?.result.tests.length === 1 ? [] : [""]), ...closing] : []),
   ];
 };
 

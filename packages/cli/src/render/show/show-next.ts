@@ -3,6 +3,7 @@
 import {
   type NextTest,
   type TestAssessment,
+  beforeOpening,
   howPageOf,
   isWorthExplaining,
   shownTests,
@@ -52,20 +53,29 @@ const pageOf = (assessment: TestAssessment, shown: readonly NextTest[]): string 
   return named.find((kind) => kind === "leak-down") ?? named[0];
 };
 
-/** What a valve may leak by without being burnt. @source handbook/trade.md C5 (lash; debris on the seat) */
-const spared: readonly string[] = ["exhaust-valve", "intake-valve", "sticking-valve", "tight-lash"];
+/** Of an older test nobody asks what comes next, and one set aside says nothing of it. */
+const isAsOfNow = ({ record, test, trust }: TestAssessment): boolean =>
+  trust.code === "trusted" && test.setAside === undefined && record.tests.at(-1)?.id === test.id;
 
 /** Knowing enough is an answer, but never from a cranking gauge alone; what is cheaper than the head goes before it. */
 const enoughLines = (assessment: TestAssessment, width: number): readonly string[] => {
-  const { diagnosis, cylinders } = assessment;
-  if (diagnosis?.enough !== true || diagnosis.capped || !isWorthExplaining(assessment)) return [];
+  const { diagnosis, cylinders, record } = assessment;
+  if (diagnosis?.enough !== true || diagnosis.capped || !isWorthExplaining(assessment))
+    return isAsOfNow(assessment)
+      ? [
+          "",
+          ...prose(
+            `nothing from this test; when to test again: sealtrend decide ${record.engine.id}`,
+            width,
+            "next   ",
+          ),
+        ]
+      : [];
   const label = cylinders[diagnosis.target]?.label ?? "";
-  const first = diagnosis.causes[0]?.code ?? "";
+  const spare = beforeOpening(assessment);
   return [
     "",
     ...prose(`no test left would change what to do about ${label}: you know enough`, width, "next   "),
-    ...(spared.includes(first)
-      ? prose("before the head comes off: lash, and a tap on its valves, then again", width, "       ")
-      : []),
+    ...(spare === undefined ? [] : prose(spare.text, width, "       ")),
   ];
 };

@@ -57,6 +57,7 @@ const screenOf = (
   const { record, test } = assessment;
   return [
     ...prose(showHeadline(assessment), width),
+    ...paragraph(workAfterText(assessment), width),
     "",
     ...columns({
       head: `${record.engine.id} ${test.id}`,
@@ -91,6 +92,12 @@ const screenOf = (
       : []),
   ].filter((line, i, all) => line !== "" || (all[i - 1] ?? "") !== "");
 };
+
+/** What was read before the work says nothing of what it renewed. */
+const workAfterText = ({ workAfter }: TestAssessment): string =>
+  workAfter === undefined
+    ? ""
+    : `${sentence(workAfter.what)} on ${workAfter.date} came after this test: it speaks of before.`;
 
 const paragraph = (text: string, width: number): readonly string[] => (text === "" ? [] : prose(text, width));
 

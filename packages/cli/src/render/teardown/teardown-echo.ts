@@ -75,25 +75,35 @@ const figureTexts = (items: readonly TeardownItem[], { units }: EchoOptions): re
     ];
   });
   const odd = figures.flatMap(({ said, standing, limits, item }) => {
-    if (standing === "inside" || standing === "no-limit") return [];
+    if (standing === "inside" || standing === "near" || standing === "no-limit") return [];
     const { probability = 0 } = rulingVerdict(item) ?? {};
     const chance = standing === "close" ? `, ${chanceText(probability)} inside` : "";
-    const word = standing === "near" ? "inside wear, too close to tell as new" : standingWords[standing];
-    return [`${said} ${word}${standing === "waits" ? ", no verdict: see check" : ""}${chance} (${limits})`];
+    const word = standing === "waits" ? "waits, no verdict: see check" : standingWords[standing];
+    return [`${said} ${word}${chance} (${limits})`];
   });
   const of = (wanted: Standing): string =>
     figures.flatMap(({ said, standing }) => (standing === wanted ? [said] : [])).join(", ");
-  const [fine, bare] = [of("inside"), of("no-limit")];
-  const all = [...odd, ...(fine === "" ? [] : [`${fine}: inside`]), ...(bare === "" ? [] : [bare])];
+  const [near, fine, bare] = [of("near"), of("inside"), of("no-limit")];
+  const all = [
+    ...odd,
+    ...(near === "" ? [] : [`${near}: inside wear, too close to tell as new`]),
+    ...(fine === "" ? [] : [`${fine}: inside`]),
+    ...(bare === "" ? [] : [bare]),
+  ];
   return all.map((text, i) => (i === 0 ? withUnit(text, unit) : text));
 };
 
-/** Behind the first number. */
+/** Behind the first number that is a figure: the 1 of `ring 1` is none. */
 const withUnit = (text: string, unit: string): string =>
-  text.replace(/[+-]?[\d.]+(?: to [\d.]+)?(?=[ ,:]|$)/, (number) => `${number}\u00a0${unit}`);
+  text.replace(
+    /(?<!\bring )(?<![\d.+-])[+-]?[\d.]+(?: to [\d.]+)?(?=[ ,:]|$)/,
+    (number) => `${number}\u00a0${unit}`,
+  );
 
-/** The figure that decides; several without a limit as a range. */
+/** The figure that decides, by feeler its two leaves; several without a limit as a range. */
 const figureOf = (item: TeardownItem, own: readonly TeardownItem[], written: Written): string => {
+  if (item.between !== undefined)
+    return `${lengthNumber(item.between.low, written)} to ${lengthNumber(item.between.high, written)}`;
   if (own.length === 1 || standingOf(item) !== "no-limit") return numberOf(item, written);
   const values = own.map(({ value }) => value);
   const [low, high] = [length(Math.min(...values)), length(Math.max(...values))];

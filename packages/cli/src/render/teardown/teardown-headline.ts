@@ -51,8 +51,13 @@ export const headlineText = (
   ].filter((text) => text !== "");
   const place = clauses.length === 0 ? "first" : "after others";
   const worn = wornClause(at("worn"), "worn but serviceable (outside as new, inside the wear limit)", place);
-  const near = wornClause(at("near"), "inside the wear limit and too close to tell as new", place);
-  const inside = blocks.filter(({ rows }) => rows.some(({ cells }) => has(cells.values())));
+  // beside what is worse it is one of the rest
+  const isAlone = place === "first" && worn === "";
+  const near = isAlone
+    ? wornClause(at("near"), "inside the wear limit and too close to tell as new", place)
+    : "";
+  const rest: readonly Standing[] = near === "" ? ["inside", "near"] : ["inside"];
+  const inside = blocks.filter(({ rows }) => rows.some(({ cells }) => has(cells.values(), rest)));
   const first = spoiltText(spoilt);
   if (clauses.length === 0 && worn === "" && near === "")
     return first + quietText(assessment, inside.length > 0);
@@ -150,8 +155,8 @@ const labelStanding = ({ rows }: Block, label: string): Standing => {
   );
 };
 
-const has = (items: Iterable<TeardownItem>): boolean =>
-  [...items].some((item) => standingOf(item) === "inside");
+const has = (items: Iterable<TeardownItem>, standings: readonly Standing[]): boolean =>
+  [...items].some((item) => standings.includes(standingOf(item)));
 
 /** `13 of 13 measured`: of the kinds of which anything was. */
 const measuredText = ({ counts }: TeardownAssessment): string => {

@@ -10,7 +10,8 @@ type Replaced = TeardownItem & Required<Pick<TeardownItem, "supersededBy">>;
 const replaced = ({ items }: Pick<TeardownAssessment, "items">): readonly Replaced[] =>
   items.flatMap((item) => {
     const { supersededBy } = item;
-    return supersededBy === undefined ? [] : [{ ...item, supersededBy }];
+    const isAlike = supersededBy?.by === "instead" && supersededBy.value === item.value;
+    return supersededBy === undefined || isAlike ? [] : [{ ...item, supersededBy }];
   });
 
 /** More figures of one kind are counted. */

@@ -21,18 +21,19 @@ export interface TableOptions {
   readonly width: number;
   /** The value of --units. */
   readonly units: string | undefined;
-  /** `rows`: only the rows of which not all is inside; `needed`: of these only the labels that are not. */
+  /** `figures`: all, without their limits; `rows`: only the rows of which not all is inside; `needed`: of these only the labels
+   *  that are not. */
   readonly shown: Shown;
 }
 
-export type Shown = "all" | "rows" | "needed";
+export type Shown = "all" | "figures" | "rows" | "needed";
 
 const isFine = (standing: Standing): boolean => standing === "inside" || standing === "no-limit";
 
 /** Lines without line ends. */
 export const blockLines = (block: Block, options: TableOptions): readonly string[] => {
   const { shown, width, units } = options;
-  const isWhole = shown === "all" || block.standing === "no-limit";
+  const isWhole = shown === "all" || shown === "figures" || block.standing === "no-limit";
   const rows = isWhole ? block.rows : block.rows.filter(({ standing }) => !isFine(standing));
   const labels = isWhole ? block.labels : labelsShown(block.labels, rows, shown);
   const isLone = labels.length === 1 && labels[0] === "";
@@ -41,7 +42,11 @@ export const blockLines = (block: Block, options: TableOptions): readonly string
   const isOnly = isTable && judged.length === 1;
   const lines = isTable
     ? across(
-        { head: block.part, labels, rows: rows.flatMap((row) => tableRows(row, labels, { units, isOnly })) },
+        {
+          head: block.part,
+          labels,
+          rows: rows.flatMap((row) => tableRows(row, labels, { units, isOnly, shown })),
+        },
         width,
       )
     : labels.flatMap((label) => labelLines(block, rows, label, options));
@@ -52,7 +57,7 @@ export const blockLines = (block: Block, options: TableOptions): readonly string
     ...(left === 0
       ? []
       : [`the other ${left === 1 ? block.part : partsName(block.part)}: inside, or no limit`]),
-    ...(isOnly ? [] : limitsOf(judged)),
+    ...(isOnly || shown === "figures" ? [] : limitsOf(judged)),
   ];
   return [...lines, ...(foot.length === 0 ? [] : prose(foot.join("; "), width, "  "))];
 };
@@ -96,14 +101,18 @@ const across = (table: Omit<ColumnsOptions, "width">, width: number): readonly s
 const tableRows = (
   row: FigureRow,
   labels: readonly string[],
-  { units, isOnly }: { readonly units: string | undefined; readonly isOnly: boolean },
+  {
+    units,
+    isOnly,
+    shown,
+  }: { readonly units: string | undefined; readonly isOnly: boolean; readonly shown: Shown },
 ): readonly ColumnsRow[] => {
   const written = writtenOf(row, units);
   const items = labels.map((label) => row.cells.get(label));
   const cells = items.map((item) => (item === undefined ? undefined : numberOf(item, written)));
   const verdicts = items.map((item) => (item === undefined ? "" : standingWords[standingOf(item)]));
   const isAllInside = items.every((item) => item === undefined || standingOf(item) === "inside");
-  const tail = tailOf(row, written, { isAllInside, isOnly });
+  const tail = shown === "figures" ? "" : tailOf(row, written, { isAllInside, isOnly });
   const number: ColumnsRow = { name: row.name, unit: written.unit, cells, tail };
   if (isAllInside || row.standing === "no-limit") return [number];
   return [

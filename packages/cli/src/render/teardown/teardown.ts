@@ -5,7 +5,7 @@ import { prose } from "../prose.ts";
 import { conflictText, conflictsInOrder, settleTexts } from "./teardown-doubts.ts";
 import { leftOutText } from "./teardown-left-out.ts";
 import { headlineLines } from "./teardown-headline.ts";
-import { figureTexts } from "./teardown-figures.ts";
+import { figureTexts, valueTexts } from "./teardown-figures.ts";
 import { markedList } from "./teardown-listed.ts";
 import { missingText, nextLines, withoutLimitText } from "./teardown-next.ts";
 import { type Block, blocksOf } from "./teardown-rows.ts";
@@ -60,6 +60,13 @@ const rooms: readonly Room[] = [
   { ...listed, figures: 2, doubts: 1, work: 3 },
   { ...listed, figures: 2, doubts: 1, work: 2 },
 ];
+/** Where no figure asks for anything: all of them as long as there is room, before what is said beside them. */
+const quietRooms: readonly Room[] = [
+  ...rooms.slice(0, 2),
+  { ...all, beside: "left", gaps: "none" },
+  { ...all, shown: "figures", beside: "left", gaps: "none" },
+  ...rooms.slice(2),
+];
 const least: Room = { ...listed, figures: 1, doubts: 1, work: 1 };
 
 /** The whole screen, lines without line ends; with less told where it would run over the lines there are. */
@@ -70,7 +77,9 @@ export const teardownScreen = (
   if (options.detail === "why")
     return [...screenIn(assessment, options, all), "", ...teardownWhy(assessment, options)];
   const tall = linesAt(options.width) - (options.taken ?? 0);
-  for (const room of rooms) {
+  const blocks = blocksOf(assessment, options.engine.cylinders);
+  const isQuiet = blocks.every(({ standing }) => standing === "inside" || standing === "no-limit");
+  for (const room of isQuiet ? quietRooms : rooms) {
     const lines = screenIn(assessment, options, room);
     if (lines.length <= tall) return lines;
   }
@@ -91,7 +100,9 @@ const screenIn = (
     room.beside === "told" ? markedList("seen", findingTexts(assessment), { width, most: room.doubts }) : [],
     [
       ...prose(missingText(assessment, engine.id), width),
-      ...(room.beside === "told" ? prose(withoutLimitText(assessment, engine.id), width) : []),
+      ...(room.beside === "told" || isBare(blocks)
+        ? prose(withoutLimitText(assessment, engine.id), width)
+        : []),
       ...careLines(assessment, width),
     ].filter((line) => line !== ""),
   ].filter((lines) => lines.length > 0);
@@ -104,17 +115,20 @@ const screenIn = (
   ];
 };
 
+const isBare = (blocks: readonly Block[]): boolean => blocks.every(({ standing }) => standing === "no-limit");
+
 /** A table a kind of part, or a line a figure; and which parts are not among them. */
 const figureLines = (
   blocks: readonly Block[],
   { width, units }: TeardownOptions,
   { shown, figures: most }: Room,
 ): readonly (readonly string[])[] => {
-  const isBare = shown !== "listed" && blocks.every(({ standing }) => standing === "no-limit");
+  if (shown === "listed" && isBare(blocks))
+    return [markedList("value", valueTexts(blocks, units), { width, most: Math.max(most, 8) })];
   const wanted =
-    shown === "all"
+    shown === "all" || shown === "figures"
       ? blocks
-      : blocks.filter(({ standing }) => standing !== "inside" && (standing !== "no-limit" || isBare));
+      : blocks.filter(({ standing }) => standing !== "inside" && (standing !== "no-limit" || isBare(blocks)));
   const left = blocks.filter((block) => !wanted.includes(block));
   const names = left.map(({ part }) => partsName(part)).join(", ");
   const rest = left.length === 0 ? [] : [prose(`not shown here: ${names} (--why)`, width)];

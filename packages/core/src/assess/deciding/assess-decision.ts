@@ -1,6 +1,13 @@
 // From the records of one engine to a decision: what was found, what nobody looked at, and what it comes to.
 
-import { type Decision, type DecisionInput, type Job, decide, ladder } from "../../decision/index.ts";
+import {
+  type Decision,
+  type DecisionInput,
+  type Job,
+  decide,
+  ladder,
+  turnsOf,
+} from "../../decision/index.ts";
 import type { EngineRecord } from "../../record/index.ts";
 import { doneOf, offeredTest } from "./access.ts";
 import type { DecisionChoices } from "./choices.ts";
@@ -107,6 +114,7 @@ export const assessDecision = (record: EngineRecord, choices: DecisionChoices): 
     history: deciding.history,
     today,
     decision,
+    turns: turnsOf(input),
     input,
     ...found,
     ...(rings === undefined ? {} : { ringsDue: rings }),

@@ -6,6 +6,7 @@ import type {
   EvidenceId,
   EvidenceLine,
   Job,
+  Turn,
   WornPlace,
 } from "../../decision/index.ts";
 import type { TestAssessment } from "../assessment.ts";
@@ -13,7 +14,7 @@ import type { HistoryAssessment } from "../years/assess-history.ts";
 import type { Opening } from "./choices.ts";
 import type { LowEverywhere } from "./low-everywhere.ts";
 import type { MeasureNow } from "./measure-now.ts";
-import type { NextAction } from "./next-action.ts";
+import type { NextAction } from "./own-step.ts";
 import type { NextBy } from "./next-by.ts";
 import type { NextTestDue } from "./next-test.ts";
 import type { NotItself } from "./not-itself.ts";
@@ -92,6 +93,8 @@ export interface DecisionAssessment {
   readonly history: HistoryAssessment;
   readonly today: string;
   readonly decision: Decision;
+  /** Where the word itself turns as one input moves, and to which: level or a test, long before the balance tips. */
+  readonly turns: readonly Turn[];
   /** What the decision was made from. */
   readonly input: DecisionInput;
   /** Guard G3: the test to read again. */

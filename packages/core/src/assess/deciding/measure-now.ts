@@ -1,10 +1,11 @@
 // What can be measured in the next twenty minutes while the engine is open: what no reading of sealing can see, the line to
 // type for it, and the limits it will be held against.
 
-import { type UnitName, fromSi } from "../../quantity/index.ts";
-import type { ClearanceLimit, Engine, LengthUnit, MeasuredPart } from "../../record/index.ts";
+import { fromSi } from "../../quantity/index.ts";
+import type { Engine, MeasuredPart } from "../../record/index.ts";
 import type { WorkLine } from "../../teardown/index.ts";
 import type { Opening } from "./choices.ts";
+import { type MeasureLimit, limitsOf } from "./measure-limits.ts";
 import { leftToMeasure, measureAgainLines, scoresToMeasure } from "./measured-already.ts";
 import type { MeasuredNow } from "./measured-now.ts";
 
@@ -33,18 +34,6 @@ export interface MeasureNow {
   readonly order?: string;
   /** Limits of engine.json that it will be held against; empty: none is there. */
   readonly limits: readonly MeasureLimit[];
-}
-
-export interface MeasureLimit {
-  readonly part: MeasuredPart;
-  readonly quantity: string;
-  readonly kind: "new" | "wear";
-  /** [m] */
-  readonly low?: number;
-  readonly high?: number;
-  readonly source?: string;
-  /** `bore taper up to 0.1 mm (wear)` */
-  readonly text: string;
 }
 
 interface Measuring {
@@ -221,42 +210,3 @@ const lines = (
     journals: [`pin 1: ${journal}`, `main 1: ${journal}`],
   };
 };
-
-const limitsOf = (
-  limit: ClearanceLimit,
-  { parts, quantities }: Pick<Measuring, "parts" | "quantities">,
-): readonly MeasureLimit[] => {
-  const { part, quantity, source } = limit;
-  if (!parts.includes(part) || !quantities.includes(quantity)) return [];
-  return (["new", "wear"] as const).flatMap((kind): MeasureLimit[] => {
-    const pair = limit[kind];
-    if (pair === undefined) return [];
-    return [
-      {
-        part,
-        quantity,
-        kind,
-        ...pair,
-        ...(source === undefined ? {} : { source }),
-        text: textOf(limit, kind),
-      },
-    ];
-  });
-};
-
-const textOf = (
-  { part, quantity, unit, written, ...limit }: ClearanceLimit,
-  kind: "new" | "wear",
-): string => {
-  const end = (side: "low" | "high"): string | undefined => {
-    const value = limit[kind]?.[side];
-    return value === undefined ? undefined : (written[`${kind}.${side}`] ?? plainFigure(value, unit));
-  };
-  const [low, high] = [end("low"), end("high")];
-  const range =
-    low === undefined ? `up to ${high ?? ""}` : high === undefined ? `${low} or more` : `${low} to ${high}`;
-  return `${part} ${quantity} ${range} ${unit} (${kind})`;
-};
-
-const plainFigure = (metres: number, unit: LengthUnit): string =>
-  String(Number(fromSi(metres, unit satisfies UnitName).toPrecision(6)));

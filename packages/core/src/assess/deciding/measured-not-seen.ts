@@ -55,7 +55,7 @@ const whyOf = (
   const own = measured.found.filter(({ place }) => left.includes(place));
   const [close, ...closer] = own.flatMap(({ open }) => open);
   if (close !== undefined)
-    return `too close to tell: ${figureText(close, stayingVerdict(close))}${closer.length === 0 ? "" : `, and ${String(closer.length)} more`}`;
+    return `${close.waits === undefined ? "too close to tell" : "waits to be cleared up"}: ${figureText(close, stayingVerdict(close))}${closer.length === 0 ? "" : `, and ${String(closer.length)} more`}`;
   const spoilt = spoiltParts(measured.assessment).find(({ part }) =>
     left.some((place) => partsOf[place]?.includes(part)),
   );

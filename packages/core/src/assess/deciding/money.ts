@@ -1,8 +1,9 @@
 // Prices, horizon and age, from engine.json and what was typed over it.
 
-import type { Chances, Ownership, Prices } from "../../decision/index.ts";
+import { type Chances, type Ownership, type Prices, wayInto } from "../../decision/index.ts";
 import { yearsBetween } from "../../quantity/index.ts";
 import { type EnginePrices, type EngineRecord, withPrices } from "../../record/index.ts";
+import { doneOf } from "./access.ts";
 import type { DecisionChoices } from "./choices.ts";
 import type { Horizon, PricesKnown } from "./decision-assessment.ts";
 
@@ -16,7 +17,8 @@ export interface Money {
 
 const works = ["topEnd", "reRing", "rebuild"] as const;
 
-export const moneyOf = ({ engine }: EngineRecord, { prices: typed = [] }: DecisionChoices): Money => {
+export const moneyOf = ({ engine }: EngineRecord, choices: DecisionChoices): Money => {
+  const { prices: typed = [], opened, engineOut } = choices;
   const stated: EnginePrices = withPrices(engine.prices, typed);
   const { jobs, work, redo, spoil, caught, currency, ...rest } = stated;
   const missing = works.filter((one) => work[one] === undefined).map((one) => `work.${one}`);
@@ -29,7 +31,8 @@ export const moneyOf = ({ engine }: EngineRecord, { prices: typed = [] }: Decisi
     topEnd === undefined || reRing === undefined || rebuild === undefined || !hasJobs
       ? undefined
       : { ...rest, jobs, work: { topEnd, reRing, rebuild } };
-  const wayIn = Object.values(jobs).reduce((sum, price) => sum + price, 0);
+  const done = doneOf(opened, engineOut === true ? "out" : "in");
+  const wayIn = wayInto("reRing", done).reduce((sum, job) => sum + (jobs[job] ?? 0), 0);
   return {
     chances: {
       redo,

@@ -1,45 +1,17 @@
 // The one step to make next. What the test gone by asks for stands first, so that all screens name the same; a guard or the
 // open engine may ask for another.
 
-import { type Decision, type NextStep, ladder } from "../../decision/index.ts";
+import { type NextStep, ladder } from "../../decision/index.ts";
 import type { NextTest } from "../assessment.ts";
 import { beforeOpening } from "../before-opening.ts";
 import { listed } from "../labels.ts";
 import { afterWork } from "../run-in.ts";
-import { type HowPage, howPageOf, shownTests } from "../shown-tests.ts";
-import type { Damage } from "./damage.ts";
+import { howPageOf, shownTests } from "../shown-tests.ts";
 import type { Deciding } from "./deciding.ts";
 import type { DoubtsFound } from "./doubts.ts";
-import type { MeasureNow } from "./measure-now.ts";
-import type { MeasuredNow } from "./measured-now.ts";
+import { findTheSource } from "./find-the-source.ts";
+import { type NextAction, type NextActionFacts, type Step, minutes, own } from "./own-step.ts";
 import type { Row } from "./row.ts";
-
-export interface NextAction {
-  /** Of the tables of the diagnosis, or of the decision. */
-  readonly code: string;
-  /** As told to a mechanic. */
-  readonly text: string;
-  /** Absent where it hangs on what is found. */
-  readonly minutes?: number;
-  /** The page of the procedures that tells how. */
-  readonly how?: HowPage;
-  /** Whether the test gone by asks for it, as its own screen says, or the decision. */
-  readonly by: "test" | "decision";
-}
-
-export interface NextActionFacts {
-  readonly deciding: Deciding;
-  readonly decision: Decision;
-  readonly found: DoubtsFound;
-  readonly rows: readonly Row[];
-  readonly damage: readonly Damage[];
-  readonly speaks: "today" | "too-old" | "none";
-  /** The usual test. */
-  readonly due: "due" | "to-come";
-  readonly measureNow: readonly MeasureNow[];
-  /** The engine as it was measured so far. */
-  readonly measured: MeasuredNow | undefined;
-}
 
 /** Undefined where the work itself is next, or the usual test at its date. Open, what cannot be tested as it stands is measured
  *  where that presses; the test waits until it is closed. */
@@ -52,12 +24,21 @@ export const nextActionOf = (facts: NextActionFacts): NextAction | undefined => 
   if (verdict === "open-the-top-end" && access !== "head-off" && access !== "fully-open")
     return speaks === "today" ? sparing(deciding) : undefined;
   if (basis !== "nothing-shown") return undefined;
+  const isPressureKnown = facts.rows.some(({ row }) => row === "E1" || row === "E2");
+  if (decision.urgency === "no-hard-use" && access === "in-place" && !isPressureKnown) return pressureFirst;
   if (verdict !== "test-again" && (access === "head-off" || access === "fully-open"))
     return step === "retest-before-hard-use" && facts.measureNow.length > 0 ? measuring(facts) : undefined;
   const isWanted = verdict === "test-again" || facts.due === "due";
   const next = askedToday(facts) ?? (isWanted ? testAgain(facts) : undefined);
   return next === undefined ? undefined : asItStands(next, facts);
 };
+
+/** Bearing metal, and nobody knows the pressure: it takes minutes, and tells of the bearings. Common practice, no source. */
+const pressureFirst = own(
+  "oil-pressure",
+  "read the hot oil pressure on a second gauge, with the right oil, before it is run hard",
+  { minutes: minutes.look },
+);
 
 /** Out or open below, the starter does not turn it; open above, no test can be made at all. */
 const asItStands = (action: NextAction, facts: NextActionFacts): NextAction => {
@@ -95,18 +76,6 @@ const ofTest = (main: NonNullable<Deciding["main"]>, next: NextTest): NextAction
   return { code, text, minutes, ...(how === undefined ? {} : { how }), by: "test" };
 };
 
-type Step = (facts: NextActionFacts) => NextAction | undefined;
-
-const own = (code: string, text: string, more: Pick<NextAction, "minutes" | "how"> = {}): NextAction => ({
-  code,
-  text,
-  ...more,
-  by: "decision",
-});
-
-/** Minutes are common practice, no source. */
-const minutes = { cranking: 12, leakDown: 25, look: 15, warm: 45, day: 20 } as const;
-
 const testAgain = ({ deciding: { main, record } }: NextActionFacts): NextAction => {
   const leakOnly = main?.test.rows.every(({ what }) => what.startsWith("leak-down")) === true;
   const all = record.engine.cylinders.length === 1 ? "it" : "every cylinder";
@@ -132,7 +101,7 @@ const leakDownOf = ({ deciding }: NextActionFacts, more: string): NextAction =>
     { minutes: minutes.leakDown, how: "leak-down" },
   );
 
-const measuring: Step = ({ measureNow }) =>
+const measuring = ({ measureNow }: NextActionFacts): NextAction =>
   own("measure", "measure it while it is open", {
     minutes: measureNow.reduce((sum, one) => sum + one.minutes, 0),
     how: "teardown",
@@ -143,7 +112,7 @@ const ofValve = (rows: readonly Row[]): string =>
   rows.find(({ row, cylinder }) => (row === "I1" || row === "B2") && cylinder !== undefined)?.cylinder ?? "";
 
 const ownSteps: Readonly<Partial<Record<NextStep, Step>>> = {
-  "find-the-source": (facts) => findTheSource(facts),
+  "find-the-source": findTheSource,
   "run-warm-and-retest": ({ deciding }) =>
     askedByTest(deciding, ["retest-warm"]) ??
     own("retest-warm", "run it warm and test again the same day", { minutes: minutes.warm, how: "dry" }),
@@ -218,38 +187,6 @@ const secondWithSight = (facts: NextActionFacts): NextAction => {
 
 const openParts = { bore: "bores", "ring-gap": "ring gaps", bearings: "bearings" } as const;
 const allParts = Object.values(openParts);
-
-/** Chunks first, then a knock, then gas in the coolant, then what was seen. Common practice, no source. */
-const findTheSource: Step = ({ rows, damage, decision: { access } }) => {
-  const of = (id: Row["row"]): Row | undefined => rows.find(({ row }) => row === id);
-  const pan = access === "bottom-open" || access === "fully-open" ? "" : "pan off, ";
-  const page = { how: "teardown" } as const;
-  if (of("F3") !== undefined)
-    return own(
-      "find-the-source",
-      `find where the metal comes from: ${pan}caps off one by one, shells and journals, then skirts and rings`,
-      page,
-    );
-  const knock = of("G1");
-  if (knock !== undefined)
-    return own(
-      "find-the-source",
-      `find the knock: ${pan}rod cap of cylinder ${knock.cylinder ?? "1"} off, its shell, pin and clearance, then the mains`,
-      page,
-    );
-  if (of("H2") !== undefined)
-    return access === "head-off" || access === "fully-open"
-      ? own(
-          "find-the-source",
-          "find where the gas got in: head and deck under the straightedge, the gasket, cracks at the shop",
-          page,
-        )
-      : own("find-the-source", "find where the gas gets in: leak-down, and watch the coolant for bubbles", {
-          minutes: minutes.leakDown,
-          how: "leak-down",
-        });
-  return own("find-the-source", damage[0]?.first ?? "find where it comes from", page);
-};
 
 const proofs = {
   gauge: "prove the gauge",

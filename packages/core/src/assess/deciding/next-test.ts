@@ -50,9 +50,9 @@ const notBefore = (today: string, due: number): Pick<NextTestDue, "date" | "sinc
 
 /** From when the interval counts: the test gone by, or work after it since which all cylinders began anew. */
 export const lastOf = ({ main, record, today }: Deciding): string | undefined => {
-  const work = main === undefined ? undefined : workAfter(record, main.test);
-  const isAll = work !== undefined && work.newBaseline.length === record.engine.cylinders.length;
-  return isAll && work.date <= today ? work.date : main?.test.date;
+  if (main === undefined) return undefined;
+  const work = afterWork(record, main.test) === undefined ? undefined : workAfter(record, main.test);
+  return work !== undefined && work.date <= today ? work.date : main.test.date;
 };
 
 /** The first test after new rings: once they have bedded in, by the meter, and by the date where its hours a year are known.

@@ -58,7 +58,7 @@ const swappedText = (
   { id, others }: { readonly id: string; readonly others: string },
 ): string => {
   const other = pair.find((label) => label !== cylinder) ?? "";
-  return `cylinder ${cylinder} read ${percent(by)} below ${others} in ${id}, but in ${before} cylinder ${other} read ${percent(then)} below ${cylinder}: were they entered in swapped order?`;
+  return `cylinder ${cylinder} read ${percent(by)} below ${others} in ${id} and cylinder ${other} ${percent(then)} below ${cylinder} in ${before}, as if once entered in swapped order`;
 };
 
 const flaggedOnce = ({ cylinders }: TestAssessment): readonly Odd[] =>

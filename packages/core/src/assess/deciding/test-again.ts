@@ -1,7 +1,7 @@
 // A test that comes before the decision: what it costs, how likely it changes the word, and what holds if it is not made.
 
 import type { Decision, DecisionInput } from "../../decision/index.ts";
-import type { NextAction } from "./next-action.ts";
+import type { NextAction } from "./own-step.ts";
 
 export interface TestAgain {
   readonly minutes?: number;

@@ -1,7 +1,7 @@
 // Acting now against waiting: the difference, and the chance of need at which it turns.
 
 import type { Act, Repair } from "../words.ts";
-import { costsIf, expectedCosts, type Costs } from "./expected.ts";
+import { costsIf, expectedCost, type Costs } from "./expected.ts";
 import type { MoneyCase } from "./money-case.ts";
 
 export interface BreakEven {
@@ -15,16 +15,24 @@ export interface BreakEven {
 
 /** The cheaper of leaving and watching; the top end where that is due anyway and the re-ring is asked for beside it.
  *  @source handbook/decision.md 3 */
-export const idleOf = (money: MoneyCase, act: Repair, costs: Costs): Act => {
-  const { certain } = money;
-  if (act === "reRing" && certain.includes("top") && certain.length === 1) return "topEnd";
-  return costs.watch < costs.leave ? "watch" : "leave";
+export const idleOf = (
+  money: MoneyCase,
+  act: Repair,
+  { leave, watch }: Pick<Costs, "leave" | "watch">,
+): Act => {
+  if (isBesideTopEnd(money, act)) return "topEnd";
+  return watch < leave ? "watch" : "leave";
 };
+
+const isBesideTopEnd = ({ certain }: MoneyCase, act: Repair): boolean =>
+  act === "reRing" && certain.includes("top") && certain.length === 1;
 
 /** Above 0 the act is cheaper than waiting. */
 export const differenceOf = (money: MoneyCase, act: Repair): number => {
-  const costs = expectedCosts(money);
-  return costs[idleOf(money, act, costs)] - costs[act];
+  const idle = isBesideTopEnd(money, act)
+    ? expectedCost(money, "topEnd")
+    : Math.min(expectedCost(money, "leave"), expectedCost(money, "watch"));
+  return idle - expectedCost(money, act);
 };
 
 /** @param idle - held fixed  @source handbook/decision.md 3 */

@@ -11,6 +11,9 @@ export type Costs = Readonly<Record<Act, number>>;
  *  @source handbook/decision.md 3 (derived, computed) */
 export const expectedCosts = (money: MoneyCase): Costs => costsAt(money, money.belief);
 
+/** Of one act alone. */
+export const expectedCost = (money: MoneyCase, act: Act): number => costAt(money, money.belief, act);
+
 /** The same with another chance, the discount kept: a straight line in it. */
 export const costsIf = (money: MoneyCase, probability: number): Costs =>
   costsAt(money, { ...money.belief, probability });
@@ -39,18 +42,21 @@ export const priceOfAct = (money: MoneyCase, repair: Repair): number =>
   priceNow(money, repair) +
   (repair === "reRing" && money.certain.includes("top") ? money.prices.work.topEnd : 0);
 
-const costsAt = (money: MoneyCase, belief: Belief): Costs => {
+const costsAt = (money: MoneyCase, belief: Belief): Costs => ({
+  leave: costAt(money, belief, "leave"),
+  watch: costAt(money, belief, "watch"),
+  topEnd: costAt(money, belief, "topEnd"),
+  reRing: costAt(money, belief, "reRing"),
+  rebuild: costAt(money, belief, "rebuild"),
+});
+
+const costAt = (money: MoneyCase, belief: Belief, act: Act): number => {
+  if (act !== "leave" && act !== "watch") return repaired(money, belief, act);
   const { prices, spoil, caught, testsPerYear, years } = money;
   const waiting = (prices.runningPerYear ?? 0) * years;
+  if (act === "leave") return toCome(money, belief, { places: curePlaces, spoil }) + waiting;
   const tests = (prices.test ?? 0) * testsPerYear * years;
-  const watched = spoil * (1 - caught);
-  return {
-    leave: toCome(money, belief, { places: curePlaces, spoil }) + waiting,
-    watch: toCome(money, belief, { places: curePlaces, spoil: watched }) + waiting + tests,
-    topEnd: repaired(money, belief, "topEnd"),
-    reRing: repaired(money, belief, "reRing"),
-    rebuild: repaired(money, belief, "rebuild"),
-  };
+  return toCome(money, belief, { places: curePlaces, spoil: spoil * (1 - caught) }) + waiting + tests;
 };
 
 const repaired = (money: MoneyCase, belief: Belief, repair: Repair): number => {

@@ -32,7 +32,7 @@ export interface Walk {
 }
 
 /** The difference is a straight line in a price, but for a kink or two; it bends gently in limit and years. */
-const fine: Walk = { steps: 40, halvings: 50 };
+const fine: Walk = { steps: 40, halvings: 40 };
 
 /** The nearest value, of those found each way, at which something has turned.
  *  @param turned - false at the value as it stands */

@@ -18,11 +18,13 @@ export interface Swing {
 }
 
 /** The widest first; inputs that change nothing are left out.  @source handbook/decision.md 4 */
-export const tornadoOf = (money: MoneyCase, act: Repair): readonly Swing[] =>
-  leversOf(money, act)
-    .map((lever) => swingOf(lever, act, { now: differenceOf(money, act), look: money.look }))
+export const tornadoOf = (money: MoneyCase, act: Repair): readonly Swing[] => {
+  const now = differenceOf(money, act);
+  return leversOf(money, act)
+    .map((lever) => swingOf(lever, act, { now, look: money.look }))
     .filter((swing) => width(swing) > 0 || swing.flip !== undefined)
     .toSorted((a, b) => width(b) - width(a));
+};
 
 /** close: the difference is below a tenth of the job, or an input tips it within half its range; holds: within its range.
  *  @source handbook/decision.md 4 (judgement) */

@@ -2,6 +2,7 @@
 
 import type { Grounds } from "./grounds.ts";
 import type { Guard } from "./guards.ts";
+import { canBeTested } from "../worth/possible-tests.ts";
 import { isSpared, isStopped } from "./stops.ts";
 import type { Reason, Word } from "./word.ts";
 
@@ -67,7 +68,8 @@ export const nextStepOf = (
 ): NextStep => {
   const step = stepFor[reasons[0]];
   // what is asked for cannot be made as it stands: measured now, tested once it is closed
-  if (verdict === "watch-it" && step !== undefined) return "retest-before-hard-use";
+  if (verdict === "watch-it" && step !== undefined && !canBeTested(input.done))
+    return "retest-before-hard-use";
   if (step !== undefined) return step;
   const isOpen = input.done.includes("headOff");
   const ofValves = evidence.counted.some(({ id }) => id === "B2" || id === "I1");

@@ -5,7 +5,7 @@ import { leversOf, type Lever } from "../money/levers.ts";
 import { moneyCaseOf, type MoneyCase } from "../money/money-case.ts";
 import { nearestTurned, placed, type Flip, type Walk } from "../money/tipping.ts";
 import { recounted } from "../wear/outlook.ts";
-import type { Repair, Verdict } from "../words.ts";
+import { jobs, type Repair, type Verdict } from "../words.ts";
 import { groundsOf } from "./grounds.ts";
 import { wordOf, type Word } from "./word.ts";
 
@@ -19,7 +19,7 @@ export interface Turn extends Flip {
   readonly level?: "yes";
 }
 
-/** Years, limit, chance, the price of the work and its way in, and what it adds at sale; the nearest value each, all others
+/** Years, limit, chance, the price of the work and of its way in, and what it adds at sale; the nearest value each, all others
  *  fixed. None without prices (there `unpricedFlips` tell), for an engine that is kept for good, and of a word that hangs on no
  *  money. */
 export const turnsOf = (input: DecisionInput): readonly Turn[] => {
@@ -31,7 +31,7 @@ export const turnsOf = (input: DecisionInput): readonly Turn[] => {
   const now = wordAt(input);
   if (!byMoney(now)) return [];
   return leversOf(money, comparison.act)
-    .filter((lever) => isAsked(lever, comparison.act))
+    .filter((lever) => isAsked(lever, comparison.act, money))
     .flatMap((lever) => turnOf(lever, input, now));
 };
 
@@ -39,12 +39,22 @@ export const turnsOf = (input: DecisionInput): readonly Turn[] => {
 const byMoney = ({ verdict, reasons: [first] }: Word): boolean =>
   verdict !== "test-again" || first === "test-worth-making" || first === "limit-too-near";
 
-const isAsked = ({ input }: Lever, act: Repair): boolean =>
-  input.startsWith("jobs.") ||
-  ["years", "limit", "probability", `work.${act}`, `resale.${act}`, "runningPerYear"].includes(input);
+/** Of the ways in the dearest alone. */
+const isAsked = ({ input }: Lever, act: Repair, { prices }: MoneyCase): boolean => {
+  const dearest = jobs.toSorted((a, b) => (prices.jobs[b] ?? 0) - (prices.jobs[a] ?? 0))[0] ?? "";
+  return [
+    "years",
+    "limit",
+    "probability",
+    `work.${act}`,
+    `resale.${act}`,
+    `jobs.${dearest}`,
+    "runningPerYear",
+  ].includes(input);
+};
 
 /** A word takes far longer than a difference. */
-const coarse: Walk = { steps: 8, halvings: 12 };
+const coarse: Walk = { steps: 6, halvings: 9 };
 
 const turnOf = (lever: Lever, input: DecisionInput, now: Word): Turn[] => {
   const turned = (value: number): boolean =>

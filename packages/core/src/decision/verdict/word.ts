@@ -126,19 +126,21 @@ const byNeed = (grounds: Grounds): Word | undefined => {
 };
 
 /** Open, with wear developing that the chance does not cover, it is measured before anything else is decided; a re-ring waits
- *  for the measurements anyway. Two instruments that contradict each other are not left standing (G7). */
+ *  for the measurements anyway. Two instruments that contradict each other are never left (G7): a cylinder that cranks low is tested
+ *  again, a leak that cranking does not show is watched, as in handbook/decision.md 9, example 10. */
 const withoutNeed = (grounds: Grounds): Word => {
   const { input, worth } = grounds;
   const moment = momentOf(grounds);
   const reRings = moment.kind === "now" && moment.act === "reRing";
   if (isOneMethod(input)) return testAgain(["one-method-only"]);
   if (unseenPlaces(grounds).length > 0 && !reRings) return testAgain(["outside-the-chance"]);
-  if (worth?.asked === "yes")
-    return { ...testAgain(["test-worth-making"]), ...marginOf(grounds, moment) };
+  if (worth?.asked === "yes") return { ...testAgain(["test-worth-making"]), ...marginOf(grounds, moment) };
   const settled = settledWord(grounds);
-  return settled.verdict === "leave-it" && disagreement(grounds.evidence.counted) !== undefined
+  const torn = settled.verdict === "leave-it" ? disagreement(grounds.evidence.counted) : undefined;
+  if (torn === undefined) return settled;
+  return torn === "healthy"
     ? testedFirst(input, ["instruments-disagree"])
-    : settled;
+    : watchIt(["instruments-disagree"]);
 };
 
 const marginOf = (grounds: Grounds, { margin }: Moment): Pick<Word, "margin"> => {

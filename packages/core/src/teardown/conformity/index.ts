@@ -25,4 +25,5 @@ export {
   type Readings,
 } from "./uncertainty.ts";
 export { settlementOf, type FigureKind, type FigureOf } from "./settlement.ts";
+export { notByCaliper } from "./not-by-caliper.ts";
 export { limitVerdict, type KindOfLimit } from "./limit-verdict.ts";

@@ -22,7 +22,10 @@ export const limitVerdict = (
 ): LimitVerdict => {
   const probability = probabilityOf(figure, limits);
   const verdict = verdictOf(probability);
-  const never = isNeverInside(figure.uncertainty, limits) && verdict !== "inside";
+  const settlement = verdict === "too-close-to-tell" ? settlementOf(figure, limits, of) : undefined;
+  // more readings of the same instrument, or another leaf of it, may do what one does not
+  const isSettled = settlement?.by !== undefined && settlement.by.instrument === of.instrument?.kind.name;
+  const never = isNeverInside(figure.uncertainty, limits) && verdict !== "inside" && !isSettled;
   return {
     kind,
     ...(limits.low === undefined ? {} : { low: limits.low }),
@@ -31,7 +34,7 @@ export const limitVerdict = (
     probability,
     verdict,
     ...(never ? { neverInside: true, ...neverBy(of) } : {}),
-    ...(verdict === "too-close-to-tell" ? { settlement: settlementOf(figure, limits, of) } : {}),
+    ...(settlement === undefined ? {} : { settlement }),
   };
 };
 

@@ -7,6 +7,7 @@ import type { Settlement } from "../teardown.ts";
 import { type Figure, type Leaves, blurOf, probabilityOf, verdictOf } from "./conforming.ts";
 import { type Instrument, instrumentOf, usualKind } from "./instrument-for.ts";
 import { type InstrumentCode, inSystem, kindOf } from "./instruments.ts";
+import { notByCaliper } from "./not-by-caliper.ts";
 import { leafStep, settlingLeaves } from "./settling-leaves.ts";
 import { clearanceUncertainty, differenceUncertainty, readingUncertainty } from "./uncertainty.ts";
 
@@ -99,12 +100,17 @@ export const settlementOf = (figure: Figure, limits: LimitPair, of: FigureOf): S
   const found = triesFor(of).find(({ instrument, readings }) =>
     settles(figure, uncertaintyBy(instrument, readings, of), limits),
   );
-  if (found === undefined) return { needed, text: shopText(figure, limits, of) };
+  const wrong = notByCaliper(of, of.instrument?.kind.code);
+  if (found === undefined)
+    return {
+      needed,
+      text: wrong === undefined ? shopText(figure, limits, of) : `${wrong.never}: ${wrong.use}`,
+    };
   const { instrument, readings } = found;
   return {
     needed,
     by: { instrument: instrument.kind.name, resolution: instrument.resolution, readings },
-    text: toldTry(instrument, readings, of),
+    text: `${wrong === undefined ? "" : `${wrong.never}: `}${toldTry(instrument, readings, of)}`,
   };
 };
 
@@ -140,7 +146,9 @@ const triesFor = (of: FigureOf): readonly Try[] => {
   const bought = candidatesOf(of).map(([code, sizes]) =>
     instrumentOf(kindOf(code), inSystem(sizes, unit), size),
   );
-  const inHand = own === undefined || own.stated === true || !own.kind.repeatsHelp ? [] : [own];
+  const isHelped =
+    own?.stated !== true && own?.kind.repeatsHelp === true && notByCaliper(of, own.kind.code) === undefined;
+  const inHand = own === undefined || !isHelped ? [] : [own];
   return [...inHand, ...bought].flatMap((instrument) =>
     Array.from({ length: instrument.kind.repeatsHelp ? mostReadings : 1 }, (_, i) => ({
       instrument,
@@ -195,13 +203,19 @@ const byLeaves = (
     step,
     blur: blurOf(figure.uncertainty, figure.between),
   });
+  const isOne = stops !== undefined && goes !== undefined && Math.abs(stops.leaf - goes.leaf) < step / 2;
   const told = [
     ...(stops === undefined
       ? []
       : [`${lengthText(stops.leaf, of.unit)} leaf: ${stops.verdict} if it does not go`]),
-    ...(goes === undefined ? [] : [`${lengthText(goes.leaf, of.unit)} leaf: ${goes.verdict} if it goes`]),
+    ...(goes === undefined
+      ? []
+      : [`${isOne ? "" : `${lengthText(goes.leaf, of.unit)} leaf: `}${goes.verdict} if it goes`]),
   ];
   return told.length === 0
     ? { text: shopText(figure, limits, of) }
-    : { by: { instrument: "feeler", resolution: step, readings: 1 }, text: `try a ${told.join("; a ")}` };
+    : {
+        by: { instrument: "feeler", resolution: step, readings: 1 },
+        text: `try a ${told.join(isOne ? ", " : "; a ")}`,
+      };
 };

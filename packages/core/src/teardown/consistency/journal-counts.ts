@@ -57,9 +57,12 @@ const possible = (engine: Shaped): readonly [Journals, ...Journals[]] => {
 };
 
 /** Rows of an odd number each, three or more of them; one or two such rows cannot be told from an inline or a V engine. */
-const isRadial = ({ banks }: Shaped): boolean =>
+const isRadial = ({ banks }: Pick<Shaped, "banks">): boolean =>
   banks.length >= 3 && banks.every(({ length }) => length >= 3 && length % 2 === 1);
 
-/** A rod has a big end; of a radial only the master rod of each row. */
-const bigEnds = (engine: Shaped): number =>
-  isRadial(engine) ? engine.banks.length : engine.cylinders.length;
+/** A rod has a big end; of a radial only the master rod of each row. Fewer pins than half of the cylinders, by the owner's
+ *  count, are those of a radial too. */
+const bigEnds = ({ layout: { pins }, ...engine }: Shaped): number => {
+  if (pins !== undefined && pins * 2 < engine.cylinders.length) return pins;
+  return isRadial(engine) ? engine.banks.length : engine.cylinders.length;
+};

@@ -67,12 +67,13 @@ const runoutOf = (engine: Engine): Expected | undefined => {
 
 /** A rod is named by its cylinder or by its pin. */
 const rodsOf = (engine: Engine): Expected => {
-  const { bigEnds, pins } = expectedJournals(engine);
+  const { bigEnds, pins, pinsFrom } = expectedJournals(engine);
   const isEach = bigEnds === engine.cylinders.length;
   return {
     labels: isEach ? engine.cylinders : numbered(bigEnds),
     others: [],
-    from: isEach ? "cylinders" : "usual for the layout",
+    from: isEach ? "cylinders" : pinsFrom,
+    ...(isEach ? {} : { field: "layout.pins" }),
     also: [...engine.cylinders, ...numbered(pins)],
   };
 };
@@ -146,6 +147,7 @@ const countOf = (
     beyond,
     ...(expected.others.length === 0 ? {} : { otherCounts: expected.others }),
     from: expected.from,
+    ...(expected.field === undefined ? {} : { field: expected.field }),
   };
 };
 

@@ -3,7 +3,7 @@
 import type { Engine } from "../../record/index.ts";
 import { lengthNumber, lengthText } from "../length-text.ts";
 import type { Reading } from "../judging/readings.ts";
-import { isSamePlace, placeNamed, placeOnly } from "../places.ts";
+import { isSamePlace, placeNamed, placeOnly, placeTyped } from "../places.ts";
 import type { TeardownConflict, TeardownItem } from "../teardown.ts";
 import { slipsInto } from "./cannot-be.ts";
 import { middleFor, standardFor } from "./middle.ts";
@@ -53,9 +53,7 @@ const isApart = (taken: readonly Taken[]): boolean =>
   taken.some((one, i) =>
     taken
       .slice(i + 1)
-      .some(
-        (other) => Math.abs(one.item.value - other.item.value) > most * Math.hypot(one.read, other.read),
-      ),
+      .some((other) => Math.abs(one.item.value - other.item.value) > most * Math.hypot(one.read, other.read)),
   );
 
 interface Beside {
@@ -72,7 +70,7 @@ const conflictOf = (
   const values = [...new Set(taken.map((one) => lengthNumber(one.item.value, unit)))];
   const others = readings.map((one) => one.item);
   const slip = taken.flatMap((one) => slipOf(one, taken, { others, engine })).at(0);
-  const instead = `${placeNamed(item)} instead:`;
+  const instead = `${placeTyped(item)} instead:`;
   return {
     code: "repeats-apart",
     ...placeOnly(item),

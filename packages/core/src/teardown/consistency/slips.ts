@@ -1,7 +1,7 @@
 // Slips of the instrument and of the hand: one turn of the thimble too many, two figures in each other's place.
 
 import { type Length, length } from "../../quantity/index.ts";
-import { lengthNumber, lengthText } from "../length-text.ts";
+import { lengthNumber } from "../length-text.ts";
 import { isSize } from "../places.ts";
 import type { TeardownItem } from "../teardown.ts";
 
@@ -92,4 +92,3 @@ export const swaps = (text: string): readonly string[] => {
     return swapped === text ? [] : [swapped];
   });
 };
-

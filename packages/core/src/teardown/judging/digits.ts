@@ -1,6 +1,6 @@
 // How finely a figure was read, by the digits that were written, where nobody stated the resolution.
 
-import { type Length, length, toSi } from "../../quantity/index.ts";
+import { type Length, toSi } from "../../quantity/index.ts";
 import type { Measurement } from "../../record/index.ts";
 import type { DivisionBy } from "../conformity/index.ts";
 
@@ -15,10 +15,7 @@ export interface Digits {
 /** Of all figures of one kind that one instrument took: a 0 at the end is often left out. Undefined in units that nobody
  *  divides so, and where a resolution is stated.
  *  @param rows - all of the teardown  @param repeats - of the kind that is asked about */
-export const digitsOf = (
-  rows: readonly Measurement[],
-  [one]: readonly Measurement[],
-): Digits | undefined => {
+export const digitsOf = (rows: readonly Measurement[], [one]: readonly Measurement[]): Digits | undefined => {
   if (one === undefined || one.resolution !== undefined || (one.unit !== "mm" && one.unit !== "in"))
     return undefined;
   const alike = rows.filter(

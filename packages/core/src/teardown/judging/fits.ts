@@ -26,11 +26,7 @@ export const fitFigures = (
   ...bends(readings),
 ];
 
-const wearFigures = (
-  readings: readonly Reading[],
-  engine: Engine,
-  sizeOf: SizeOf,
-): readonly Made[] =>
+const wearFigures = (readings: readonly Reading[], engine: Engine, sizeOf: SizeOf): readonly Made[] =>
   [...byLabel(readings, "bore", "diameter")].flatMap(([label, own]) => {
     const largest = extreme(
       own.filter((reading) => !isUnworn(reading)),

@@ -96,7 +96,9 @@ const sound = (verdict: LimitVerdict | undefined): LimitVerdict | undefined =>
 const worst = ({ verdicts }: TeardownItem, kind: LimitVerdict["kind"]): LimitVerdict | undefined =>
   verdicts
     .filter((one) => one.kind === kind)
-    .toSorted((a, b) => Number(a.waits ?? false) - Number(b.waits ?? false) || a.probability - b.probability)[0];
+    .toSorted(
+      (a, b) => Number(a.waits ?? false) - Number(b.waits ?? false) || a.probability - b.probability,
+    )[0];
 
 /** In one word; undefined without a limit.  @source handbook/teardown.md, first lines: new and wear are judged apart */
 export const standingOf = (item: TeardownItem): ItemStanding | undefined => {

@@ -51,7 +51,9 @@ export const readingsOf = (measurements: readonly Measurement[]): readonly Readi
 
 /** Whether a row behind it stands instead of it. */
 export const standsBefore = (rows: readonly Measurement[], one: Measurement): boolean =>
-  rows.slice(rows.indexOf(one) + 1).some((later) => later.instead === true && placeOf(later) === placeOf(one));
+  rows
+    .slice(rows.indexOf(one) + 1)
+    .some((later) => later.instead === true && placeOf(later) === placeOf(one));
 
 const isLength = ({ value, unit }: Measurement): boolean =>
   (value.kind === "length" || value.kind === "between") && isLengthUnit(unit);

@@ -28,13 +28,11 @@ export const oversizeFor = ({ readings, engine }: Asked): Oversize | undefined =
   if (bores.length === 0) return undefined;
   const already = boredBefore(original, engine);
   const standard = standardBore(engine);
-  const before =
-    already === undefined || standard === undefined ? original.value : length(standard.value + already);
   const honeStock = usualHoneStock(offered.unit);
   const answerFor = (offset: BarOffset) =>
     chooseOversize({
       cylinders: bores.map(({ label, largest }) => wornBore(label, largest, readings)),
-      original: before,
+      original: original.value,
       ...(standard === undefined ? {} : { nominal: standard.value }),
       offered: offered.sizes,
       offset,
@@ -42,7 +40,7 @@ export const oversizeFor = ({ readings, engine }: Asked): Oversize | undefined =
     });
   const [worst, none] = [answerFor("worst"), answerFor("none")];
   return {
-    original: before,
+    original: original.value,
     originalFrom: original.from,
     ...(already === undefined ? {} : { alreadyBored: already }),
     unit: offered.unit,

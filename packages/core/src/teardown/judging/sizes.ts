@@ -25,7 +25,10 @@ export const sizesOf =
   (readings: readonly Reading[], engine: Engine): SizeOf =>
   (item) => {
     const { part, label, state, quantity } = item;
-    if (quantity !== "diameter" || (part !== "bore" && part !== "piston" && part !== "main" && part !== "pin"))
+    if (
+      quantity !== "diameter" ||
+      (part !== "bore" && part !== "piston" && part !== "main" && part !== "pin")
+    )
       return undefined;
     if (!isFresh(item))
       return part === "bore" || part === "piston" ? boredSize(readings, engine, label) : undefined;

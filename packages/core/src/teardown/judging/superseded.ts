@@ -3,7 +3,6 @@
 import type { PartState } from "../../record/index.ts";
 import { isSamePlace } from "../places.ts";
 import type { SupersededBy, TeardownItem } from "../teardown.ts";
-import type { Reading } from "./readings.ts";
 
 /** How far the work had come. What was cleaned takes the place of what was found at the same place; a new part or a machined
  *  one that of all that was measured of the old one. */
@@ -18,14 +17,18 @@ const stages: Readonly<Record<PartState, number>> = {
 export const pieceOf = ({ part, label, at }: Pick<TeardownItem, "part" | "label" | "at">): string =>
   [part, label, part === "ring" || part === "housing" ? at?.split("/")[0] : undefined].join("|");
 
-interface Taken {
-  readonly reading: Reading;
+interface Read {
+  readonly item: TeardownItem;
+}
+
+interface Taken<R extends Read> {
+  readonly reading: R;
   /** A row behind stands instead of it. */
   readonly isReplaced: boolean;
 }
 
 /** In the order of measuring. */
-export const withSuperseded = (taken: readonly Taken[]): readonly Reading[] => {
+export const withSuperseded = <R extends Read>(taken: readonly Taken<R>[]): readonly R[] => {
   const standing = taken.filter(({ isReplaced }) => !isReplaced).map(({ reading }) => reading);
   return taken.map(({ reading, isReplaced }) => {
     const by = isReplaced ? insteadOf(reading, standing) : laterState(reading, standing);
@@ -35,7 +38,7 @@ export const withSuperseded = (taken: readonly Taken[]): readonly Reading[] => {
   });
 };
 
-const insteadOf = ({ item }: Reading, standing: readonly Reading[]): SupersededBy => ({
+const insteadOf = ({ item }: Read, standing: readonly Read[]): SupersededBy => ({
   by: "instead",
   state: item.state,
   ...valueAt(
@@ -44,7 +47,7 @@ const insteadOf = ({ item }: Reading, standing: readonly Reading[]): SupersededB
   ),
 });
 
-const laterState = (reading: Reading, standing: readonly Reading[]): SupersededBy | undefined => {
+const laterState = (reading: Read, standing: readonly Read[]): SupersededBy | undefined => {
   const { item } = reading;
   const own = standing.filter((other) => pieceOf(other.item) === pieceOf(item));
   const later = standing.slice(standing.indexOf(reading) + 1).filter((other) => own.includes(other));
@@ -68,7 +71,7 @@ const laterState = (reading: Reading, standing: readonly Reading[]): SupersededB
 const isCleanedSince = (item: TeardownItem, other: TeardownItem): boolean =>
   stages[other.state] > stages[item.state] && other.quantity === item.quantity && other.at === item.at;
 
-const valueAt = (item: TeardownItem, readings: readonly Reading[]): Pick<SupersededBy, "value"> => {
+const valueAt = (item: TeardownItem, readings: readonly Read[]): Pick<SupersededBy, "value"> => {
   const now = readings.find((other) => isSamePlace(other.item, item));
   return now === undefined ? {} : { value: now.item.value };
 };

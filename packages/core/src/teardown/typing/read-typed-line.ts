@@ -146,7 +146,7 @@ const lastOfHead = (words: readonly Piece[], quantity: MeasuredQuantity | undefi
     return quantity !== undefined && takesDistance(quantity) ? words[at + 1] : before;
   }
   const first = words.findIndex(isFigure);
-  return first < 0 ? undefined : words[first - 1];
+  return first < 0 ? words.find(isInstead) : words[first - 1];
 };
 
 /** Of a crank: end play and runout have no first among them. */

@@ -15,6 +15,7 @@ import {
   isOutside,
   isUnfinished,
   isWorn,
+  knownSoFar,
   labelsIn,
   seen,
   seenText,
@@ -62,13 +63,14 @@ const asked = ({ figures, scores }: Spent): Pick<Answer, "why" | "labels"> => ({
 });
 
 /** @source makers bore all cylinders alike (Kia, Hyundai, Suzuki, GM), pistons measured first */
-const boreText = ({ oversize, engine }: Known): string => {
+const boreText = (known: Known): string => {
+  const { oversize, engine } = known;
   const first = "measure the new pistons before the shop bores";
   if (oversize === undefined)
     return `bore oversize; which sizes there are is not in engine.json (sealtrend engine set ${engine.id} limits.offered); ${first}`;
   const [answer, second] = oversize.answers;
   const { unit } = oversize;
-  const told = answer?.size === undefined ? undefined : sizeText(answer, oversize);
+  const told = answer?.size === undefined ? undefined : sizeText(answer, oversize, knownSoFar(known, "bore"));
   if (second?.size === undefined) return `bore all to ${told ?? "the next oversize"}; ${first}`;
   const centred = `+${lengthText(second.size, unit)} if the shop centres the bar in the worn bore`;
   return told === undefined
@@ -76,10 +78,16 @@ const boreText = ({ oversize, engine }: Known): string => {
     : `bore all to ${told}; ${centred}: ask; ${first}`;
 };
 
-const sizeText = ({ size, finished, boreTo }: OversizeAnswer, { unit }: Oversize): string => {
+const sizeText = (
+  { size, finished, boreTo }: OversizeAnswer,
+  { unit }: Oversize,
+  soFar: string | undefined,
+): string => {
   const sized = (length: Length | undefined): string =>
     length === undefined ? "" : lengthNumber(length, unit);
-  return `+${size === undefined ? "" : lengthText(size, unit)} (finish ${sized(finished)}, bore to ${sized(boreTo)})`;
+  const cut = `finish ${sized(finished)}, bore to ${sized(boreTo)}`;
+  const told = `+${size === undefined ? "" : lengthText(size, unit)}`;
+  return soFar === undefined ? `${told} (${cut})` : `${told} so far (${cut}; by ${soFar})`;
 };
 
 /** A bore inside, and its piston too loose. Knurling or coating: to ask for, not a default. */

@@ -13,6 +13,7 @@ import {
   isInside,
   isOutside,
   isWorn,
+  knownSoFar,
   labelsIn,
   seen,
   seenText,
@@ -49,17 +50,22 @@ export const grindCrank = (known: Known): Answer | undefined => {
   };
 };
 
-const grindText = (part: Journal, { undersizes, engine }: Known): string => {
+const grindText = (part: Journal, known: Known): string => {
+  const { undersizes, engine } = known;
+  const soFar = knownSoFar(known, part);
   const found = undersizes.find((one) => one.part === part);
   if (found === undefined)
     return `grind all ${part}s, or exchange the crank (sizes offered: sealtrend engine set ${engine.id} limits.offered)`;
   return found.size === undefined
     ? `exchange the crank: ${part}s need ${lengthText(found.needed, found.unit)} off, more than is offered`
-    : `grind all ${part}s to -${lengthText(found.size, found.unit)}${sizesText(found)}`;
+    : `grind all ${part}s to -${lengthText(found.size, found.unit)}${sizesText(found, soFar)}`;
 };
 
-const sizesText = ({ low, high, unit }: Undersize): string =>
-  low === undefined || high === undefined ? "" : ` (${rangeText(low, high, unit)})`;
+const sizesText = ({ low, high, unit }: Undersize, soFar: string | undefined): string => {
+  if (low === undefined || high === undefined) return "";
+  const range = rangeText(low, high, unit);
+  return soFar === undefined ? ` (${range})` : ` so far (${range}; by ${soFar})`;
+};
 
 /** Journals measured, inside, and nothing of them outside. */
 const isSound = (known: Known, part: Journal): boolean =>

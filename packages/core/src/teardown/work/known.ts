@@ -118,3 +118,12 @@ export const whyText = (...parts: readonly string[]): string => parts.filter(Boo
 /** `cylinder 3`, `pins 2 and 5`. */
 export const counted = (word: string, labels: readonly string[]): string =>
   `${word}${labels.length === 1 ? "" : "s"} ${labels.length < 2 ? labels.join("") : `${labels.slice(0, -1).join(", ")} and ${labels.at(-1) ?? ""}`}`;
+
+/** `2 of 4`: of how many a size to machine all of them to is known so far; undefined where it is of all.
+ *  A figure that waits, and one that was not measured, may be the worst. */
+export const knownSoFar = (known: Known, part: MeasuredPart): string | undefined => {
+  const count = known.counts.find((one) => one.part === part && one.quantity === "diameter");
+  const sized = labelsIn(figuresOf(known, part).filter(({ waits }) => waits === undefined));
+  const isAll = count === undefined || (count.missing.length === 0 && sized.length >= count.measured);
+  return isAll ? undefined : `${String(sized.length)} of ${String(count.expected)}`;
+};

@@ -3,6 +3,7 @@
 import type { MeasuredPart } from "../../record/index.ts";
 import { figuresText } from "../judging/figure-text.ts";
 import { deciding } from "../judging/limits.ts";
+import { lengthText } from "../length-text.ts";
 import { partNamed } from "../places.ts";
 import { measuredTogether, timesMeasured } from "../measured-together.ts";
 import { isSpoiling } from "../spoilt.ts";
@@ -15,6 +16,7 @@ import {
   isTooClose,
   isUnfinished,
   isWorn,
+  knownSoFar,
   labelsIn,
   wears,
 } from "./known.ts";
@@ -35,17 +37,24 @@ export const measureBetter = (
   );
   const kinds = [...new Map(open.map((item) => [`${item.part}|${item.quantity}`, item])).values()];
   return kinds.map(({ part, quantity }) => {
-    const own = open.filter((item) => item.part === part && item.quantity === quantity);
-    const labels = labelsIn(own);
+    const own = open
+      .filter((item) => item.part === part && item.quantity === quantity)
+      .toSorted((a, b) => neededBy(a) - neededBy(b));
+    const labels = labelsIn(open.filter((item) => own.includes(item)));
     const which = labels.length === 0 ? part : counted(part, labels);
+    const [nearest] = own;
+    const settlement = nearest === undefined ? undefined : deciding(nearest)?.settlement;
     return {
-      text: `measure ${which} better, ${quantity}: ${settledBy(own)}`,
-      why: `too close to tell: ${figuresText(own)}`,
+      text: `measure ${which} better, ${quantity}: ${settlement?.text ?? "again"}`,
+      why: `too close to tell: ${figuresText(own, 1)}`,
       labels,
       part,
     };
   });
 };
+
+/** What settles the figure nearest to its limit settles the others. */
+const neededBy = (item: TeardownItem): number => deciding(item)?.settlement?.needed ?? 0;
 
 /** Parts past the limit of which a bore is machined or a crank ground. */
 const dear: readonly MeasuredPart[] = ["bore", "piston", "main", "pin", "main bearing", "rod bearing"];
@@ -67,12 +76,6 @@ export const measureAgain = (known: Known, parts: readonly MeasuredPart[]): Answ
   };
 };
 
-/** The settlements of several figures, each once. */
-const settledBy = (items: readonly TeardownItem[]): string => {
-  const texts = [...new Set(items.flatMap((item) => deciding(item)?.settlement?.text ?? []))];
-  return texts.length === 0 ? "again" : texts.join("; or ");
-};
-
 /** Figures that contradict: measured again, or asked about, before anything follows from them. */
 export const clearConflicts = (known: Known, parts: readonly MeasuredPart[]): readonly Answer[] =>
   known.conflicts
@@ -84,11 +87,15 @@ export const clearConflicts = (known: Known, parts: readonly MeasuredPart[]): re
         (code !== "limit-misprint" || known.figures.some((item) => item.part === part)),
     )
     .map(({ text, mend, label, part }) => ({
-      text: mend,
+      text: naming(mend, partNamed({ part, ...(label === undefined ? {} : { label }) })),
       why: text,
       labels: label === undefined ? [] : [label],
       part,
     }));
+
+/** A mend that does not name its part gets the name before it. */
+const naming = (mend: string, named: string): string =>
+  mend.includes(named) ? mend : `${named}: ${mend}`;
 
 /** What the shop gave back or the box held, outside what is wanted of it: told to whoever made it, before assembly. */
 export const returned = (known: Known, parts: readonly MeasuredPart[]): readonly Answer[] => {
@@ -124,10 +131,22 @@ export const measureMissing = (
   known.counts
     .filter(({ part, missing }) => parts.includes(part) && !renewed.includes(part) && missing.length > 0)
     .map((count) => ({
-      text: `measure ${missingText(count)}`,
+      text: `measure ${missingText(count)}${soFarText(count, known)}`,
       why: whyMissing(count, known),
       labels: count.missing,
     }));
+
+/** A size to machine all of them to is not known before all of them are. */
+const soFarText = ({ part }: PartCount, known: Known): string => {
+  const soFar = knownSoFar(known, part);
+  if (soFar === undefined) return "";
+  const size = part === "bore" ? boreSize(known) : known.undersizes.find((one) => one.part === part);
+  if (size?.size === undefined) return "";
+  return `, first: ${part === "bore" ? "+" : "-"}${lengthText(size.size, size.unit)} by ${soFar} so far`;
+};
+
+const boreSize = ({ oversize }: Known) =>
+  oversize === undefined ? undefined : { unit: oversize.unit, size: oversize.answers[0]?.size };
 
 const missingText = ({ part, quantity, missing }: PartCount): string => {
   if (part === "crank" && quantity !== undefined && missing.some(Boolean))
