@@ -80,7 +80,7 @@ test("the wear limit says what may stay in: outside as new and inside it is worn
 test("figures that contradict each other have no verdict until they are measured again", () => {
   const lines = screen({
     ...sixPins,
-    items: sixPins.items.map((one) => (one.label === "6" ? { ...one, waits: true } : one)),
+    items: sixPins.items.map((one) => (one.label === "6" ? { ...one, waits: true, standing: "waits" } : one)),
     conflicts: [
       {
         code: "two-ways",
@@ -95,6 +95,7 @@ test("figures that contradict each other have no verdict until they are measured
   });
   expect(lines[0]).toBe("Rod bearing 6 is not judged: figures that cannot all be right; the rest is");
   expect(lines.join("\n")).toContain("inside  inside  inside  inside  inside   waits");
+  expect(lines.join("\n")).toContain("waits: no verdict, see check");
   expect(lines.join("\n")).toMatch(/check {2}rod bearing 6: 0.0022 in by thread.*\n.*measure both\n? *again/);
   expect(lines.join("\n")).not.toContain("settle");
 });
@@ -129,6 +130,7 @@ test("a figure taken again after the work takes the place of the one before it",
     ...one,
     value: length(0.00001),
     state: "after machining" as const,
+    standing: "inside" as const,
     verdicts: one.verdicts.map((was) => ({ ...was, probability: 1, verdict: "inside" as const })),
   }));
   const before = wornBore.derived.map((one) => ({ ...one, superseded: true as const }));
@@ -235,4 +237,117 @@ test("a figure without a limit is told with the line that sets one", () => {
   expect(told).toContain(
     'No limit recorded for rod bearing clearance. A limit from the manual, such as: sealtrend engine set tractor limits.rod-bearing.clearance.wear "up to 0.10mm"',
   );
+});
+
+test("what stops the job stands first, however little room there is, and a spoilt part is not serviceable", () => {
+  const worn = item({
+    part: "bore",
+    label: "3",
+    quantity: "diameter",
+    value: mm(86.57),
+    verdicts: [
+      verdict({ kind: "new", high: mm(86.53), probability: 0.0001, verdict: "outside" }),
+      verdict({ kind: "wear", high: mm(86.6) }),
+    ],
+  });
+  const spoilt = [
+    { part: "crack" as const, label: "head", date: "2026-03-02", text: "a crack in the head" },
+    { part: "bore" as const, label: "3", date: "2026-03-02", text: "bore 3: nail catches" },
+  ];
+  const told = screen(assessed({ items: [worn], spoilt })).join("\n");
+  expect(told.split("\n")[0]).toMatch(/^First of all: a crack in the head, bore 3 \(nail catches\)\. /);
+  expect(told).not.toContain("worn but serviceable");
+  const full = screen({ ...everything, spoilt }, { n: 28 });
+  expect(full[0]).toMatch(/^First of all: a crack in the head, bore 3 \(nail catches\)\. /);
+  expect(full.length).toBeLessThanOrEqual(24);
+});
+
+test("inside the wear limit and too close as new is not called inside as new", () => {
+  const near = item({
+    part: "pin",
+    label: "1",
+    quantity: "diameter",
+    value: inches(2.248),
+    unit: "in",
+    verdicts: [
+      verdict({
+        kind: "new",
+        low: inches(2.248),
+        high: inches(2.249),
+        probability: 0.5,
+        verdict: "too-close-to-tell",
+      }),
+      verdict({ kind: "wear", low: inches(2.2475) }),
+    ],
+  });
+  const told = screen(assessed({ items: [near] }));
+  expect(told[0]).toBe("Pin 1 is inside the wear limit and too close to tell as new.");
+  expect(told.join("\n")).toContain("usable: inside the wear limit, too close to tell as new");
+  expect(told.join("\n")).not.toContain("inside new");
+});
+
+test("limits that are shifted by a size say so", () => {
+  const bored = item({
+    part: "bore",
+    label: "1",
+    quantity: "diameter",
+    value: mm(87.08),
+    state: "after machining",
+    verdicts: [
+      verdict({
+        kind: "new",
+        low: mm(87),
+        high: mm(87.03),
+        probability: 0.0001,
+        verdict: "outside",
+        limitFor: "limits for +0.50 mm",
+      }),
+    ],
+  });
+  expect(screen(assessed({ items: [bored] }))[0]).toBe(
+    "Bore 1 is outside (diameter 87.08 mm, new 87.00 to 87.03, limits for +0.50 mm).",
+  );
+});
+
+test("values without a limit are told however many there are", () => {
+  const many = (["bore", "main", "pin", "rod bearing", "main bearing", "piston", "guide"] as const).flatMap(
+    (part) =>
+      labels(12).map((label) =>
+        item({ part, label, quantity: "diameter", value: mm(50 + Number(label) / 100) }),
+      ),
+  );
+  const withoutLimit = [...new Set(many.map(({ part }) => part))].map((part) => ({
+    part,
+    quantity: "diameter",
+  }));
+  const lines = screen(assessed({ items: many, withoutLimit }), { n: 12 });
+  expect(lines.length).toBeLessThanOrEqual(24);
+  expect(lines.join("\n")).toContain("bores 50.01 to 50.12 mm");
+  expect(lines.join("\n").replace(/\s+/g, " ")).toContain("sealtrend engine set tractor limits.");
+});
+
+test("where all is inside the figures are shown as long as there is room", () => {
+  const { items } = sixPins;
+  const inside = items.map((one) => ({
+    ...one,
+    standing: "inside" as const,
+    verdicts: one.verdicts.map((was) => ({ ...was, probability: 1, verdict: "inside" as const })),
+  }));
+  const findings = labels(6).map((label) => ({
+    ...{ date: "2026-03-02", part: "rod bearing" as const, label, quantity: "appearance" },
+    ...{ word: "embedded", state: "cleaned" as const },
+  }));
+  const lines = screen(
+    assessed({
+      items: inside,
+      findings,
+      withoutLimit: labels(9).map((quantity) => ({
+        part: "bore" as const,
+        quantity: `quantity ${quantity}`,
+      })),
+      work: labels(6).map((n) => ({ code: "rods" as const, text: `work ${n}`, why: "a figure", labels: [] })),
+    }),
+  );
+  expect(lines.length).toBeLessThanOrEqual(24);
+  expect(lines.join("\n")).toContain("thread clearance in  0.0015");
 });

@@ -57,7 +57,7 @@ test("a bore read once past its limit decides, and is named first, before what i
   expect(decision.reasons).toEqual(["one-line-only"]);
   expect(measureNow.slice(0, 2).map(({ code, text }) => [code, text.split(":")[0]])).toEqual([
     ["again", "bore 3 once more, set up anew"],
-    ["again", "main 2 better, diameter"],
+    ["again", "main 2 diameter better"],
   ]);
   expect(measureNow[0]?.limits.map(({ text }) => text)).toContain("bore taper up to 0.1 mm (wear)");
   expect(nextAction?.text).toBe("measure bore 3 once more, set up anew, before you order");

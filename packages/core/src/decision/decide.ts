@@ -49,11 +49,20 @@ export const decide = (input: DecisionInput): Decision => {
     licensed: input.use === "safety",
     unpricedFlips: flipsOf(grounds, word),
     ...(otherwise === undefined ? {} : { ifNotTested: otherwise }),
-    ...(word.margin === undefined ? {} : { margin: word.margin }),
+    ...marginOf(word, input),
     ...(urgency === undefined ? {} : { urgency }),
     ...(need === undefined ? {} : { need }),
     ...reckoned(grounds),
   };
+};
+
+/** No work now is never clear while a figure that could ask for work has not told yet. */
+const marginOf = (
+  { margin, basis }: Word,
+  { tooClose }: Pick<DecisionInput, "tooClose">,
+): Pick<Decision, "margin"> => {
+  if (margin === undefined) return {};
+  return { margin: tooClose === "yes" && margin === "clear" && basis !== "needed" ? "holds" : margin };
 };
 
 /** What could be reckoned; the rest is absent. */

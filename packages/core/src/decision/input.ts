@@ -142,6 +142,8 @@ export interface DecisionInput {
   readonly ringsDue?: "yes";
   /** Measured on the open engine past what may stay in: it does not go back in, though alone it establishes no need. */
   readonly pastLimit?: "topEnd" | "reRing";
+  /** A figure measured so near its limit that it does not tell yet: the answer holds at best until it is settled. */
+  readonly tooClose?: "yes";
   /** Damage that no row weighs, such as a scored journal or a knock that nobody has placed: it is settled before anything is
    *  closed or ordered. */
   readonly damage?: "unsettled";

@@ -58,6 +58,7 @@ export const assessDecision = (record: EngineRecord, choices: DecisionChoices): 
   const damage = damageOf(deciding).filter(
     ({ withNewShells }) => withNewShells === "open" || rings === undefined,
   );
+  const measured = measuredNow(deciding);
   const input: DecisionInput = {
     rows: rows.map(({ row, text, restsOn, cylinder, times }) => ({
       id: row,
@@ -81,11 +82,11 @@ export const assessDecision = (record: EngineRecord, choices: DecisionChoices): 
     ...(rings === undefined ? {} : { ringsDue: "yes" as const }),
     ...pastLimitOf(rows, done),
     ...(damage.length === 0 ? {} : { damage: "unsettled" as const }),
+    ...(measured?.found.some(({ open }) => open.length > 0) === true ? { tooClose: "yes" as const } : {}),
     test: offeredTest(done, deciding.main, money.prices?.test),
     ...(hours === undefined ? {} : { hoursPerYear: hours }),
   };
   const decision = decide(input);
-  const measured = measuredNow(deciding);
   const measuring = measureNow(opened, {
     engine: record.engine,
     cylinder: decision.chance?.label ?? found.oddTest?.cylinder,

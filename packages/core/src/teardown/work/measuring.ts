@@ -45,7 +45,7 @@ export const measureBetter = (
     const [nearest] = own;
     const settlement = nearest === undefined ? undefined : deciding(nearest)?.settlement;
     return {
-      text: `measure ${which} better, ${quantity}: ${settlement?.text ?? "again"}`,
+      text: `measure ${which} ${quantity} better: ${settlement?.text ?? "again"}`,
       why: `too close to tell: ${figuresText(own, 1)}`,
       labels,
       part,
