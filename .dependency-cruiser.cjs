@@ -81,10 +81,10 @@ module.exports = {
     {
       name: "tests-by-the-index",
       comment:
-        "A test reaches a domain by its index.ts; only tests/core, which mirrors the sources, looks inside.",
+        "A test reaches a domain by its index.ts, or by that of a folder in it; only tests/core, which mirrors the sources, looks inside.",
       severity: "error",
       from: { path: "^tests/", pathNot: "^tests/core/" },
-      to: { path: `${core}[^/]+/`, pathNot: `${core}[^/]+/index\\.ts$` },
+      to: { path: `${core}[^/]+/`, pathNot: [`${core}[^/]+/index\\.ts$`, `${core}[^/]+/[^/]+/index\\.ts$`] },
     },
     {
       name: "no-circle",

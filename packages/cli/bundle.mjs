@@ -119,10 +119,14 @@ const put = (path, contents) => {
   renameSync(`${path}.new`, path);
 };
 
+/** The code is read as Latin-1, a byte a letter: what esbuild left as it stands, in templates and patterns, is escaped. */
+const plain = (code) =>
+  code.replace(/[^\0-\x7f]/g, (letter) => `\\u${letter.charCodeAt(0).toString(16).padStart(4, "0")}`);
+
 /** One bundled file, in memory. @param entry - a path, or the text of a module whose imports start in `folder` */
 const bundled = async (name, entry, options) => {
   const result = await esbuild({ ...shared, ...options, ...entry, entryNames: name });
-  return { name, contents: result.outputFiles[0].contents, metafile: result.metafile };
+  return { name, contents: plain(result.outputFiles[0].text), metafile: result.metafile };
 };
 const text = (contents, folder) => ({ stdin: { contents, resolveDir: folder, sourcefile: "entry.js" } });
 

@@ -62,7 +62,7 @@ const mostPages = (name) =>
   name.startsWith("large-") && !name.startsWith("large-once") ? 9 : name.includes("-file") ? 5 : 3;
 
 /** Pages of a usual engine that one sheet holds. */
-const oneSheet = ["mill-buyer", "pump-buyer", "ultralight-buyer", "tractor-shop"];
+const oneSheet = ["mill-buyer", "ultralight-buyer"];
 
 const blankPages = (pdf, name) => {
   const file = join(scratch, `${name}.pdf`);

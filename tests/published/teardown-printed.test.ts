@@ -1,8 +1,7 @@
 // Limits that makers print in two units, and numbers of main bearings: data/reference/teardown-published.csv, P15, P16, P22, P23.
 
 import { expect, test } from "vitest";
-import { misprintOf } from "../../packages/core/src/teardown/consistency/limit-misprint.ts";
-import { usualJournals } from "../../packages/core/src/teardown/consistency/usual-journals.ts";
+import { misprintOf, usualJournals } from "../../packages/core/src/teardown/index.ts";
 import { referenceRows } from "./reference-rows.ts";
 
 const rows = referenceRows("teardown-published");

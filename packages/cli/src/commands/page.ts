@@ -8,7 +8,7 @@ import { saidOnce } from "../render/aside.ts";
 import { pageSaid } from "../render/page/page-said.ts";
 import { gatherPage } from "./page-steps/gather-page.ts";
 import { pageTarget } from "./page-steps/page-target.ts";
-import { purposeOf, purposes } from "./page-steps/purpose.ts";
+import { type Purpose, purposeOf, purposes, refuseNotes } from "./page-steps/purpose.ts";
 import { writePage } from "./page-steps/write-page.ts";
 import { pickRecord } from "./pick.ts";
 
@@ -37,10 +37,16 @@ export const page: Command = {
     },
     { name: "text", help: "as plain text, 76 columns, for a message" },
     { name: "force", help: "write over a page that is there" },
-    { name: "with-notes", help: "your private notes too, on a page for others" },
+    { name: "with-notes", help: "your private notes too, on a page for a buyer" },
+    {
+      name: "teardown",
+      value: "N",
+      help: "which time the engine was apart, 1 the first (default the newest)",
+    },
   ],
   run: async (args, io): Promise<Answer> => {
     const purpose = purposeOf(args);
+    refuseNotes(args, purpose);
     const { logbook, record } = await pickRecord(args, io);
     const target = pageTarget(args, io, { logbook, id: record.engine.id, purpose });
     const { page: model, cautions } = gatherPage(args, io, {
@@ -50,14 +56,16 @@ export const page: Command = {
     // drawing is loaded for this command alone: it would slow the start of all others
     const { pageFile } = await import("../render/page/page-file.ts");
     const text = pageFile(model, target.form, io.unicode ? "unicode" : "ascii");
-    const said = [...logbook.asides, ...cautions];
+    const size = Buffer.byteLength(text);
+    const large = size > mostBytes ? [largeSaid(size, purpose)] : [];
+    const said = [...logbook.asides, ...cautions, ...large];
     const aside = said.length === 0 ? {} : { aside: saidOnce(said) };
     const about = { engine: record.engine, purpose, form: target.form };
     if (target.path === undefined)
       return {
         exit: 0,
         text,
-        json: pageDocument(model, { ...about, bytes: Buffer.byteLength(text) }),
+        json: pageDocument(model, { ...about, bytes: size }),
         ...aside,
       };
     const world = nodeWorld(io);
@@ -72,3 +80,9 @@ export const page: Command = {
     };
   },
 };
+
+/** What a post box takes without a murmur. */
+const mostBytes = 200_000;
+
+const largeSaid = (bytes: number, purpose: Purpose): string =>
+  `this page is ${String(Math.round(bytes / 1000))} kB, large for a message; ${purpose === "file" ? "it holds every reading: --for buyer holds the mean of each test" : "--text, or a name in .txt, is smaller"}`;

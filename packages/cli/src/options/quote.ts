@@ -2,7 +2,8 @@
 
 const plain = /^[\w@%+=:,./-]+$/;
 
-export const quoted = (word: string): string => (plain.test(word) ? word : `"${word.replace(/["\\$`]/g, "\\$&")}"`);
+export const quoted = (word: string): string =>
+  plain.test(word) ? word : `"${word.replace(/["\\$`]/g, "\\$&")}"`;
 
 /** The command line of these words, ready to type. */
 export const typedLine = (words: readonly string[]): string => ["sealtrend", ...words.map(quoted)].join(" ");

@@ -5,6 +5,8 @@ export { readTypedLine } from "./typing/read-typed-line.ts";
 export { rowOf } from "./typing/row-of.ts";
 export { figureShapes, typingHelp, type TypingShape } from "./typing/typing-help.ts";
 export { judgeTeardown } from "./judge-teardown.ts";
+export { misprintOf } from "./consistency/limit-misprint.ts";
+export { usualJournals } from "./consistency/usual-journals.ts";
 export { countsToMeasure, isComplete } from "./consistency/part-counts.ts";
 export { type Together, measuredTogether, timesMeasured } from "./measured-together.ts";
 export { spoiltParts } from "./spoilt.ts";

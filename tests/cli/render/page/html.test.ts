@@ -20,7 +20,7 @@ describe("the tag", () => {
           ${[item, item]}${none}
         </ul>`,
       ),
-    ).toBe("<ul><li>a &amp; b</li><li>a &amp; b</li></ul>");
+    ).toBe("<ul><li>a &amp; b<li>a &amp; b</ul>");
   });
 
   test("characters that steer or hide are written out", () => {
@@ -33,7 +33,18 @@ describe("the tag", () => {
         html`<p class="a" id="b">one two</p>
           <p></p>`,
       ),
-    ).toBe('<p class="a" id="b">one two</p><p></p>');
+    ).toBe("<p class=a id=b>one two</p><p></p>");
+  });
+
+  test("an attribute that was made before does not run into the next", () => {
+    const made = html` class="a"`;
+    expect(
+      String(
+        html`<p${made}
+          id="b"
+        ></p>`,
+      ),
+    ).toBe("<p class=a id=b></p>");
   });
 
   test("no text makes an element, an attribute or an entity", () => {

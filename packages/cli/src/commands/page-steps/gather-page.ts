@@ -66,9 +66,16 @@ export const gatherPage = (
   };
   return {
     page: { shop: shopPage, buyer: buyerPage, file: filePage }[purpose](input),
-    cautions: cautions.map(asSaid),
+    cautions: [...cautions.map(asSaid), ...otherTimes(teardown)],
   };
 };
+
+const otherTimes = (teardown: PageInput["teardown"]): readonly string[] =>
+  teardown === undefined || teardown.others.length === 0
+    ? []
+    : [
+        `this page tells of teardown ${String(teardown.now.teardown)}; for another: ${teardown.others.map((one) => `--teardown ${String(one.teardown)}`).join(" or ")}`,
+      ];
 
 const forOwnFile = (
   logbook: Logbook,

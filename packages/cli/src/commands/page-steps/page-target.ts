@@ -1,6 +1,6 @@
 // Where a page goes: the file that was named, or one named after the engine in the folder at hand; checked before any work.
 
-import { extname, relative, resolve } from "node:path";
+import { extname, join, relative, resolve } from "node:path";
 import type { Args } from "../../command.ts";
 import type { Io } from "../../io.ts";
 import { realPath } from "../../logbook/inside.ts";
@@ -31,6 +31,13 @@ export const pageTarget = (
   if (typed === "-") return { form: asText ? "text" : "html", named: "typed" };
   const name = typed ?? `${id}-for-${purpose}-${today}.${asText ? "txt" : "html"}`;
   const path = resolve(cwd, name);
+  if (/[\\/]$/.test(name) || isFolder(logbook, path))
+    throw usage(
+      "page-folder",
+      `-o "${name}" is a folder`,
+      "the name of a file",
+      `-o ${join(name, `${id}-for-${purpose}.${asText ? "txt" : "html"}`)}`,
+    );
   const extension = extname(path).toLowerCase();
   const form = forms[extension];
   if (/^\.(csv|json)$/.test(extension) && isInside(logbook, path))
@@ -56,6 +63,9 @@ export const pageTarget = (
     );
   return { path, form, named: typed === undefined ? "by-us" : "typed" };
 };
+
+const isFolder = ({ world }: Logbook, path: string): boolean =>
+  world.fs.lstatSync(path, { throwIfNoEntry: false })?.isDirectory() === true;
 
 const isInside = ({ world, root }: Logbook, path: string): boolean =>
   !/^\.\.(?:[\\/]|$)/.test(relative(realPath(world, root), realPath(world, path)));

@@ -5,7 +5,8 @@ import { Stop } from "../../command.ts";
 import { isThere } from "../../logbook/inside.ts";
 import { fileFault, shown, systemFault } from "../../logbook/words.ts";
 import { type World, codeOf } from "../../logbook/world.ts";
-import { flushFolder, forget, linkNew, writeTemporary } from "../../logbook/write-bytes.ts";
+import { flushFolder, forget, linkNew, sweep, writeTemporary } from "../../logbook/write-bytes.ts";
+import { quoted } from "../../options/quote.ts";
 import { usage } from "../usage.ts";
 
 /** @param over - whether an existing page may be replaced  @throws Stop 2 where the name is taken, 3 where it cannot be written */
@@ -13,9 +14,12 @@ export const writePage = (world: World, path: string, text: string, over: "refus
   const bytes = Buffer.from(text);
   const file = shown(world.cwd, path);
   try {
-    if (over === "refused" && isThere(world, path)) throw taken(file);
-    if (isThere(world, path) && !world.fs.lstatSync(path).isFile())
-      throw new Stop(3, [fileFault("file-not-regular", { file })]);
+    const entry = world.fs.lstatSync(path, { throwIfNoEntry: false });
+    if (entry?.isSymbolicLink() === true) throw linked(file);
+    if (entry !== undefined && !entry.isFile()) throw new Stop(3, [fileFault("file-not-regular", { file })]);
+    if (over === "refused" && entry !== undefined) throw taken(file);
+    if (!isThere(world, dirname(path))) throw folderless(shown(world.cwd, dirname(path)), file);
+    sweep(world, dirname(path)); // what a kill left of an earlier page
     const temporary = writeTemporary(world, path, bytes);
     try {
       if (over === "allowed") world.fs.renameSync(temporary, path);
@@ -38,4 +42,22 @@ const taken = (file: string): Stop =>
     `${file} is already there`,
     "a new name: no page is written over a file unasked",
     "choose another name, or add --force",
+  );
+
+const linked = (file: string): Stop =>
+  usage(
+    "page-link",
+    `${file} is a link to another file`,
+    "a name of its own: no page is written through a link, and none takes its place",
+    `choose another name, or remove the link first: rm ${quoted(file)}`,
+    3,
+  );
+
+const folderless = (folder: string, file: string): Stop =>
+  usage(
+    "page-no-folder",
+    `${file} could not be written: there is no folder ${folder}`,
+    "a folder that is there",
+    `make it: mkdir -p ${quoted(folder)}, then run the command again`,
+    3,
   );

@@ -7,7 +7,7 @@ import { limitLine } from "../limit-to-set.ts";
 import { prose } from "../prose.ts";
 
 /** Without a leak-down that is the next test anyway: it is told there. What no reading of sealing sees, gaps and bearings, first. */
-export const measuredNow = (assessment: DecisionAssessment): readonly MeasureNow[] =>
+const measuredNow = (assessment: DecisionAssessment): readonly MeasureNow[] =>
   assessment.measureNow
     .filter(({ code }) => !(code === "leak-down" && isTestedOpen(assessment)))
     .toSorted((a, b) => first.indexOf(a.code) - first.indexOf(b.code));

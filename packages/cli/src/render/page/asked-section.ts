@@ -2,20 +2,24 @@
 // to stop and ring; what comes back.
 
 import {
+  type Length,
   type LengthUnit,
   type TeardownAssessment,
   type WorkCode,
   fromSi,
-  type Length,
 } from "@sealtrend/core";
 import type { PageInput } from "./page-input.ts";
 import type { PageBlock, PageSection } from "./page-model.ts";
 import { kept } from "./page-words.ts";
+import { workText } from "./work-text.ts";
 import { lengthUnit } from "../teardown/teardown-length.ts";
-import { sentence } from "../words.ts";
 
+/** Before any work. */
+const first: readonly WorkCode[] = ["measure-again", "measure-better", "measure-missing"];
 /** Not for the shop: the owner's own next step. */
-const own: readonly WorkCode[] = ["use-again", "measure-better", "measure-missing"];
+const own: readonly WorkCode[] = ["use-again", ...first];
+/** Told by its sizes, where there are any. */
+const sized: readonly WorkCode[] = ["bore-oversize", "grind-crank"];
 
 /** All that can be asked for; left out where the figures ask for it already. */
 const offered: readonly { readonly text: string; readonly unless?: readonly WorkCode[] }[] = [
@@ -44,33 +48,23 @@ export const askedSection = ({ units }: PageInput, teardown: TeardownAssessment 
   const work = (teardown?.work ?? []).filter(({ code }) => !own.includes(code));
   const codes = work.map(({ code }) => code);
   const sizes = teardown === undefined ? [] : sizeTexts(teardown, units);
+  const told = work.filter(({ code }) => !sized.includes(code) || sizes.every((one) => one.code !== code));
   const cautions = [...new Set(work.flatMap(({ caution }) => caution ?? []))];
-  const first = (teardown?.work ?? []).filter(
-    ({ code }) => code === "measure-better" || code === "measure-missing",
-  );
+  const before = (teardown?.work ?? []).filter(({ code }) => first.includes(code));
+  const steps = teardown === undefined ? [] : [...new Set(before.map((line) => workText(line, teardown)))];
+  const asked = teardown === undefined ? [] : told.map((line) => workText(line, teardown));
   return {
     code: "asked",
     heading: "Asked for: only what is ticked",
     blocks: [
-      ...(first.length === 0
+      ...(steps.length === 0
         ? []
-        : [
-            {
-              kind: "text",
-              text: `Measure first: ${first.map(({ text }) => kept(text)).join("; ")}.`,
-            } as const,
-          ]),
+        : [{ kind: "text", text: "Measure first:" } as const, { kind: "list", items: steps } as const]),
       {
         kind: "ticks",
         items: [
-          ...work.map(
-            ({ text, labels }) =>
-              ({
-                text: sentence(kept(text)) + (labels.length === 0 ? "" : ` (${labels.map(kept).join(" ")})`),
-                weight: "strong",
-              }) as const,
-          ),
-          ...sizes.map((text) => ({ text, weight: "strong" }) as const),
+          ...asked.map((text) => ({ text, weight: "strong" }) as const),
+          ...sizes.map(({ text }) => ({ text, weight: "strong" }) as const),
           ...offered
             .filter(({ unless = [] }) => !unless.some((code) => codes.includes(code)))
             .map(({ text }) => ({ text })),
@@ -83,27 +77,55 @@ export const askedSection = ({ units }: PageInput, teardown: TeardownAssessment 
   };
 };
 
+interface Sized {
+  readonly code: WorkCode;
+  readonly text: string;
+}
+
 /** Sizes in the shop's unit, the other in brackets. */
 const sizeTexts = (
-  { oversize, undersizes }: TeardownAssessment,
+  { oversize, undersizes, work }: TeardownAssessment,
   units: string | undefined,
-): readonly string[] => {
-  const bores = (oversize?.answers ?? []).flatMap(({ offset, size, finished, boreTo }) => {
-    if (oversize === undefined || size === undefined || finished === undefined) return [];
-    const both = bothIn(lengthUnit(units, [oversize.unit]));
-    const centred = offset === "none" ? ", if the bar is centred in the worn bore" : "";
-    return [
-      `All bores +${both(size)}: finish ${both(finished)}${boreTo === undefined ? "" : `, bore to ${both(boreTo)}`}${centred}. Pistons given: yes / no, measured ___, clearance ___`,
-    ];
-  });
-  const journals = undersizes.flatMap(({ part, size, low, high, unit }) => {
+): readonly Sized[] => {
+  const isAsked = (code: WorkCode): boolean => work.some((line) => line.code === code);
+  const bores = (oversize?.answers ?? []).flatMap(
+    ({ offset, size, finished, boreTo }, i): readonly Sized[] => {
+      if (oversize === undefined || size === undefined || finished === undefined) return [];
+      const both = bothIn(lengthUnit(units, [oversize.unit]));
+      const centred = offset === "none" ? " if the bar is centred in the worn bore" : "";
+      const cut = boreTo === undefined ? "" : `, bore to ${both(boreTo)}`;
+      return [
+        {
+          code: "bore-oversize",
+          text: `${i > 0 ? "Or: all" : "All"} bores +${both(size)}${centred}: finish ${both(finished)}${cut}. Measure the new pistons before boring; given: yes / no, measured ___, clearance ___`,
+        },
+      ];
+    },
+  );
+  const journals = undersizes.flatMap(({ part, size, low, high, unit, decidedBy }): readonly Sized[] => {
     if (size === undefined || low === undefined || high === undefined) return [];
     const both = bothIn(lengthUnit(units, [unit]));
     return [
-      `All ${part}s -${both(size)}: ${both(low)} to ${both(high)}. Shells given: maker's no. ___, size ___`,
+      {
+        code: "grind-crank",
+        text: `All ${part}s -${both(size)}, by ${decidedBy.includes(part) ? kept(decidedBy) : `${part} ${kept(decidedBy)}`}: ${both(low)} to ${both(high)}, fillets as they were. Shells given: maker's no. ___, size ___`,
+      },
     ];
   });
-  return [...bores, ...journals];
+  const isWhole = undersizes.every(({ size }) => size !== undefined);
+  const crank = isWhole && journals.length > 0 && isAsked("grind-crank");
+  return [
+    ...(isAsked("bore-oversize") ? bores : []),
+    ...(crank
+      ? [
+          {
+            code: "grind-crank",
+            text: "Look for cracks in the crank before any grinding is paid for",
+          } as const,
+          ...journals,
+        ]
+      : []),
+  ];
 };
 
 const bothIn = (unit: LengthUnit): ((value: Length) => string) => {
@@ -126,7 +148,7 @@ export const agreedBlocks: readonly PageBlock[] = [
       {
         name: "Expected back",
         value:
-          "the finished size of every bore and journal in the last column; marks of over- and undersize; old parts; galleries clean; surfaces oiled; the bill by line",
+          "the finished size of every bore and journal in the rows or columns so named; marks of over- and undersize; old parts; galleries clean; surfaces oiled; the bill by line",
       },
     ],
   },

@@ -1,6 +1,8 @@
 // The page for a buyer: every reading with its doubt, and no word of what it is worth or what to do. Prices, decisions and
 // private notes are not in it.
 
+import type { KindHistory } from "@sealtrend/core";
+import { buyerTeardown, crackTexts } from "./buyer-teardown.ts";
 import type { PageInput } from "./page-input.ts";
 import type { Page, PageSection } from "./page-model.ts";
 import { newestSection } from "./newest-section.ts";
@@ -8,13 +10,16 @@ import { engineTitle, underTitle } from "./page-words.ts";
 import { readingsSection } from "./readings-section.ts";
 import { changesSection, gaugesSection, notesSection, servicesSection } from "./record-sections.ts";
 import { yearsSection } from "./years-section.ts";
+import { ageSentence } from "../history/history-after.ts";
 import { joined } from "../words.ts";
 
 export const buyerPage = (input: PageInput): Page => ({
   title: `Compression record: ${engineTitle(input.record.engine)}`,
   under: underTitle(input),
   sections: [
+    ...firstSection(input),
     newestSection(input),
+    ...(input.teardown === undefined ? [] : [buyerTeardown(input, input.teardown)]),
     yearsSection(input),
     readingsSection(input),
     servicesSection(input),
@@ -31,6 +36,31 @@ export const buyerPage = (input: PageInput): Page => ({
       : []),
   ],
 });
+
+/** What nobody shall overlook: a crack, and that the readings are old. */
+const firstSection = (input: PageInput): readonly PageSection[] => {
+  const { cranking, leakDown } = input.history;
+  const kinds = [cranking, leakDown].flatMap((kind) => kind ?? []);
+  // the age of the engine's last test, of whatever kind
+  const ages = kinds.map((kind) => ageSentence(kind, input.today));
+  const isOld = ages.length > 0 && ages.every((age) => age.length > 0);
+  const latest = kinds.toSorted((a, b) => lastDay(b).localeCompare(lastDay(a)))[0];
+  const said = [
+    ...crackTexts(input),
+    ...(isOld && latest !== undefined ? ageSentence(latest, input.today) : []),
+  ];
+  return said.length === 0
+    ? []
+    : [
+        {
+          code: "first",
+          heading: "",
+          blocks: said.map((text) => ({ kind: "text", role: "lead", text }) as const),
+        },
+      ];
+};
+
+const lastDay = ({ counted }: KindHistory): string => counted.at(-1)?.test.date ?? "";
 
 const kinds = [
   { what: "dry", name: "dry compression" },

@@ -9,6 +9,7 @@ svg text { fill: #111; }
 .name { font-weight: 600; }
 .mid { text-anchor: middle; }
 .end { text-anchor: end; }
+svg .tick { text-anchor: end; font-size: 8px; }
 svg path { fill: none; stroke: #111; stroke-width: 0.7; }
 svg .edge { stroke: #999; stroke-width: 0.5; }
 svg .level { stroke: #ccc; stroke-width: 0.5; }

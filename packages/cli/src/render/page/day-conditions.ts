@@ -76,7 +76,7 @@ const oilText = (labels: readonly string[], { perCylinder: { oil = [] } }: Test)
   const amounts = new Map<string, string[]>();
   for (const [i, volume] of oil.entries())
     if (volume !== undefined) {
-      const name = `${fixed(fromSi(volume, "mL"), 0)} mL`;
+      const name = `${fixed(fromSi(volume, "ml"), 0)} mL`;
       amounts.set(name, [...(amounts.get(name) ?? []), labels[i] ?? ""]);
     }
   if (amounts.size === 0) return "";

@@ -54,7 +54,7 @@ const evidenceTable = ({ evidence }: DecisionAssessment): PageBlock =>
             row.text,
             row.use === "set-aside" ? "set aside" : speaksForWear(row) ? "for wear" : "against",
             row.from,
-            `${row.status}: ${row.source}`,
+            row.source.startsWith(row.status) ? row.source : `${row.status}: ${row.source}`,
           ],
         })),
       };

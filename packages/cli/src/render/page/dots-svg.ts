@@ -12,9 +12,9 @@ const widths = { few: 350, many: 700 } as const;
 const mostFew = 6;
 const left = 38;
 const top = 8;
-const bottom = 77;
+const bottom = 67;
 const labelsTall = 16;
-const legendTall = 26;
+const legendTall = { beside: 14, below: 26 } as const;
 /** A limit so far below the readings is named, not drawn: it would press them flat. */
 const nearest = 0.6;
 
@@ -36,7 +36,7 @@ export const dotsSvg = (chart: DotsBlock): Markup => {
   );
   const limit = limitOf(chart, axis, right);
   return html`<svg
-    viewBox="0 0 ${px(wide)} ${px(bottom + labelsTall + legendTall)}"
+    viewBox="0 0 ${px(wide)} ${px(bottom + labelsTall + legendTall[limitStands(chart, limit !== none)])}"
     role="img"
     aria-labelledby="${id}-t ${id}-d"
   >
@@ -112,8 +112,8 @@ const legendOf = (chart: DotsBlock, drawn: boolean): readonly Markup[] => {
   let from = left;
   const marks = chart.series.map(({ name, mark, doubt }) => {
     const x = from;
-    const text = doubt === undefined ? name : `${name} ± U`;
-    from += 18 + 4.9 * text.length;
+    const text = signText({ name, doubt });
+    from += signWide(text);
     return html`<circle
         class="${mark === "filled" ? "ink" : "hollow"}"
         cx="${px(x)}"
@@ -123,10 +123,22 @@ const legendOf = (chart: DotsBlock, drawn: boolean): readonly Markup[] => {
   });
   if (chart.limit === undefined) return marks;
   const text = limitWords(chart, drawn);
-  const isBeside = from + 27 + 4.9 * text.length <= widthOf(chart);
-  const [x, at] = isBeside ? [from, y] : [left, y + 12];
+  const [x, at] = limitStands(chart, drawn) === "beside" ? [from, y] : [left, y + 12];
   const line = drawn ? html`<path class="limit" d="M${px(x)},${px(at - 3)}h22" />` : none;
   return [...marks, html`${line}<text x="${px(drawn ? x + 27 : x)}" y="${px(at)}">${text}</text>`];
+};
+
+const signText = ({
+  name,
+  doubt,
+}: Pick<DotSeries, "name"> & { readonly doubt: DotSeries["doubt"] | undefined }): string =>
+  doubt === undefined ? name : `${name} ± U`;
+const signWide = (text: string): number => 18 + 4.9 * text.length;
+
+/** Whether the limit has room beside the other signs. */
+const limitStands = (chart: DotsBlock, drawn: boolean): keyof typeof legendTall => {
+  const signs = chart.series.reduce((so, { name, doubt }) => so + signWide(signText({ name, doubt })), left);
+  return signs + 27 + 4.9 * limitWords(chart, drawn).length <= widthOf(chart) ? "beside" : "below";
 };
 
 const limitWords = (chart: DotsBlock, drawn: boolean): string => {

@@ -1,43 +1,41 @@
 // Nothing was measured yet: the same tables, empty, to be filled in by hand, of as many parts as the engine has.
 
 import { type Engine, countsToMeasure } from "@sealtrend/core";
-import type { PageCell, PageColumn, PageSection, TableBlock } from "./page-model.ts";
+import type { PageCell, PageColumn, PageRow, PageSection, TableBlock } from "./page-model.ts";
 import { kept } from "./page-words.ts";
 
 const empty: PageCell = { text: "", role: "blank" };
 
 const places = {
   bore: ["top thrust", "top axial", "middle thrust", "middle axial", "bottom thrust", "bottom axial"],
-  main: ["front 0", "front 90", "rear 0", "rear 90"],
-  pin: ["front 0", "front 90", "rear 0", "rear 90"],
+  main: ["front 0°", "front 90°", "rear 0°", "rear 90°"],
+  pin: ["front 0°", "front 90°", "rear 0°", "rear 90°"],
 } as const;
+
+/** Rows for journals that the usual count does not foresee. */
+const spares = ["spare", "spare"] as const;
 
 export const emptySection = (engine: Engine): PageSection => {
   const counts = countsToMeasure(engine);
-  const labelsOf = (part: string): { readonly labels: readonly string[]; readonly sure: string } => {
-    const count = counts.find((one) => one.part === part && one.quantity === "diameter");
-    return {
-      labels: count?.missing ?? [],
-      sure: count?.from === "usual for the layout" ? " (as many as usual: strike out or add)" : "",
-    };
-  };
   const table = (part: keyof typeof places, name: string): TableBlock => {
-    const { labels, sure } = labelsOf(part);
-    const columns = [
-      ...places[part],
-      ...(part === "bore" ? ["piston", "ring gap"] : []),
-      "limit",
-      "again",
-      "finished",
-    ];
+    const count = counts.find((one) => one.part === part && one.quantity === "diameter");
+    const isUsual = count?.from === "usual for the layout";
+    const labels = [...(count?.missing ?? []), ...(isUsual ? spares : [])];
+    const columns = [...places[part], ...(part === "bore" ? ["piston", "ring gap"] : []), "limit"];
     return {
       kind: "table",
-      caption: `${name}${sure}; unit ___ instrument ___`.replaceAll("___", "________"),
+      caption: `${name}${isUsual ? " (as many as usual: strike out or add)" : ""}; unit ________ instrument ________`,
       columns: [
         { name: name.replace(/s$/, ""), align: "left" },
+        { name: "Size", align: "left" },
         ...columns.map((column): PageColumn => ({ name: column, align: "left" })),
       ],
-      rows: labels.map((label) => ({ cells: [kept(label), ...columns.map(() => empty)] })),
+      rows: labels.flatMap((label) =>
+        ["found", "finished"].map((kind, i): PageRow => ({
+          cells: [kept(label), kind, ...columns.map(() => empty)],
+          ...(i === 0 ? {} : { joins: "above" }),
+        })),
+      ),
     };
   };
   return {

@@ -1,6 +1,7 @@
 // The page for the own file: everything that is on record of an engine and everything that follows from it, prices and
 // private notes included.
 
+import type { TeardownAssessment } from "@sealtrend/core";
 import { decisionSection } from "./decision-section.ts";
 import { engineSection } from "./engine-section.ts";
 import { measuredSection } from "./measured-section.ts";
@@ -10,9 +11,10 @@ import type { Page, PageSection } from "./page-model.ts";
 import { engineTitle, kept, underTitle } from "./page-words.ts";
 import { readingsSection } from "./readings-section.ts";
 import { changesSection, gaugesSection, notesSection, servicesSection } from "./record-sections.ts";
+import { workText } from "./work-text.ts";
 import { yearsSection } from "./years-section.ts";
-import { sentence } from "../words.ts";
 import { causesText } from "../show/show-causes.ts";
+import { joined } from "../words.ts";
 
 export const filePage = (input: PageInput): Page => {
   const { record, decision, teardown } = input;
@@ -24,7 +26,7 @@ export const filePage = (input: PageInput): Page => {
       newestSection(input),
       ...causesSection(input),
       yearsSection(input),
-      ...(teardown === undefined ? [] : [measuredSection(input, teardown), workSection(input)]),
+      ...(teardown === undefined ? [] : [measuredSection(input, teardown, "no"), workSection(teardown.now)]),
       readingsSection(input),
       servicesSection(input),
       notesSection(input),
@@ -33,12 +35,23 @@ export const filePage = (input: PageInput): Page => {
       engineSection(input),
     ],
     foot: [
-      "Printed from the owner's own logbook by sealtrend. It holds prices and private notes: for others there are pages without them.",
+      `Printed from the owner's own logbook by sealtrend.${privateText(input)}`,
       ...(record.engine.use === "aircraft"
         ? ["Airworthiness is a licensed person's call by the maker's limits; this is not the aircraft's log."]
         : []),
     ],
   };
+};
+
+/** Only what is there. */
+const privateText = ({ record, fields = [] }: PageInput): string => {
+  const { tests, services, notes, measurements } = record;
+  const isNoted = [...services, ...notes, ...measurements].some(({ note }) => note !== undefined);
+  const held = [
+    ...(fields.some(({ name }) => name.startsWith("prices.")) ? ["prices"] : []),
+    ...(isNoted || tests.some((test) => test.notes.length > 0) ? ["private notes"] : []),
+  ];
+  return held.length === 0 ? "" : ` It holds ${joined(held)}: for others there are pages without them.`;
 };
 
 const causesSection = ({ newest }: PageInput): readonly PageSection[] => {
@@ -60,18 +73,28 @@ const causesSection = ({ newest }: PageInput): readonly PageSection[] => {
 };
 
 /** The work that the figures ask for, in the order of asking. */
-const workSection = ({ teardown }: PageInput): PageSection => ({
+const workSection = (teardown: TeardownAssessment): PageSection => ({
   code: "work",
   heading: "What the figures ask for",
   blocks: [
-    {
-      kind: "list",
-      items: (teardown?.work ?? []).map(({ text, why, caution }) =>
-        [sentence(kept(text)), kept(why), ...(caution === undefined ? [] : [`Care: ${caution}`])]
-          .filter((part) => part !== "")
-          .join(". ")
-          .replace(/\.\./g, "."),
-      ),
-    },
+    teardown.work.length === 0
+      ? { kind: "text", text: "Nothing, as far as it was measured." }
+      : {
+          kind: "list",
+          items: [
+            ...new Set(
+              teardown.work.map((line) =>
+                [
+                  workText(line, teardown),
+                  kept(line.why),
+                  ...(line.caution === undefined ? [] : [`Care: ${line.caution}`]),
+                ]
+                  .filter((part) => part !== "")
+                  .join(". ")
+                  .replace(/([.?])\./g, "$1"),
+              ),
+            ),
+          ],
+        },
   ],
 });

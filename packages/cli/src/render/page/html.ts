@@ -36,14 +36,15 @@ const partText = (part: Part): string => {
 /** Ends that a browser puts in by itself, wherever the next element or the end of the one around it tells. */
 const impliedEnds = /<\/(?:td|th|tr|thead|tbody|li|dt|dd)>/g;
 /** Quotes around a plain word; a part never stands in one of these, since its quotes lie in two pieces of the template. */
-const plainQuotes = /="([\w-]+)"(?=[ >])/g;
+const plainQuotes = /="([\w-]+)"(?=[ >]|$)/g;
 
 /** Of our own source what says nothing to a reader is left out, so that a long record stays small: line breaks, indents,
  *  ends of cells, quotes around one word. Between words and attributes one space is kept. */
 const packed = (text: string): string =>
   text
     .replace(/\s*\n\s*/g, (gap, at: number) => {
-      const [before = ">", after = "<"] = [text[at - 1], text[at + gap.length]];
+      // before it stands a part, perhaps an attribute, behind it perhaps an element
+      const [before = "", after = "<"] = [text[at - 1], text[at + gap.length]];
       return before === ">" || after === "<" || after === ">" || after === "/" ? "" : " ";
     })
     .replace(impliedEnds, "")
@@ -63,7 +64,11 @@ const packedParts = (template: TemplateStringsArray): readonly string[] => {
 /** A template whose parts are escaped, in elements and in quoted attributes alike; parts that this tag made stay what
  *  they are. Never put a part into a style, a script, a URL or an unquoted attribute. */
 export const html = (template: TemplateStringsArray, ...parts: readonly Part[]): Markup =>
-  new Markup(packedParts(template).map((text, i) => text + partText(parts[i] ?? "")).join(""));
+  new Markup(
+    packedParts(template)
+      .map((text, i) => text + partText(parts[i] ?? ""))
+      .join(""),
+  );
 
 /** Nothing. */
 export const none: Markup = html``;

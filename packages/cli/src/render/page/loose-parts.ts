@@ -1,4 +1,5 @@
-// Parts that go along with the castings, counted when given and when they come back.
+// Parts that go along with the castings, counted when given and when they come back: a line each, so that each has its count.
+// @source handbook/teardown.md 6.5
 
 import { type Engine, countsToMeasure } from "@sealtrend/core";
 import type { PageCell, PageSection, TableBlock } from "./page-model.ts";
@@ -43,19 +44,29 @@ const table = (names: readonly string[], caption: string): TableBlock => ({
 
 const namesFor = (engine: Engine): readonly string[] => {
   const mains = countsToMeasure(engine).find(({ part }) => part === "main");
-  const valves = engine.porting === "ports" ? [] : ["tappets, valves in order"];
+  const valves = engine.porting === "ports" ? [] : ["tappets in order", "valves in order"];
   return [
-    "core plugs, gallery plugs",
-    "cam and small-end bushings",
-    `main caps 1 to ${mains === undefined ? "..." : String(mains.expected)}, rod caps (numbered)`,
+    "core plugs",
+    "gallery plugs",
+    "cam bushings",
+    "small-end bushings",
+    `main caps 1 to ${mains === undefined ? "..." : String(mains.expected)}`,
+    "rod caps (numbered)",
     "cap bolts and nuts (reuse / new)",
-    "studs, dowels (deck, caps, housing)",
+    "studs",
+    "dowels (deck, caps, bell housing)",
     "oil jets and nozzles",
     "orifices, restrictors (head oil feed)",
-    "oil pump drive, relief valve, spring",
-    "thrust washers, shims, keys",
+    "oil pump drive",
+    "relief valve and spring",
+    "thrust washers",
+    "shims",
+    "keys",
     ...valves,
-    "pistons, pins, clips",
-    "gaskets as pattern, fasteners bag",
+    "pistons",
+    "pins",
+    "clips",
+    "gaskets as pattern",
+    "fasteners bag",
   ];
 };

@@ -1,236 +1,136 @@
-// What was measured of one kind of part as a table for the shop: a row a part, its places and derived figures across, the
-// doubt and the limit of each column beneath them, and an empty column to measure again.
+// What was measured of one kind of part as a table: a row a part as it was found, new parts and finished sizes beneath it, and
+// room to measure again and to write the finished size.
 
-import { type LengthUnit, type MeasuredPart, type TeardownItem, length } from "@sealtrend/core";
+import type { MeasuredPart, Measurement, Spoilt, TeardownItem } from "@sealtrend/core";
+import {
+  type MeasuredColumn,
+  bracketText,
+  fittingColumns,
+  measuredColumns,
+  valueText,
+} from "./measured-columns.ts";
+import { measuredHead, measuredNotes } from "./measured-head.ts";
+import { verdictCell, verdictText } from "./measured-verdict.ts";
 import type { PageCell, PageColumn, PageRow, TableBlock } from "./page-model.ts";
 import { kept } from "./page-words.ts";
-import {
-  type Written,
-  lengthNumber,
-  lengthUnit,
-  signedNumber,
-  spreadText,
-  writtenIn,
-} from "../teardown/teardown-length.ts";
-import { limitValues, limitsText, sourcesOf } from "../teardown/teardown-limits.ts";
 import { deciding } from "../teardown/teardown-rows.ts";
-import { type Standing, standingOf, worst } from "../teardown/teardown-standing.ts";
-import { figureName, isSigned, partsName, ringOf } from "../teardown/teardown-words.ts";
-import { joined, sentence } from "../words.ts";
+import { partsName } from "../teardown/teardown-words.ts";
+import { sentence } from "../words.ts";
 
-export interface ShopUnits {
+/** The figures of one part, by when they were taken. */
+export interface MeasuredSets {
+  readonly part: MeasuredPart;
+  readonly found: readonly TeardownItem[];
+  readonly renewed: readonly TeardownItem[];
+  readonly finished: readonly TeardownItem[];
+  /** In order. */
+  readonly labels: readonly string[];
+  readonly spoilt: readonly Spoilt[];
+  readonly rows: readonly Measurement[];
+}
+
+export interface MeasuredHow {
   /** The value of --units: the shop's own unit stands first. */
   readonly units: string | undefined;
+  /** Whether there is room to write by hand. */
+  readonly toFillIn: "yes" | "no";
 }
 
-interface Column {
-  readonly name: string;
-  readonly items: readonly TeardownItem[];
-  readonly written: Written;
-  readonly other: Written;
-}
+/** Cut to a size: each of their places is measured again and finished, beneath its reading. */
+const machined: readonly MeasuredPart[] = ["bore", "main", "pin", "housing"];
 
-/** One table, or several where the places are too many for the paper; the last one holds verdict and places to write.
- *  @param items - all figures of the part, measured and derived, that nothing took the place of */
+/** One table, or several where the places are too many for the paper; the last one holds the verdict. */
 export const measuredTables = (
-  part: MeasuredPart,
-  items: readonly TeardownItem[],
-  labels: readonly string[],
-  options: ShopUnits,
+  sets: MeasuredSets,
+  { units, toFillIn }: MeasuredHow,
 ): readonly TableBlock[] => {
-  const columns = columnsOf(items, options);
-  const judged = items.some(({ verdicts }) => verdicts.length > 0);
-  const parts = fitting(columns);
+  const { part, found, renewed, finished, labels } = sets;
+  const all = [...found, ...renewed, ...finished];
+  const columns = measuredColumns(all, units);
+  const judged = all.some(({ standing }) => standing !== undefined) || sets.spoilt.length > 0;
+  const fill = toFillIn === "no" ? "nothing" : machined.includes(part) ? "rows" : "columns";
+  const kinds = fill === "rows" || renewed.length + finished.length > 0;
+  const parts = fittingColumns(columns);
+  const notes = measuredNotes(sets.rows);
   return parts.map((own, i) => {
-    const ends =
-      i === parts.length - 1
-        ? { judged, written: "here" as const }
-        : { judged: false, written: "later" as const };
+    const isLast = i === parts.length - 1;
+    const ends = {
+      judged: judged && isLast,
+      kinds,
+      fill: isLast || fill === "rows" ? fill : "nothing",
+    } as const;
     return {
       kind: "table",
       caption:
         i === 0
-          ? `${headOf(part, items, columns)} ${boundsOf(columns)}`
+          ? `${measuredHead(part, all, columns)}${notes === "" ? "" : ` Noted: ${notes}.`}`
           : `${sentence(partsName(part))}, continued.`,
       columns: [
         { name: sentence(part), align: "left" },
+        ...(kinds ? [{ name: "Size", align: "left" } as const] : []),
         ...own.map(({ name }): PageColumn => ({ name, align: "right" })),
+        ...(ends.fill === "columns" ? toWrite : []),
         ...(ends.judged ? [{ name: "Verdict", align: "left" } as const] : []),
-        ...(ends.written === "here"
-          ? [{ name: "Again", align: "left" } as const, { name: "Finished", align: "left" } as const]
-          : []),
       ],
-      rows: labels.map((label) => labelRow(label, own, { ...ends, all: items })),
+      rows: labels.flatMap((label) => labelRows(label, own, sets, ends)),
     };
   });
 };
 
-/** What a row has for its places, in units of the drawing; verdict and places to write take the rest. */
-const room = 470;
-const letter = 4.4;
+const toWrite: readonly PageColumn[] = [
+  { name: "Again", align: "left" },
+  { name: "Finished", align: "left" },
+];
 
-/** As many columns side by side as fit. */
-const fitting = (columns: readonly Column[]): readonly (readonly Column[])[] => {
-  const parts: Column[][] = [[]];
-  let used = 0;
-  for (const column of columns) {
-    const wide = 6 + letter * Math.max(4, ...column.items.map((item) => bracket(item, column.other).length));
-    const last = parts.at(-1);
-    if (last === undefined || (used + wide > room && last.length > 0)) {
-      parts.push([column]);
-      used = wide;
-    } else {
-      last.push(column);
-      used += wide;
-    }
-  }
-  return parts;
-};
-
-const bracket = (item: TeardownItem, other: Written): string => `[${valueText(item, finer(item, other))}]`;
-
-/** The places of what was measured in their order, then a column for each derived figure. */
-const columnsOf = (items: readonly TeardownItem[], { units }: ShopUnits): readonly Column[] => {
-  const measured = items.filter(({ from }) => from === undefined);
-  const derived = items.filter(({ from }) => from !== undefined);
-  const isOneQuantity = new Set(measured.map(({ quantity }) => quantity)).size === 1;
-  const nameOf = (item: TeardownItem): string => {
-    if (item.from !== undefined) return figureName(item);
-    const [first = "", ...rest] = (item.at ?? "").split("/");
-    const place = [ringOf(item) || first, ...rest].filter((text) => text !== "").join(" ");
-    return [place, place === "" || !isOneQuantity ? item.quantity : ""]
-      .filter((text) => text !== "")
-      .join(" ");
-  };
-  const all = [...measured, ...derived];
-  return [...new Set(all.map(nameOf))].map((name) => {
-    const own = all.filter((item) => nameOf(item) === name);
-    const unit = lengthUnit(
-      units,
-      own.map((item) => item.unit),
-    );
-    const values = own.flatMap(({ value, between }) =>
-      between === undefined ? [value] : [between.low, between.high],
-    );
-    return { name, items: own, written: writtenIn(unit, values), other: otherOf(unit) };
-  });
-};
-
-/** What stands in brackets: the other system, to what an instrument of it carries. */
-const otherOf = (unit: LengthUnit): Written =>
-  unit === "in" || unit === "thou" ? { unit: "mm", places: 3 } : { unit: "in", places: 4 };
-
-interface RowEnds {
+interface Ends {
   readonly judged: boolean;
-  readonly written: "here" | "later";
-  readonly all: readonly TeardownItem[];
+  readonly kinds: boolean;
+  readonly fill: "rows" | "columns" | "nothing";
 }
 
-const labelRow = (
+const empty: PageCell = { text: "", role: "blank" };
+
+const labelRows = (
   label: string,
-  columns: readonly Column[],
-  { judged, written: writes, all }: RowEnds,
-): PageRow => {
-  const cells = columns.map(({ items, written, other }): string | PageCell => {
-    const item = deciding(items.filter((one) => (one.label ?? "") === label));
-    return item === undefined ? "-" : { text: valueText(item, written), second: bracket(item, other) };
-  });
-  const own = all.filter((one) => (one.label ?? "") === label);
-  const empty: PageCell = { text: "", role: "blank" };
-  return {
+  columns: readonly MeasuredColumn[],
+  sets: MeasuredSets,
+  { judged, kinds, fill }: Ends,
+): readonly PageRow[] => {
+  const named = label === "" ? "whole" : kept(label);
+  const of = (items: readonly TeardownItem[]): readonly TeardownItem[] =>
+    items.filter((one) => (one.label ?? "") === label);
+  const [found, renewed, finished] = [of(sets.found), of(sets.renewed), of(sets.finished)];
+  const spoilt = sets.spoilt.filter((one) => (one.label ?? "") === label);
+  const row = (kind: string, items: readonly TeardownItem[], more: readonly Spoilt[]): PageRow => ({
     cells: [
-      label === "" ? "whole" : kept(label),
-      ...cells,
-      ...(judged ? [verdictCell(own)] : []),
-      ...(writes === "here" ? [empty, empty] : []),
+      named,
+      ...(kinds ? [kind] : []),
+      ...columns.map((column) => itemCell(items, column)),
+      ...(fill === "columns" ? [empty, empty] : []),
+      ...(judged ? [verdictCell(verdictText(items, more))] : []),
     ],
-  };
-};
-
-/** A figure of a few thousandths of a millimetre is not 0 in inches. */
-const finer = ({ value }: TeardownItem, { unit, places }: Written): Written =>
-  unit === "in" && Math.abs(value) < 1e-5 ? { unit, places: places + 1 } : { unit, places };
-
-const valueText = (item: TeardownItem, written: Written): string => {
-  if (item.between !== undefined)
-    return `${lengthNumber(item.between.low, written)}..${lengthNumber(item.between.high, written)}`;
-  return isSigned(item) ? signedNumber(item.value, written) : lengthNumber(item.value, written);
-};
-
-const words: Readonly<Record<Standing, string>> = {
-  outside: "outside",
-  close: "too close to tell",
-  waits: "does not fit",
-  worn: "worn, serviceable",
-  near: "inside wear, too close as new",
-  inside: "inside",
-  "no-limit": "",
-};
-
-const verdictCell = (items: readonly TeardownItem[]): PageCell => {
-  const text = verdictText(items);
-  return { text, role: /^(inside|)$/.test(text) ? "plain" : "strong" };
-};
-
-/** `outside: wear; rest inside`: the word of each figure that has a limit, the worst first. */
-const verdictText = (items: readonly TeardownItem[]): string => {
-  const names = [...new Set(items.map(figureName))];
-  const standingOfName = (name: string): Standing =>
-    worst(items.filter((item) => figureName(item) === name).map(standingOf));
-  const told = names.map((name) => ({ name, standing: standingOfName(name) }));
-  const said = (["outside", "close", "waits", "worn", "near", "inside"] as const).flatMap((standing) => {
-    const own = told.filter((one) => one.standing === standing).map(({ name }) => name);
-    return own.length === 0 ? [] : [{ standing, own }];
   });
-  const [only] = said;
-  if (said.length === 1 && only !== undefined) return words[only.standing];
-  return said
-    .map(({ standing, own }) =>
-      standing === "inside" ? "rest inside" : `${words[standing]}: ${own.join(", ")}`,
-    )
-    .join("; ");
-};
-
-/** `Bores, diameter, mm [in]: bore gauge 0.01 mm; cleaned.` */
-const headOf = (part: MeasuredPart, items: readonly TeardownItem[], [first]: readonly Column[]): string => {
-  const measured = items.filter(({ from }) => from === undefined);
-  const tools = [
-    ...new Set(measured.map(({ uncertaintyFrom }) => uncertaintyFrom.replace(/, \d+ readings?$/, ""))),
+  const written = (kind: string): PageRow => ({
+    cells: [
+      named,
+      kind,
+      ...columns.map(({ holds }) => (holds === "places" ? empty : "")),
+      ...(judged ? [""] : []),
+    ],
+    use: "to-fill-in",
+  });
+  const rows = [
+    row("found", found, spoilt),
+    ...(renewed.length === 0 ? [] : [row("new part", renewed, [])]),
+    ...(fill === "rows" ? [written("again")] : []),
+    ...(finished.length > 0 ? [row("finished", finished, [])] : fill === "rows" ? [written("finished")] : []),
   ];
-  const states = [...new Set(measured.map(({ state }) => state))];
-  const quantities = [...new Set(measured.map(({ quantity }) => quantity))];
-  const what = `${sentence(partsName(part))}${quantities.length === 1 ? `, ${quantities[0] ?? ""}` : ""}`;
-  const units = first === undefined ? "" : `, ${first.written.unit} [${first.other.unit}]`;
-  const sources = sourcesOf(items).map((text) => kept(text));
-  return `${what}${units}: ${joined(tools.slice(0, 3).map((text) => kept(text)))}; ${joined(states)}${sources.length === 0 ? "" : `; limits: ${sources.join("; ")}`}.`;
+  return rows.map((one, i) => (i === 0 ? one : { ...one, joins: "above" }));
 };
 
-/** Doubt and limits of each quantity, once: `diameter U 0.013 [0.0005], wear up to 86.20 [3.3937].` */
-const boundsOf = (columns: readonly Column[]): string => {
-  const all = columns.flatMap(({ items, ...rest }) => items.map((item) => ({ item, ...rest })));
-  const names = [...new Set(all.map(({ item }) => item.quantity))];
-  return names
-    .map((name) => {
-      const own = all.filter(({ item }) => item.quantity === name);
-      const [first] = own;
-      if (first === undefined) return "";
-      const doubt = length(2 * Math.max(...own.map(({ item }) => item.uncertainty)));
-      const { written, other } = first;
-      const limits = [
-        ...new Map(
-          own
-            .filter(({ item }) => item.verdicts.length > 0)
-            .map(({ item }) => [limitsText(item, other), item]),
-        ).values(),
-      ];
-      const told = limits.map(
-        (item) => `${limitsText(item, withPlaces(item, written))} [${limitsText(item, other)}]`,
-      );
-      return `${name}: U ${spreadText(doubt, written.unit)} [${spreadText(doubt, other.unit)}], ${told.length === 0 ? "no limit" : told.join(" or ")}.`;
-    })
-    .map(sentence)
-    .join(" ");
+const itemCell = (items: readonly TeardownItem[], column: MeasuredColumn): string | PageCell => {
+  const item = deciding(items.filter((one) => column.items.includes(one)));
+  return item === undefined
+    ? "-"
+    : { text: valueText(item, column.written), second: bracketText(item, column.other) };
 };
-
-/** A limit may be printed finer than what was read. */
-const withPlaces = (item: TeardownItem, { unit }: Written): Written => writtenIn(unit, limitValues(item));

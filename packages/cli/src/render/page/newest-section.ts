@@ -30,11 +30,17 @@ export const newestSection = (input: PageInput, heading = "The newest test"): Pa
     code: "newest",
     heading: `${heading}, ${newest.test.id}`,
     blocks: [
-      { kind: "text", role: "lead", text: showHeadline(newest) },
+      { kind: "text", role: "lead", text: `${sheetText(newest, input)}${showHeadline(newest)}` },
       ...numbers,
       ...verdictTexts(newest, input),
     ],
   };
+};
+
+/** Whose the numbers are, where they are not the owner's own. */
+const sheetText = ({ trust }: TestAssessment, { reader }: PageInput): string => {
+  if (trust.reasons.every(({ code }) => code !== "seller")) return "";
+  return `By ${reader === "owner" ? "the seller's" : "an earlier seller's"} sheet, which counts for nothing here: `;
 };
 
 /** The rows of the screen `show`, so that page and screen say the same. */
@@ -114,9 +120,11 @@ const drySeries = ({ cylinders, speed, correction }: TestAssessment): readonly D
   ];
 };
 
-const verdictTexts = (newest: TestAssessment, { unit }: PageInput): readonly PageBlock[] => {
+const verdictTexts = (newest: TestAssessment, { unit, reader }: PageInput): readonly PageBlock[] => {
   const { trust, rules, missing } = newest;
-  const doubts = trust.reasons.map(({ text }) => text);
+  const doubts = trust.reasons.map(({ code, text }) =>
+    code === "seller" && reader === "others" ? "it is an earlier seller's sheet" : text,
+  );
   const word = { trusted: "Trusted", doubtful: "Doubtful", void: "Void" }[trust.code];
   const said = `${word}${doubts.length === 0 ? "" : `: ${doubts.join("; ")}`}.`;
   const gaps = missing.length === 0 ? "" : ` Not recorded: ${missing.join("; ")}.`;

@@ -36,6 +36,9 @@ export const pageHtml = ({ title, under, sections, foot }: Page): string =>
       </html>`,
   )}\n`;
 
+/** Not in the template itself: a bundle keeps the letters of a template as they are, and it is read as ASCII. */
+const front = "FRONT of the engine this way →";
+
 /** Sections that need half the width stand two by two. */
 const pairsOf = (sections: readonly PageSection[]): readonly (readonly PageSection[])[] => {
   const pairs: PageSection[][] = [];
@@ -95,6 +98,8 @@ const blockHtml = (block: PageBlock): Markup => {
       return figure(block.caption, stripsSvg(block));
     case "dots":
       return figure(block.caption, dotsSvg(block));
+    case "sketch":
+      return html`<div class="sketch"><span>${block.caption}</span><span class="front">${front}</span></div>`;
     case "beside":
       return html`<div class="beside">${block.blocks.map((one) => html`<div>${blockHtml(one)}</div>`)}</div>`;
   }

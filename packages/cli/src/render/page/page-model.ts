@@ -134,6 +134,8 @@ export interface Strip {
   readonly anew: readonly number[];
   /** The first and the last reading that count, as the history gives them; a lone one in both. */
   readonly ends?: { readonly first: string; readonly last: string };
+  /** The last that counted before its history began anew. */
+  readonly before?: string;
   readonly course: string;
   /** The course without its interval, where there is little room. */
   readonly word: string;

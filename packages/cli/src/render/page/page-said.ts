@@ -16,10 +16,10 @@ export interface PageAbout {
 const whose = { shop: "the shop", buyer: "a buyer", file: "your own file" } as const;
 
 const notOnIt = {
-  shop: "Not on it: prices, chances, private notes. Fill in the lines by hand, tick what you ask for, keep a copy.",
+  shop: "Not on it: prices, chances, private notes of tests and services. Fill in the lines by hand, tick what you ask for, keep a copy.",
   buyer:
     "Not on it: prices, decisions, private notes. Readings set aside or changed afterwards are on it, with the reason.",
-  file: "It holds prices and private notes: keep it to yourself. For others: --for buyer, --for shop.",
+  file: "All that is on record, with the decision: keep it to yourself. For others: --for buyer, --for shop.",
 } as const;
 
 /** Lines without line ends. */

@@ -15,14 +15,15 @@ main { max-width: 60rem; margin: 0 auto; padding: 1.2rem 1rem; }
 header { border-bottom: 1.2pt solid #111; padding-bottom: 3pt; }
 h1 { font-size: 14pt; line-height: 1.15; margin: 0 0 2pt; font-weight: 700; letter-spacing: -0.01em; }
 h2 { font-size: 8.8pt; line-height: 1.2; margin: 5.5pt 0 1.5pt; font-weight: 700; break-after: avoid; }
-p, ul, dl { margin: 0 0 2pt; }
+p, ul, dl { margin: 0 0 2pt; orphans: 3; widows: 3; }
 header p { color: #333; margin: 0; }
 .lead { font-size: 9.8pt; font-weight: 600; }
 .small, caption, figcaption, footer { font-size: 7.3pt; color: #333; }
 footer { border-top: 0.4pt solid #999; margin-top: 6pt; padding-top: 2pt; }
 footer p { margin: 0; }
 ul { padding: 0; }
-li { margin-left: 1.1em; }
+li { list-style: none; padding-left: 0.9em; position: relative; }
+li::before { content: "\\2022"; position: absolute; left: 0; }
 dl { display: grid; grid-template-columns: max-content 1fr; column-gap: 9pt; }
 dt { color: #333; }
 dd { margin: 0; }
@@ -35,13 +36,22 @@ caption.q { position: absolute; width: 1px; height: 1px; padding: 0; overflow: h
 thead { display: table-header-group; }
 tr { break-inside: avoid; }
 th, td { text-align: left; vertical-align: baseline; padding: 0.4pt 5pt 0.4pt 0; border-bottom: 0.3pt solid #ccc; overflow-wrap: normal; }
-td:last-child { padding-right: 0; overflow-wrap: anywhere; }
+th:last-child, td:last-child { padding-right: 0; }
+td:last-child { overflow-wrap: anywhere; }
+.n th, .n td { text-align: right; white-space: nowrap; }
+.n tbody th, .n tr:first-child > th:first-child, .n .l, .n .k, .n .w, .n .v { text-align: left; }
+.n .w, .n .v, .n .l { white-space: normal; }
+.n .l, .n .k { padding-left: 2pt; }
+.n thead th { white-space: normal; }
+.n th:first-child { padding-left: 0; }
+.one { break-inside: avoid; }
+thead + tbody tr:first-child > * { padding-top: 1.1pt; }
 th { font-weight: 600; }
 thead th { vertical-align: bottom; border-bottom: 0.7pt solid #111; font-size: 7.3pt; }
-thead th[colspan] { border-bottom: 0.3pt solid #999; text-align: center; }
+thead th[colspan], .n thead th[colspan] { border-bottom: 0.3pt solid #999; text-align: center; }
 tbody th { white-space: nowrap; font-weight: 500; }
 .one td { border-bottom-color: transparent; }
-.one tr:last-child td, .one th { border-bottom-color: #ccc; }
+.one tr:last-child td, .one th, .one td[rowspan] { border-bottom-color: #ccc; }
 .k { white-space: nowrap; }
 td.w, tbody th.w { white-space: normal; overflow-wrap: anywhere; min-width: 6em; }
 .r { text-align: right; }
@@ -49,7 +59,7 @@ td.r { white-space: nowrap; }
 .sub { display: block; font-size: 6.8pt; color: #333; }
 .box { display: inline-block; width: 7.5pt; height: 7.5pt; border: 0.7pt solid #111; vertical-align: -1pt; }
 .line { display: inline-block; min-width: 3.2em; border-bottom: 0.7pt solid #111; height: 1em; vertical-align: -1pt; }
-td.blank { border-bottom: 0.7pt solid #111; border-left: 0.3pt solid #999; min-width: 3.2em; height: 14pt; }
+td.blank { border: 0.4pt solid #777; border-bottom: 0.7pt solid #111; min-width: 3.6em; height: 14pt; }
 td.v { min-width: 7.5em; overflow-wrap: normal; padding-left: 2pt; }
 .blanks { display: flex; flex-wrap: wrap; gap: 3pt 12pt; }
 .blanks div { display: flex; gap: 4pt; align-items: flex-end; flex: 1 1 11em; }
@@ -57,10 +67,15 @@ td.v { min-width: 7.5em; overflow-wrap: normal; padding-left: 2pt; }
 .blanks dt { flex: none; }
 .blanks dd { flex: 1; min-height: 13pt; border-bottom: 0.7pt solid #111; display: flex; align-items: flex-end; }
 .ticks { list-style: none; padding: 0; columns: 2; column-gap: 14pt; }
-.ticks li { margin: 0; break-inside: avoid; padding: 1pt 0 1pt 13pt; text-indent: -13pt; }
+.ticks li { break-inside: avoid; padding: 1pt 0 1pt 13pt; text-indent: -13pt; }
+.ticks li::before { content: none; }
 .ticks li * { text-indent: 0; }
 .ticks .box { margin-right: 5.5pt; }
-.s-asked, .s-agreed { break-inside: avoid; }
+.s-asked, .s-agreed, .s-loose-parts { break-inside: avoid; }
+.s-loose-parts td.blank { height: 10.5pt; }
+.s-first { margin-top: 4pt; }
+.sketch { border: 0.7pt solid #111; height: 70pt; padding: 2pt 4pt; margin: 4pt 0; display: flex; flex-direction: column; justify-content: space-between; break-inside: avoid; font-size: 7.3pt; color: #333; }
+.sketch .front { align-self: flex-end; font-weight: 600; color: #111; }
 .beside { display: flex; flex-wrap: wrap; gap: 0 18pt; }
 .beside > * { flex: 1 1 18em; min-width: 0; }
 @media print {

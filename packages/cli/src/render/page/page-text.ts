@@ -55,6 +55,8 @@ const blockLines = (block: PageBlock): readonly string[] => {
       ];
     case "dots":
       return [...prose(block.caption, width), ...prose(dotsWords(block).replaceAll("; ", "\n"), width)];
+    case "sketch":
+      return prose(`${block.caption}: by another way, with the front of the engine marked.`, width);
     case "beside":
       return block.blocks.flatMap(blockLines);
   }
@@ -63,7 +65,8 @@ const blockLines = (block: PageBlock): readonly string[] => {
 const line = "_".repeat(20);
 const written = (text: string): string => text.replaceAll(blank, "_____");
 
-const tableLines = ({ caption, heard, columns, rows }: TableBlock): readonly string[] => {
+const tableLines = (table: TableBlock): readonly string[] => {
+  const { caption, heard, columns, rows } = withoutForms(table);
   const texts = rows.map(({ cells }) => cells.map(cellWords));
   const groups = [...new Set(columns.flatMap(({ group }) => group ?? []))];
   const gridOf = (places: readonly number[]): readonly string[] => {
@@ -74,6 +77,19 @@ const tableLines = ({ caption, heard, columns, rows }: TableBlock): readonly str
   };
   const placesOf = (wanted: (group: string | undefined, place: number) => boolean): readonly number[] =>
     columns.flatMap(({ group }, i) => (wanted(group, i) ? [i] : []));
+  const wideOf = (place: number): number =>
+    2 + Math.max(...[columns[place]?.name ?? "", ...texts.map((row) => row[place] ?? "")].map(displayWidth));
+  /** Side by side as far as there is room, else in two parts, so that an eye can still run down a column. */
+  const halves = (lead: readonly number[], own: readonly number[]): readonly (readonly number[])[] => {
+    const wide = [...lead, ...own].reduce((so, place) => so + wideOf(place), -2);
+    const half = Math.ceil(own.length / 2);
+    return wide <= width - 2
+      ? [[...lead, ...own]]
+      : [
+          [...lead, ...own.slice(0, half)],
+          [...lead, ...own.slice(half)],
+        ];
+  };
   const first = columns.findIndex(({ group }) => group !== undefined);
   const lead = placesOf((group, i) => group === undefined && i < first);
   const after = placesOf((group, i) => group === undefined && i > first);
@@ -84,8 +100,10 @@ const tableLines = ({ caption, heard, columns, rows }: TableBlock): readonly str
       : [
           ...groups.flatMap((name) => [
             `${name}:`,
-            ...gridOf([...lead, ...placesOf((group) => group === name)]),
-            "",
+            ...halves(
+              lead,
+              placesOf((group) => group === name),
+            ).flatMap((places) => [...gridOf(places), ""]),
           ]),
           ...texts.flatMap((row) => {
             const said = row.filter((text, i) => after.includes(i) && text !== "");
@@ -94,6 +112,23 @@ const tableLines = ({ caption, heard, columns, rows }: TableBlock): readonly str
         ];
   return [...(heard === undefined ? prose(caption, width) : []), ...tables];
 };
+
+/** Rows and columns that are there to be filled in by hand, beside others that say something, are of no use in a message. */
+const withoutForms = (table: TableBlock): TableBlock => {
+  const rows = table.rows.filter(({ use }) => use === undefined);
+  const isForm = (place: number): boolean => rows.every(({ cells }) => isToWrite(cells[place] ?? ""));
+  const said = table.columns.flatMap((_, i) => (isForm(i) ? [] : [i]));
+  if (rows.length === 0 || said.length < 2 || rows.some(({ cells }) => cells.some(isTick))) return table;
+  return {
+    ...table,
+    columns: said.flatMap((i) => table.columns[i] ?? []),
+    rows: rows.map((row) => ({ ...row, cells: said.map((i) => row.cells[i] ?? "") })),
+  };
+};
+
+const isToWrite = (cell: string | PageCell): boolean =>
+  typeof cell !== "string" && cell.role === "blank" && cell.text === "";
+const isTick = (cell: string | PageCell): boolean => typeof cell !== "string" && cell.role === "tick";
 
 const cellWords = (cell: string | PageCell): string => {
   if (typeof cell === "string") return cell;

@@ -16,43 +16,43 @@ export const servicesSection = (input: PageInput): PageSection => {
     notes,
   } = input;
   return {
-  code: "services",
-  heading: "What was done",
-  ...(services.length <= mostBeside ? { room: "half" } : {}),
-  blocks:
-    services.length === 0
-      ? [{ kind: "text", text: "No work is on record." }]
-      : [
-          {
-            kind: "table",
-            caption: "What was done, in the order of time.",
-            heard: "only",
-            columns: [
-              { name: "Date", align: "left" },
-              { name: "Work", align: "left" },
-              { name: "Meter", align: "right" },
-              { name: "Cylinders", align: "left" },
-              { name: "New history", align: "left" },
-              { name: "By", align: "left" },
-              ...(notes === "shown" ? [{ name: "Note", align: "left" } as const] : []),
-            ],
-            rows: services.map(({ date, what, meter, cylinders, newBaseline, by, note }) => ({
-              cells: [
-                date,
-                what,
-                meterText(meter, engine),
-                labelsText(cylinders, engine.cylinders),
-                newBaseline.length === 0
-                  ? startsAnew(what)
-                    ? "none, by its owner"
-                    : "no"
-                  : labelsText(newBaseline, engine.cylinders),
-                whoText(by, input),
-                ...(notes === "shown" ? [kept(note)] : []),
+    code: "services",
+    heading: "What was done",
+    ...(services.length <= mostBeside ? { room: "half" } : {}),
+    blocks:
+      services.length === 0
+        ? [{ kind: "text", text: "No work is on record." }]
+        : [
+            {
+              kind: "table",
+              caption: "What was done, in the order of time.",
+              heard: "only",
+              columns: [
+                { name: "Date", align: "left" },
+                { name: "Work", align: "left" },
+                { name: "Meter", align: "right" },
+                { name: "Cylinders", align: "left" },
+                { name: "New history", align: "left" },
+                { name: "By", align: "left" },
+                ...(notes === "shown" ? [{ name: "Note", align: "left" } as const] : []),
               ],
-            })),
-          },
-        ],
+              rows: services.map(({ date, what, meter, cylinders, newBaseline, by, note }) => ({
+                cells: [
+                  date,
+                  what,
+                  meterText(meter, engine),
+                  labelsText(cylinders, engine.cylinders),
+                  newBaseline.length === 0
+                    ? startsAnew(what)
+                      ? "none, by its owner"
+                      : "no"
+                    : labelsText(newBaseline, engine.cylinders),
+                  whoText(by, input),
+                  ...(notes === "shown" ? [kept(note)] : []),
+                ],
+              })),
+            },
+          ],
   };
 };
 
@@ -150,32 +150,32 @@ const amendedTable = (rows: readonly PageRow[]): TableBlock => ({
 export const notesSection = (input: PageInput): PageSection => {
   const { engine, notes } = input.record;
   return {
-  code: "notes",
-  heading: "Owner's records",
-  blocks:
-    notes.length === 0
-      ? [{ kind: "text", text: "None." }]
-      : [
-          {
-            kind: "table",
-            caption: "What was noted beside the tests, by the owner's word.",
-            columns: [
-              { name: "Date", align: "left" },
-              { name: "Meter", align: "right" },
-              { name: "What", align: "left" },
-              { name: "By", align: "left" },
-              { name: "Note", align: "left" },
-            ],
-            rows: notes.map((note) => ({
-              cells: [
-                note.date,
-                meterText(note.meter, engine),
-                noteWords(note),
-                whoText(note.by, input),
-                kept(note.note),
+    code: "notes",
+    heading: "Owner's records",
+    blocks:
+      notes.length === 0
+        ? [{ kind: "text", text: "None." }]
+        : [
+            {
+              kind: "table",
+              caption: "What was noted beside the tests, by the owner's word.",
+              columns: [
+                { name: "Date", align: "left" },
+                { name: "Meter", align: "right" },
+                { name: "What", align: "left" },
+                { name: "By", align: "left" },
+                { name: "Note", align: "left" },
               ],
-            })),
-          },
-        ],
+              rows: notes.map((note) => ({
+                cells: [
+                  note.date,
+                  meterText(note.meter, engine),
+                  noteWords(note),
+                  whoText(note.by, input),
+                  kept(note.note),
+                ],
+              })),
+            },
+          ],
   };
 };

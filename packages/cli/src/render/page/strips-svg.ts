@@ -3,27 +3,29 @@
 
 import { type Markup, html, none } from "./html.ts";
 import type { Strip, StripsBlock } from "./page-model.ts";
-import { type Axis, axisOf, cornersPath, linePath, markPath, mostMarks, px } from "./plot.ts";
-import { legendOf, legendTall, markerKey, stripsLeft as left, stripsWide as wide } from "./strips-signs.ts";
+import { axisOf, cornersPath, linePath, markPath, mostMarks, px } from "./plot.ts";
+import {
+  crossAt,
+  legendOf,
+  legendTall,
+  markerKey,
+  strokeAt,
+  stripsLeft as left,
+  stripsWide as wide,
+} from "./strips-signs.ts";
+import { type Frame, type StripFrame, scaleOf, stripsRight as right, wordsBeside } from "./strips-edges.ts";
 import { descriptionOf, letterOf } from "./strips-words.ts";
 import { yearFraction } from "../dates.ts";
 import { dateTicks } from "../ticks.ts";
 
-const right = 488;
 const top = 4;
 const axisTall = 14;
 /** Of a strip: few share what an eye can use, many what a page has left. */
-const strip = { few: 100, many: 440, least: 15, usual: 25, most: 60 };
+const stripTall = { few: 120, many: 290, least: 15, usual: 24, most: 70 };
 /** From so many tests on their marks are smaller. */
 const dense = 30;
 /** Less than this between lowest and highest is noise and shall not fill a strip. */
 const leastSpan = 0.1;
-
-interface Frame {
-  readonly x: Axis;
-  readonly y: Axis;
-  readonly tall: number;
-}
 
 export const stripsSvg = (chart: StripsBlock): Markup => {
   const { cylinders, tests, id, caption } = chart;
@@ -41,7 +43,7 @@ export const stripsSvg = (chart: StripsBlock): Markup => {
     <defs>
       ${shapes.flatMap((shape) => (["yes", "no"] as const).map((counts) => markerOf(markerKey(id, shape, counts), shape, size)))}
     </defs>
-    ${worksOf(chart, frame, bottom)}${cylinders.map((one, i) => stripOf(chart, one, { ...frame, from: top + i * frame.tall }))}${axisMarks(frame, bottom + lettersTall(chart))}${legendOf(chart, bottom + lettersTall(chart) + axisTall + 8)}
+    ${gridOf(chart, frame)}${worksOf(chart, frame, bottom)}${cylinders.map((one, i) => stripOf(chart, one, { ...frame, from: top + i * frame.tall }))}${axisMarks(frame, bottom + lettersTall(chart))}${legendOf(chart, bottom + lettersTall(chart) + axisTall + 8)}
   </svg>`;
 };
 
@@ -57,9 +59,9 @@ const frameOf = ({ cylinders, tests, limit, quantity }: StripsBlock): Frame => {
   const high = Math.max(highest, middle + least / 2);
   const n = cylinders.length;
   const tall = Math.max(
-    strip.least,
-    Math.min(strip.usual, strip.many / n),
-    Math.min(strip.most, strip.few / n),
+    stripTall.least,
+    Math.min(stripTall.usual, stripTall.many / n),
+    Math.min(stripTall.most, stripTall.few / n),
   );
   const inner = Math.min(4, tall / 5);
   return {
@@ -80,79 +82,83 @@ const markerOf = (key: string, shape: number, size: string): Markup =>
     ><path class="${key.endsWith("h") ? "hollow" : "ink"}" d="${markPath(shape)}"
   /></marker>`;
 
-interface StripFrame extends Frame {
-  /** Upper edge of the strip. */
-  readonly from: number;
-}
-
-const stripOf = (
-  chart: StripsBlock,
-  { label, values, nothing, anew, course }: Strip,
-  frame: StripFrame,
-): Markup => {
-  const { tests, limit, id } = chart;
+const stripOf = (chart: StripsBlock, strip: Strip, frame: StripFrame): Markup => {
+  const { label, values, nothing, anew } = strip;
+  const { tests, id } = chart;
   const { x, y, tall, from } = frame;
   const middle = px(from + tall / 2 + 3.5);
-  const at = tests.map(({ date }) => x.place(yearFraction(date)));
+  const round = tests.length > dense ? Math.round : (own: number): number => own;
+  const at = tests.map(({ date }) => round(x.place(yearFraction(date))));
   const place = (value: number): number => from + y.place(value);
-  const level =
-    chart.quantity === "against-others"
-      ? html`<path class="level" d="M${px(left)},${px(place(0))}H${px(right)}" />`
-      : none;
-  const floor =
-    limit === undefined
-      ? none
-      : html`<path class="limit" d="M${px(left)},${px(place(limit.value))}H${px(right)}" />`;
   const counted = tests.flatMap(({ counts }, i) => {
     const [value, own] = [values[i], at[i]];
-    if (own === undefined || counts === "no") return [];
+    if (own === undefined || counts !== "yes") return [];
     const gap = anew.includes(i) ? [{ x: own }] : [];
     return [...gap, { x: own, ...(value === undefined ? {} : { y: place(value) }) }];
   });
-  const zeros = nothing.flatMap((i) => {
-    const own = at[i];
-    return own === undefined ? [] : [`M${px(own - 3)},${px(from + tall - 7)}l6,6m0,-6l-6,6`];
-  });
+  const crosses = [
+    ...nothing.flatMap((i) => {
+      const own = at[i];
+      return own === undefined ? [] : [crossAt(own, from + tall - 4)];
+    }),
+    ...tests.flatMap(({ counts }, i) => {
+      const [value, own] = [values[i], at[i]];
+      return counts !== "aside" || value === undefined || own === undefined
+        ? []
+        : [strokeAt(own, place(value))];
+    }),
+  ];
   return html`<text x="0" y="${middle}" class="name">${label}</text
-    ><path class="edge" d="M${px(left)},${px(from + tall)}H${px(wide)}" />${level}${floor}<path
-      class="line"
-      d="${linePath(counted)}"
-    />${marksOf(chart, values, { at, place, id })}${zeros.length === 0 ? none : html`<path class="cross" d="${zeros.join("")}" />`}<text
-      x="${px(right + 8)}"
-      y="${middle}"
-      >${course}</text
-    >`;
+    >${scaleOf(chart, frame)}${marksOf(chart, values, { at, place, id, line: linePath(counted) })}${crosses.length === 0 ? none : html`<path class="cross" d="${crosses.join("")}" />`}${wordsBeside(strip, frame)}`;
 };
 
-/** One path a gauge, its corners the readings: small, and every mark the same. */
+/** Under each strip its edge, in it its level and its limit: a path a kind, for there may be many strips. */
+const gridOf = ({ cylinders, limit, quantity }: StripsBlock, { y, tall }: Frame): readonly Markup[] => {
+  const across = (value: number, end: number): string =>
+    cylinders.map((_, i) => `M${px(left)},${px(top + i * tall + value)}H${px(end)}`).join("");
+  return [
+    html`<path class="edge" d="${across(tall, wide)}" />`,
+    ...(quantity === "against-others" ? [html`<path class="level" d="${across(y.place(0), right)}" />`] : []),
+    ...(limit === undefined ? [] : [html`<path class="limit" d="${across(y.place(limit.value), right)}" />`]),
+  ];
+};
+
+interface Places {
+  readonly at: readonly number[];
+  readonly place: (value: number) => number;
+  readonly id: string;
+  readonly line: string;
+}
+
+/** The line, and one path a gauge whose corners are the readings: small, and every mark the same. Where one gauge read all of
+ *  it the line bears the marks itself, which halves a long chart. */
 const marksOf = (
   { tests }: StripsBlock,
   values: Strip["values"],
-  {
-    at,
-    place,
-    id,
-  }: { readonly at: readonly number[]; readonly place: (value: number) => number; readonly id: string },
+  { at, place, id, line }: Places,
 ): readonly Markup[] => {
   const keys = tests.map(({ gauge, counts }) => markerKey(id, gauge, counts));
-  return [...new Set(keys)].flatMap((key) => {
+  const paths = [...new Set(keys)].flatMap((key) => {
     const points = values.flatMap((value, i) => {
       const x = at[i];
       return value === undefined || x === undefined || keys[i] !== key ? [] : [{ x, y: place(value) }];
     });
-    const mark = `url(#${key})`;
-    return points.length === 0
-      ? []
-      : [
-          html`<path
-            class="marks"
-            d="${cornersPath(points)}"
-            marker-start="${mark}"
-            marker-mid="${mark}"
-            marker-end="${points.length === 1 ? "none" : mark}"
-          />`,
-        ];
+    return points.length === 0 ? [] : [{ key, corners: cornersPath(points), isOne: points.length === 1 }];
   });
+  const isMarked = paths.some(({ corners }) => corners === line);
+  return [
+    ...(isMarked ? [] : [html`<path class="line" d="${line}" />`]),
+    ...paths.map(({ key, corners, isOne }) => {
+      const mark = `url(#${key})`;
+      const drawn = corners === line ? html` class="line"` : html` class="marks"`;
+      return html`<path${drawn}
+        d="${corners}"
+        marker-start="${mark}"
+        marker-mid="${mark}"
+        marker-end="${isOne ? "none" : mark}"
+      />`;
+    }),
+  ];
 };
 
 /** What was done: a letter under the axis, and a dotted line through the strips it touched. */

@@ -7,19 +7,31 @@ import type { Strip, StripsBlock } from "./page-model.ts";
 export const descriptionOf = (chart: StripsBlock): string =>
   chart.cylinders.map((one) => `${one.label}: ${stripWords(one, chart)}`).join("; ");
 
-/** `0.0 % on 2014-10-04, -20.3 % on 2026-10-03, falling`. */
-export const stripWords = ({ values, course, nothing }: Strip, chart: StripsBlock): string => {
+/** `0.0 % on 2014-10-04, -20.3 % on 2026-10-03, falling`. Only tests that count tell the course; what was before a work stands
+ *  before it, and what does not count behind. */
+export const stripWords = (strip: Strip, chart: StripsBlock): string => {
+  const { values, course, nothing, anew } = strip;
   const unit = shownUnit(chart);
-  const ends = [
-    values.findIndex((value) => value !== undefined),
-    values.findLastIndex((value) => value !== undefined),
-  ];
-  const said = [...new Set(ends)].flatMap((i) => {
+  const told = (i: number): string => {
     const value = values[i];
-    return value === undefined ? [] : [`${valueText(value, chart)} ${unit} on ${chart.tests[i]?.date ?? ""}`];
+    const date = chart.tests[i]?.date ?? "";
+    return value === undefined ? "" : `${valueText(value, chart)} ${unit} on ${date}`;
+  };
+  const places = (counts: "yes" | "no" | "aside"): readonly number[] =>
+    chart.tests.flatMap((test, i) => (test.counts === counts && values[i] !== undefined ? [i] : []));
+  const spans = [0, ...anew].map((from, k, all) => {
+    const own = places("yes").filter((i) => i >= from && i < (all[k + 1] ?? Infinity));
+    return [...new Set([own.at(0), own.at(-1)])]
+      .flatMap((i) => (i === undefined ? [] : [told(i)]))
+      .join(", ");
   });
+  const counted = spans.filter((text) => text !== "");
   const zeros = nothing.map((i) => `held nothing on ${chart.tests[i]?.date ?? ""}`);
-  return [...said, ...zeros, course].filter((text) => text !== "").join(", ");
+  const others = [
+    ...places("no").map((i) => `not counted ${told(i)}`),
+    ...places("aside").map((i) => `set aside ${told(i)}`),
+  ];
+  return [counted.join("; then anew "), ...zeros, ...others, course].filter((text) => text !== "").join(", ");
 };
 
 /** A work's letter under the axis: a … z, then two letters. */

@@ -5,11 +5,11 @@ import { type Markup, html, none } from "./html.ts";
 import type { PageCell, PageColumn, PageRow, TableBlock } from "./page-model.ts";
 
 /** A table of so many rows is not parted by the end of a page. */
-const mostWhole = 12;
+const mostWhole = 5;
 
 export const tableHtml = ({ caption, heard, columns, rows }: TableBlock): Markup =>
-  html`<div class="${rows.length <= mostWhole ? "wide whole" : "wide"}" tabindex="0" role="group" aria-label="${caption}">
-    <table>
+  html`<div class="${rows.length <= mostWhole ? "wide whole" : "wide"}" tabindex="0" role="group" aria-label="${heard === undefined ? shortName(caption) : caption}">
+    <table${isOfNumbers(columns) ? html` class="n"` : none}>
       <caption${heard === undefined ? none : html` class="q"`}>
         ${caption}
       </caption>
@@ -20,17 +20,25 @@ export const tableHtml = ({ caption, heard, columns, rows }: TableBlock): Markup
     </table>
   </div>`;
 
+/** What a table is called by ear, before its caption is read. */
+const shortName = (caption: string): string => caption.split(/[,;:.]/)[0] ?? caption;
+
+/** Most of its columns stand to the right: then their cells need not say so one by one. */
+const isOfNumbers = (columns: readonly PageColumn[]): boolean =>
+  columns.filter(({ align }) => align === "right").length * 2 > columns.length;
+
 /** One row of heads, or two where columns stand under a common one. */
 const headOf = (columns: readonly PageColumn[]): Markup => {
+  const usual = usualIn(columns);
   const names = (some: readonly PageColumn[]): readonly Markup[] =>
-    some.map(({ name, align }) => html`<th scope="col" ${alignOf(align)}>${name}</th>`);
+    some.map(({ name, align }) => html`<th scope="col" ${sideOf({ align, usual })}>${name}</th>`);
   if (columns.every(({ group }) => group === undefined))
     return html`<tr>
       ${names(columns)}
     </tr>`;
   const upper = runsOf(columns).map(({ group, columns: own }) =>
     group === undefined
-      ? html`${own.map(({ name, align }) => html`<th scope="col" rowspan="2" ${alignOf(align)}>${name}</th>`)}`
+      ? html`${own.map(({ name, align }) => html`<th scope="col" rowspan="2" ${sideOf({ align, usual })}>${name}</th>`)}`
       : html`<th scope="colgroup" colspan="${String(own.length)}">${group}</th>`,
   );
   return html`<tr>
@@ -92,18 +100,23 @@ const rowHtml = (columns: readonly PageColumn[], { cells }: PageRow, { heads, of
   const wide = typeof first === "string" && hasLongWord(first) ? html` class="w"` : none;
   const head = heads === 0 ? none : html`<th${span}${wide}>${cellText(first ?? "")}</th>`;
   const isLast = (i: number): boolean => ofAll > 1 && i === rest.length - 1;
+  const usual = usualIn(columns);
   return html`<tr>
-    ${head}${rest.map((cell, i) => (isLast(i) ? html`<td rowspan="${String(ofAll)}">${cellText(cell)}</td>` : cellHtml(cell, columns[i + 1]?.align ?? "left")))}
+    ${head}${rest.map((cell, i) => cellHtml(cell, { align: columns[i + 1]?.align ?? "left", usual }, isLast(i) ? html` rowspan="${String(ofAll)}"` : none))}
   </tr>`;
 };
 
-const cellHtml = (cell: string | PageCell, align: "left" | "right"): Markup => {
-  if (typeof cell === "string") return html`<td${classOf(cell, align)}>${cell}</td>`;
-  if (cell.role === "blank") return html`<td class="blank">${cell.text}</td>`;
-  if (cell.role === "tick") return html`<td><span class="box"></span></td>`;
+const blankClass = html` class="blank"`;
+const verdictClass = html` class="v"`;
+
+/** @param span - that it stands for several rows */
+const cellHtml = (cell: string | PageCell, side: Side, span: Markup): Markup => {
+  if (typeof cell === "string") return html`<td${classOf(cell, side)}${span}>${cell}</td>`;
+  if (cell.role === "blank") return html`<td${blankClass}${span}>${cell.text}</td>`;
+  if (cell.role === "tick") return html`<td${span}><span class="box"></span></td>`;
   return cell.role !== undefined
-    ? html`<td class="v">${cellText(cell)}</td>`
-    : html`<td${alignOf(align)}>${cellText(cell)}</td>`;
+    ? html`<td${verdictClass}${span}>${cellText(cell)}</td>`
+    : html`<td${sideOf(side)}${span}>${cellText(cell)}</td>`;
 };
 
 const cellText = (cell: string | PageCell): Markup => {
@@ -120,11 +133,21 @@ const hasLongWord = (text: string): boolean =>
     .some((word) => word.length > longWord);
 
 /** Numbers and a few short words stay on one line; a word that is wider than a column may be broken. */
-const classOf = (text: string, align: "left" | "right"): Markup => {
+const classOf = (text: string, side: Side): Markup => {
   if (hasLongWord(text)) return html` class="w"`;
-  return isShort(text) && align === "left" ? html` class="k"` : alignOf(align);
+  return isShort(text) && side.align === "left" ? html` class="k"` : sideOf(side);
 };
 
 const isShort = (text: string): boolean => text.includes(" ") && clean(text, Infinity).length <= 18;
 
-const alignOf = (align: "left" | "right"): Markup => (align === "right" ? html` class="r"` : none);
+/** The side of a cell, and that of most cells of its table. */
+interface Side {
+  readonly align: "left" | "right";
+  readonly usual: "left" | "right";
+}
+
+/** What a cell says of its side, where it is not that of its table. */
+const sideOf = ({ align, usual }: Side): Markup =>
+  align === usual ? none : align === "right" ? html` class="r"` : html` class="l"`;
+
+const usualIn = (columns: readonly PageColumn[]): Side["usual"] => (isOfNumbers(columns) ? "right" : "left");

@@ -2,7 +2,7 @@
 
 import type { KindHistory } from "@sealtrend/core";
 import type { PageInput } from "./page-input.ts";
-import type { PageBlock, PageSection } from "./page-model.ts";
+import type { PageBlock, PageSection, StripsBlock } from "./page-model.ts";
 import { stripsOf } from "./strips-of.ts";
 import { letterOf } from "./strips-words.ts";
 import { historyHeadline } from "../history/history-headline.ts";
@@ -23,12 +23,33 @@ const kindBlocks = (input: PageInput, kind: KindHistory, named: boolean): readon
     ];
   const chart = stripsOf(input.record, kind, input.unit);
   const isDrawn = chart.cylinders.some(({ values }) => values.some((value) => value !== undefined));
-  const works = chart.works.map(({ date, text }, i) => `${letterOf(i)} ${text} ${date}`);
+  const isKeyed = isDrawn && input.form === "html";
+  const works = chart.works.map(({ date, text }, i) => `${isKeyed ? `${letterOf(i)}: ` : ""}${text} ${date}`);
   return [
     { kind: "text", text: name + historyHeadline(input.history, kind).join(" ") },
-    ...(isDrawn ? [chart] : []),
+    ...(isDrawn ? parted(chart) : []),
     ...(works.length === 0
       ? []
       : [{ kind: "text", role: "small", text: `Works: ${works.join("; ")}.` } as const]),
   ];
+};
+
+/** So many strips stand in one drawing, so that the end of a page need not leave half of it empty. */
+const mostStrips = 14;
+
+const parted = (chart: StripsBlock): readonly StripsBlock[] => {
+  const parts = Math.ceil(chart.cylinders.length / mostStrips);
+  const each = Math.ceil(chart.cylinders.length / parts);
+  return Array.from({ length: parts }, (_, i): StripsBlock => {
+    const cylinders = chart.cylinders.slice(i * each, (i + 1) * each);
+    const [first, last] = [cylinders.at(0)?.label ?? "", cylinders.at(-1)?.label ?? ""];
+    return parts === 1
+      ? chart
+      : {
+          ...chart,
+          id: `${chart.id}-${String(i + 1)}`,
+          caption: i === 0 ? chart.caption : `The same of cylinders ${first} to ${last}.`,
+          cylinders,
+        };
+  });
 };

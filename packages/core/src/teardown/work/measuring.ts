@@ -94,8 +94,7 @@ export const clearConflicts = (known: Known, parts: readonly MeasuredPart[]): re
     }));
 
 /** A mend that does not name its part gets the name before it. */
-const naming = (mend: string, named: string): string =>
-  mend.includes(named) ? mend : `${named}: ${mend}`;
+const naming = (mend: string, named: string): string => (mend.includes(named) ? mend : `${named}: ${mend}`);
 
 /** What the shop gave back or the box held, outside what is wanted of it: told to whoever made it, before assembly. */
 export const returned = (known: Known, parts: readonly MeasuredPart[]): readonly Answer[] => {
