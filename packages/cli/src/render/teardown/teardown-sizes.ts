@@ -12,6 +12,21 @@ export const sizeTexts = (
   ...undersizes.map((undersize) => undersizeText(undersize, units)),
 ];
 
+/** The sizes alone: `bores +1.00 or +0.50 mm, mains -0.25 mm`; empty where none that is offered cleans up. */
+export const sizesInShort = (
+  { oversize, undersizes }: TeardownAssessment,
+  units: string | undefined,
+): string => {
+  const bores = [...new Set((oversize?.answers ?? []).flatMap(({ size }) => size ?? []))];
+  const over = writtenIn(lengthUnit(units, oversize === undefined ? [] : [oversize.unit]), bores);
+  const under = undersizes.flatMap(({ part, size, unit }) => {
+    if (size === undefined) return [];
+    return [`${part}s -${lengthText(size, writtenIn(lengthUnit(units, [unit]), [size]))}`];
+  });
+  const bored = bores.map((size) => `+${lengthNumber(size, over)}`).join(" or ");
+  return [...(bored === "" ? [] : [`bores ${bored}\u00a0${over.unit}`]), ...under].join(", ");
+};
+
 /** Each answer apart where the bar's place matters. */
 const oversizeText = (oversize: Oversize, units: string | undefined): string => {
   const written = writtenIn(lengthUnit(units, [oversize.unit]), [oversize.honeStock]);

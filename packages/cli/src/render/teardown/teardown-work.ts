@@ -5,18 +5,20 @@ import type { TeardownAssessment, WorkLine } from "@sealtrend/core";
 import { prose } from "../prose.ts";
 import { markedList } from "./teardown-listed.ts";
 
+/** What is done to the engine, beside what has to be measured first. */
+export const workOf = ({ work }: Pick<TeardownAssessment, "work">): readonly WorkLine[] =>
+  work.filter(({ code }) => !measuring.includes(code));
+
 /** @param most - lines told; the rest is counted  @param why - whether the figures that ask for it are told, or stand above */
 export const workLines = (
-  { work }: TeardownAssessment,
+  assessment: TeardownAssessment,
   { width, most, why }: { readonly width: number; readonly most: number; readonly why: "told" | "above" },
-): readonly string[] => {
-  const done = work.filter(({ code }) => !measuring.includes(code));
-  return markedList(
+): readonly string[] =>
+  markedList(
     "work",
-    done.map((line) => (why === "told" ? workText(line) : line.text)),
+    workOf(assessment).map((line) => (why === "told" ? workText(line) : line.text)),
     { width, most },
   );
-};
 
 const measuring: readonly WorkLine["code"][] = ["measure-better", "measure-missing"];
 

@@ -10,10 +10,11 @@ import { markedList } from "./teardown-listed.ts";
 import { missingText, nextLines, withoutLimitText } from "./teardown-next.ts";
 import { type Block, blocksOf } from "./teardown-rows.ts";
 import { findingTexts } from "./teardown-seen.ts";
+import { sizesInShort } from "./teardown-sizes.ts";
 import { type Shown, blockLines } from "./teardown-table.ts";
 import { teardownWhy } from "./teardown-why.ts";
 import { partsName } from "./teardown-words.ts";
-import { careLines, workLines } from "./teardown-work.ts";
+import { careLines, workLines, workOf } from "./teardown-work.ts";
 
 export interface TeardownOptions {
   readonly engine: Pick<Engine, "id" | "cylinders">;
@@ -96,7 +97,10 @@ const screenIn = (
   const gap = room.gaps === "blank" ? [""] : [];
   const parts = [
     doubtLines(assessment, width, room.doubts),
-    workLines(assessment, { width, most: room.work, why: room.beside === "told" ? "told" : "above" }),
+    [
+      ...workLines(assessment, { width, most: room.work, why: room.beside === "told" ? "told" : "above" }),
+      ...(room.work < workOf(assessment).length ? sizeLines(assessment, options) : []),
+    ],
     room.beside === "told" ? markedList("seen", findingTexts(assessment), { width, most: room.doubts }) : [],
     [
       ...prose(missingText(assessment, engine.id), width),
@@ -113,6 +117,12 @@ const screenIn = (
     ...parts.flatMap((lines) => [...lines, ...gap]),
     ...nextLines(assessment, { id: engine.id, width }),
   ];
+};
+
+/** What the shop is asked for stands on the screen even where the line of work that says it does not. */
+const sizeLines = (assessment: TeardownAssessment, { width, units }: TeardownOptions): readonly string[] => {
+  const sizes = sizesInShort(assessment, units);
+  return sizes === "" ? [] : prose(`${sizes} (--why)`, width, "sizes  ");
 };
 
 const isBare = (blocks: readonly Block[]): boolean => blocks.every(({ standing }) => standing === "no-limit");

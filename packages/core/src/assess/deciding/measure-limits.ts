@@ -48,7 +48,7 @@ const textOf = (
   };
   const [low, high] = [end("low"), end("high")];
   const range =
-    low === undefined ? `up to ${high ?? ""}` : high === undefined ? `${low} or more` : `${low} to ${high}`;
+    low === undefined ? `up to ${high ?? ""}` : high === undefined ? `at least ${low}` : `${low} to ${high}`;
   return `${part} ${quantity} ${range} ${unit} (${kind})`;
 };
 
