@@ -66,3 +66,17 @@ test("what was measured and is too close to tell is named before what is left to
     /unsettled bearings: too close to tell: rod bearing 2 [a-z ]*clearance 0\.102 mm, limit 0\.11 mm/,
   );
 });
+
+test("a ring that was measured lately means the pistons were out: asked about where less was said to be open", async () => {
+  const desk = measuredDesk();
+  const rows = desk.text("logbook/healthy/measurements.csv");
+  const gap = "1,2026-11-22,ring,3,1/bottom,end gap,0.35..0.40,mm,feeler,0.05,me,cleaned,\n";
+  desk.put("logbook/healthy/measurements.csv", rows + gap);
+  const asked = async (opened: string, day: string): Promise<string> =>
+    (await desk.type(["decide", "healthy", "--opened", opened, "--as-of", day])).err.replace(/\s+/g, " ");
+  expect(await asked("pistons-in", "2026-11-25")).toContain(
+    "teardown 1 measured parts that only come out with the pistons: if they are out still, --opened pistons-out",
+  );
+  expect(await asked("pistons-out", "2026-11-25")).not.toContain("if they are out still");
+  expect(await asked("pistons-in", "2027-05-01")).not.toContain("if they are out still");
+});

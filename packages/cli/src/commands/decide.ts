@@ -13,6 +13,7 @@ import { decideScreen } from "../render/decide/decide.ts";
 import { pressureUnit, unitRead } from "../render/units.ts";
 import { decideOptions } from "./decide-steps/decide-options.ts";
 import { typedAge } from "./decide-steps/typed-age.ts";
+import { openedFurther } from "./decide-steps/opened-further.ts";
 import { ownershipOf } from "./decide-steps/typed-ownership.ts";
 import { typedPrices } from "./decide-steps/typed-prices.ts";
 import { ownSheets } from "./own-sheets.ts";
@@ -48,7 +49,8 @@ export const decide: Command = {
     const kept = forGood === undefined ? {} : { forGood };
     const detail = args.flag("why") ? "why" : "short";
     const lines = decideScreen(assessment, { unit, width: io.width, detail, ...kept });
-    const aside = own.aside + (saidAside(logbook).aside ?? "");
+    const further = openedFurther(record, choices.opened, io.today);
+    const aside = own.aside + further + (saidAside(logbook).aside ?? "");
     const rules = args.text("rules");
     const json = {
       ...decideDocument(assessment, { unit: "kPa", ...kept }),
