@@ -105,8 +105,8 @@ test.each([
   [
     "limits.bore.taper.wear",
     "0.2 to 0.1mm",
-    "with that, limits.clearances[0].wear is [0.2,0.1]",
-    "write [0.1, 0.2]",
+    'limits.bore.taper.wear "0.2 to 0.1mm"',
+    'sealtrend engine set pump limits.bore.taper.wear "0.1 to 0.2mm"',
   ],
   [
     "limits.bore.tapr.wear",
@@ -158,4 +158,63 @@ test("sizes that are offered are told in words", async () => {
   const desk = deskWith(byHand);
   const { out } = await set(desk, "limits.offered", '{ "bore": { "unit": "mm", "sizes": [0.25, 0.5] } }');
   expect(out).toContain("set  pump limits.offered: none -> bore 0.25 0.5 mm");
+});
+
+test.each([
+  ["bore.diameter.new", "3.9385..3.9375in, card p. 3", '"3.9375 to 3.9385in, card p. 3"'],
+  ["bore.diameter.new", "3.9375-3.9385in", '"3.9375 to 3.9385in"'],
+  ["bore.diameter.wear", "from 4.005in", '"up to 4.005in"'],
+  ["bore.diameter.wear", "up to 4.005in (4.006in)", '"up to 4.005in"'],
+  ["bore.diameter.wear", "up to 4.005in, 101.727mm", '"up to 4.005in (101.727mm)"'],
+  ["bore.diameter.wear", "4.005in (101.727mm), p. 4", '"up to 4.005in (101.727mm), p. 4"'],
+  ["bore.taper.wear", "0.008", '"up to 0.008in" if inches, "up to 0.008mm" if millimetres: which unit?'],
+  ["bore.taper.wear", "up to 8mm", '"up to 0.008mm"'],
+  ["bore.taper.wear", "up to 0.25in", '"up to 0.25mm"'],
+  ["bore.taper.wear", "up to -0.1mm", '"up to 0.1mm"'],
+  ["main.diameter.wear", "up to 2.4970in", '"from 2.4970in"'],
+  ["main.diameter.wear", "2.4970in", '"from 2.4970in"'],
+  ["crank.end-play.wear", "up to -0.3mm", '"up to 0.3mm"'],
+])("what cannot be meant is refused with the figures that were typed: %s %s", async (path, value, mend) => {
+  const desk = deskWith(byHand);
+  const { exit, err } = await set(desk, `limits.${path}`, value);
+  const said = err.replace(/\s+/g, " ");
+  expect([exit, said]).toEqual([
+    2,
+    expect.stringContaining(`sealtrend engine set pump limits.${path} ${mend}`),
+  ]);
+  expect(file(desk)).toBe(byHand);
+});
+
+test.each([
+  ["limits.boer.taper.wear", "limits.bore.taper.wear"],
+  ["limits.bearing.clearance.wear", "limits.rod-bearing.clearance.wear"],
+  ["limits.pistons.clearance.wear", "limits.piston.clearance.wear"],
+])("the nearest part is named for %s", async (path, meant) => {
+  const { exit, err } = await set(deskWith(byHand), path, "up to 0.12mm");
+  expect([exit, err]).toEqual([
+    2,
+    expect.stringContaining(`sealtrend engine set pump ${meant} "up to 0.12mm"`),
+  ]);
+});
+
+test("a limit that is printed in two units is kept in both, and told in both", async () => {
+  const desk = deskWith(byHand);
+  const { out } = await set(desk, "limits.pin.taper.wear", "up to 0.002in (0.05mm), manual p. 4");
+  expect(out.replace(/\s+/g, " ")).toContain(
+    "set pump pin taper worn to 0.002 in (also printed: worn to 0.05 mm) (manual p. 4)",
+  );
+  expect(file(desk)).toContain(
+    '"wear": [null, 0.002], "unit": "in", "source": "manual p. 4", "also": { "wear": [null, 0.05], "unit": "mm" } }',
+  );
+  await set(desk, "limits.pin.taper.new", "0 to 0.0010in (0 to 0.025mm)");
+  expect(JSON.parse(file(desk))).toMatchObject({
+    limits: {
+      clearances: [
+        {},
+        {},
+        { also: { wear: [null, 0.05], new: [0, 0.025], unit: "mm" }, new: [0, 0.001], wear: [null, 0.002] },
+      ],
+    },
+  });
+  expect(await set(desk, "limits.pin.taper.new", "0 to 0.0010in (0 to 25um)")).toMatchObject({ exit: 2 });
 });

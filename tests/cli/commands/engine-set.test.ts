@@ -83,8 +83,8 @@ test.each([
   ],
   [
     ["pump", "limits.offered.bore", "0.25"],
-    "limits.offered.bore is a part of limits.offered, which is set as a whole",
-    String.raw`sealtrend engine set pump limits.offered "{ \"bore\": { \"unit\": \"mm\", \"sizes\": [0.25, 0.5] } }"`,
+    'limits.offered.bore "0.25"',
+    "sealtrend engine set pump limits.offered.bore 0.25mm, or 0.25in: which unit?",
   ],
   [["pump", "zzz", "1"], 'an engine has no field "zzz"', "sealtrend engine show pump"],
   [["pump", "geometry.bore", "86"], 'geometry.bore "86"', "sealtrend engine set pump geometry.bore 86mm"],
@@ -237,9 +237,32 @@ test("each fault of a limit is named by its path, with its mend, and nothing is 
   expect(desk.text("logbook/pump/engine.json")).toBe(before);
 });
 
-test("a part of the limits is set as a whole, or in an editor", async () => {
+test("the sizes of one part are typed with one unit at the end, and keep their digits", async () => {
   const desk = await deskWithPump();
-  const { exit, err } = await desk.type([...set, "pump", "limits.offered.bore", "0.5"]);
-  expect(exit).toBe(2);
-  expect(err).toContain("limits.offered.bore is a part of limits.offered, which is set as a whole");
+  const { out } = await desk.type([...set, "pump", "limits.offered.bore", "0.020 0.040, 0.060in"]);
+  expect(out).toContain("set  pump limits.offered: none -> bore 0.02 0.04 0.06 in");
+  expect(desk.text("logbook/pump/engine.json")).toContain(
+    '"bore": { "unit": "in", "sizes": [0.020, 0.040, 0.060] }',
+  );
+  await desk.type([...set, "pump", "limits.offered.main", "0,25 0,5mm"]);
+  expect(await desk.json(...set, "pump", "limits.offered.bore", "-")).toMatchObject({
+    written: { before: { unit: "in", sizes: [0.02, 0.04, 0.06] } },
+  });
+  expect(JSON.parse(desk.text("logbook/pump/engine.json"))).toMatchObject({
+    limits: { offered: { main: { unit: "mm", sizes: [0.25, 0.5] } } },
+  });
+  const { exit, err } = await desk.type([...set, "pump", "limits.offered.pin", "20mm"]);
+  expect([exit, err]).toEqual([2, expect.stringContaining("limits.offered.pin.sizes[0] is 20")]);
 });
+
+test.each(["offered.bore", "limits.offered.bores", "limits.offered.boer"])(
+  "%s is nearly a field",
+  async (path) => {
+    const desk = await deskWithPump();
+    const { exit, err } = await desk.type([...set, "pump", path, "0.5mm"]);
+    expect([exit, err]).toEqual([
+      2,
+      expect.stringContaining("sealtrend engine set pump limits.offered.bore 0.5mm"),
+    ]);
+  },
+);

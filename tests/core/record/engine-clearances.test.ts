@@ -204,6 +204,25 @@ describe("limits.clearances", () => {
     ]);
   });
 
+  test.each([
+    [
+      '"main", "quantity": "diameter", "new": [2.6235, 2.6245], "wear": [null, 2.6225]',
+      "write [2.6225, null]",
+    ],
+    ['"bore", "quantity": "diameter", "wear": [4.005, null]', "write [null, 4.005]"],
+    ['"bore", "quantity": "taper", "wear": [null, 8]', "write [null, 0.008]"],
+    ['"bore", "quantity": "taper", "wear": [null, 0.3]', 'write [null, 0.3] with the unit "mm"'],
+    ['"pin", "quantity": "out-of-round", "wear": [null, -0.002]', "write [null, 0.002]"],
+    [
+      '"piston", "quantity": "clearance", "new": [0.002, 0.004], "wear": [null, 0.001]',
+      "look both up again: one of them is misread",
+    ],
+  ])("what cannot be meant is refused: %s", (entry, mend) => {
+    const outcome = limits(`[{ "part": ${entry}, "unit": "in" }]`);
+    expect(mends(outcome)).toEqual([mend]);
+    expect(outcome.engine).toBeUndefined();
+  });
+
   test("each fault stands at its own entry, by line and column", () => {
     const { problems } = limits(`[
   { "part": "bore", "quantity": "taper", "wear": [null, 0.1], "unit": "mm" },

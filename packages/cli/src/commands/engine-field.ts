@@ -3,6 +3,7 @@
 import {
   type FieldKind,
   type LimitPlace,
+  type OfferedPart,
   engineFields,
   expectation,
   limitExample,
@@ -10,6 +11,8 @@ import {
   limitPathMeant,
   limitPlace,
   nearest,
+  offeredMeant,
+  offeredPartAt,
   typedExample,
 } from "@sealtrend/core";
 import { type Args, Stop } from "../command.ts";
@@ -26,6 +29,8 @@ export interface Field {
   readonly typed: string;
   /** Where the field is one limit of a part. */
   readonly limit?: LimitPlace;
+  /** Where the field is the sizes of one part. */
+  readonly offered?: OfferedPart;
 }
 
 /** ENGINE may be left out: two words are a field and its value unless the first one names an engine. */
@@ -39,10 +44,21 @@ export const wordsOf = (args: Args, logbook: Logbook): Field => {
   const field = engineFields[path];
   const labels = engineOverview(logbook, id).engine?.cylinders ?? [];
   const limit = field === undefined ? limitPlace(path, labels) : undefined;
-  if (field === undefined && limit === undefined) throw unknownField(id, path, typed);
-  if (typed !== undefined) return { id, path, typed, ...(limit === undefined ? {} : { limit }) };
+  const offered = offeredPartAt(path);
+  if (field === undefined && limit === undefined && offered === undefined)
+    throw unknownField(id, path, typed);
+  if (typed !== undefined)
+    return {
+      ...{ id, path, typed },
+      ...(limit === undefined ? {} : { limit }),
+      ...(offered === undefined ? {} : { offered }),
+    };
   const [wanted, example] =
-    field === undefined ? ["a limit", exampleOf(path)] : [expectation(field), typedExample(field)];
+    offered !== undefined
+      ? [sizesExpected, sizesExample]
+      : field === undefined
+        ? ["a limit", exampleOf(path)]
+        : [expectation(field), typedExample(field)];
   throw usage(
     "value-missing",
     `no value for ${path}`,
@@ -50,6 +66,9 @@ export const wordsOf = (args: Args, logbook: Logbook): Field => {
     typedLine(["engine", "set", id, path, example]),
   );
 };
+
+export const sizesExpected = "the steps over or under, with one unit at the end";
+export const sizesExample = "0.25 0.5 0.75mm";
 
 /** A field that holds entries of its own, typed as JSON. */
 export const isSetWhole = (path: string): boolean =>
@@ -70,7 +89,15 @@ const unknownField = (id: string, path: string, typed: string | undefined): Stop
     ...ends,
     ...paths.filter((known) => nearest(last, [known.split(".").at(-1) ?? ""]).length > 0),
   ];
-  const limit = path.startsWith("limits.") ? limitPathMeant(path) : undefined;
+  const sizes = offeredMeant(path);
+  if (sizes !== undefined)
+    return usage(
+      "field-unknown",
+      `an engine has no field "${path}"`,
+      `a field such as ${sizes}`,
+      typedLine(["engine", "set", id, sizes, typed ?? sizesExample]),
+    );
+  const limit = path.startsWith("limits.") && !isKnown(path, paths) ? limitPathMeant(path) : undefined;
   if (limit !== undefined)
     return usage(
       "field-unknown",
@@ -104,6 +131,12 @@ const unknownField = (id: string, path: string, typed: string | undefined): Stop
       ? `sealtrend engine show ${id}`
       : typedLine(["engine", "set", id, near, typed ?? exampleOf(near)]),
   );
+};
+
+/** `limits.compression` is no slip of `limits.crank`. */
+const isKnown = (path: string, paths: readonly string[]): boolean => {
+  const group = path.split(".").slice(0, 2).join(".");
+  return paths.some((known) => known === group || known.startsWith(`${group}.`));
 };
 
 /** An example, or the word that is near; a word that is not near is none, for it would say what nobody said. */

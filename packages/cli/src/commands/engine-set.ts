@@ -1,13 +1,13 @@
 // engine set: one field of engine.json, every other byte as it was.
 
 import { join } from "node:path";
-import { type Engine, type Problem, parseTable, readEngine } from "@sealtrend/core";
+import { type Engine, type Problem, parseTable, readEngine, readTypedSizes } from "@sealtrend/core";
 import { type Command, type Fault, Stop } from "../command.ts";
 import { enginesDocument } from "../documents/engines-document.ts";
 import { missingFields } from "../documents/missing-fields.ts";
 import { TypedJson, withField, withoutField } from "../logbook/edit-json.ts";
 import { limitIn } from "../logbook/edit-limit.ts";
-import { engineOverview, flatFields } from "../logbook/engine-overview.ts";
+import { engineOverview, flatFields, isObject } from "../logbook/engine-overview.ts";
 import { type Logbook, openLogbook } from "../logbook/open-logbook.ts";
 import { readFile, readFileIfThere } from "../logbook/read-file.ts";
 import { shown } from "../logbook/words.ts";
@@ -21,7 +21,7 @@ import { changesTold, limitChanges } from "../render/limit-changes.ts";
 import { savedLine } from "../render/saved-line.ts";
 import { wrapText } from "../render/table.ts";
 import { typedValue } from "../render/typed-value.ts";
-import { type Field, isSetWhole, newValue, wordsOf } from "./engine-field.ts";
+import { type Field, isSetWhole, newValue, sizesExample, sizesExpected, wordsOf } from "./engine-field.ts";
 import { limitEdit } from "./engine-limit.ts";
 import { holdsRows, withCylinderColumns } from "./cylinder-columns.ts";
 import { refuseDemo } from "./refuse-demo.ts";
@@ -97,11 +97,26 @@ export const engineSet: Command = {
 /** The text after the change; undefined where something that is no object stands in the way. */
 type Edit = (text: string, file: string) => string | undefined;
 
-const editOf = ({ id, path, typed, limit }: Field): Edit => {
+const editOf = ({ id, path, typed, limit, offered }: Field): Edit => {
   if (limit !== undefined) return limitEdit({ id, path, typed, limit });
   if (typed === "-") return (text) => withoutField(text, path);
+  if (offered !== undefined) {
+    const sizes = sizesJson(id, path, typed);
+    return (text) => withField(text, path, sizes);
+  }
   const value = newValue(id, path, typed);
   return (text) => withField(text, path, asTypedOf(path, value, typed));
+};
+
+/** @throws Stop 2 for what is no list of sizes */
+const sizesJson = (id: string, path: string, typed: string): TypedJson => {
+  const read = readTypedSizes(typed);
+  if (read !== undefined)
+    return new TypedJson(`{ "unit": "${read.unit}", "sizes": [${read.sizes.join(", ")}] }`);
+  const isBare = readTypedSizes(`${typed}mm`) !== undefined;
+  const line = typedLine(["engine", "set", id, path, isBare ? `${typed}mm` : sizesExample]);
+  const which = isBare ? `, or ${typed}in: which unit?` : "";
+  throw usage("field-bad", `${path} "${typed}"`, sizesExpected, line + which);
 };
 
 interface Told {
@@ -120,7 +135,8 @@ const toldOf = (
       const { said, lines } = changesTold(limitChanges(old.clearances, fresh.clearances));
       return { said: limit === undefined ? `${path}: ${said}` : said, lines };
     }
-    if (path === "limits.offered") return { said: sizesText(path, old, fresh), lines: [] };
+    if (path.startsWith("limits.offered"))
+      return { said: sizesText("limits.offered", old, fresh), lines: [] };
   }
   const was = before === undefined ? "not known" : typedValue(before);
   return { said: `${path}: ${was} -> ${now}`, lines: [] };
@@ -209,8 +225,11 @@ const stopOnNoJson = (text: string, file: string): void => {
   if (bad.length > 0) throw new Stop(1, bad);
 };
 
-const valueAt = (text: string, { path, limit }: Field): unknown => {
+const valueAt = (text: string, { path, limit, offered }: Field): unknown => {
   if (limit !== undefined) return limitIn(text, limit);
   const fields = JSON.parse(text) as Readonly<Record<string, unknown>>;
-  return flatFields(fields).find(([name]) => name === path)?.[1];
+  const at = (wanted: string): unknown => flatFields(fields).find(([name]) => name === wanted)?.[1];
+  if (offered === undefined) return at(path);
+  const sizes = at("limits.offered");
+  return isObject(sizes) ? sizes[offered] : undefined;
 };

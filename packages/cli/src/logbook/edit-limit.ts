@@ -17,7 +17,7 @@ export const withLimit = (
   limit: TypedLimit,
 ): { readonly text: string } | { readonly unit: string } | undefined => {
   const found = entryAt(text, place);
-  const pair = new TypedJson(`[${limit.low ?? "null"}, ${limit.high ?? "null"}]`);
+  const pair = pairOf(limit);
   if (found === undefined) return put(text, newEntry(place, limit, pair));
   const { entry, path } = found;
   const isAlone = entry[other(place.kind)] === undefined;
@@ -31,6 +31,27 @@ export const withLimit = (
     (so, [name, value]) => (so === undefined ? so : withField(so, `${path}.${name}`, value)),
     withoutSecond(text, found, place.kind),
   );
+  if (after === undefined || limit.also === undefined)
+    return after === undefined ? undefined : { text: after };
+  return withSecond(after, place, limit.also);
+};
+
+type Figures = Pick<TypedLimit, "low" | "high" | "unit">;
+
+const pairOf = ({ low, high }: Figures): TypedJson => new TypedJson(`[${low ?? "null"}, ${high ?? "null"}]`);
+
+const secondOf = (kind: "new" | "wear", also: Figures): TypedJson =>
+  new TypedJson(`{ "${kind}": ${pairOf(also).text}, "unit": "${also.unit}" }`);
+
+/** The text with the same limit in a second unit; the unit that the other limit has there, where that is another one. */
+const withSecond = (text: string, place: LimitPlace, also: Figures): ReturnType<typeof withLimit> => {
+  const found = entryAt(text, place);
+  if (found === undefined) return undefined;
+  const there = found.entry.also;
+  if (isObject(there) && there.unit !== also.unit) return { unit: String(there.unit) };
+  const after = isObject(there)
+    ? withField(text, `${found.path}.also.${place.kind}`, pairOf(also))
+    : withField(text, `${found.path}.also`, secondOf(place.kind, also));
   return after === undefined ? undefined : { text: after };
 };
 
@@ -78,14 +99,15 @@ const lower = (value: unknown): string | undefined =>
 
 const newEntry = (
   { part, label, at, quantity, kind }: LimitPlace,
-  { unit, source }: TypedLimit,
+  { unit, source, also }: TypedLimit,
   pair: TypedJson,
 ): TypedJson => {
-  const members = Object.entries({ part, label, at, quantity, [kind]: pair, unit, source }).flatMap(
-    ([name, value]) =>
-      value === undefined
-        ? []
-        : [`"${name}": ${value instanceof TypedJson ? value.text : JSON.stringify(value)}`],
+  const second = also === undefined ? undefined : secondOf(kind, also);
+  const entry = { part, label, at, quantity, [kind]: pair, unit, source, also: second };
+  const members = Object.entries(entry).flatMap(([name, value]) =>
+    value === undefined
+      ? []
+      : [`"${name}": ${value instanceof TypedJson ? value.text : JSON.stringify(value)}`],
   );
   return new TypedJson(`{ ${members.join(", ")} }`);
 };

@@ -22,24 +22,34 @@ export const clearanceTexts = ({ clearances }: Engine): readonly string[] => {
 export const clearanceText = (limit: ClearanceLimit): string => `${limit.part} ${limitText(limit, "each")}`;
 
 const limitText = (limit: ClearanceLimit, sources: "once" | "each"): string => {
-  const { quantity, label, at, unit, source } = limit;
+  const { quantity, label, at, source, also, written } = limit;
   const which = [at, label].flatMap((one) => (one === undefined ? [] : [clean(one)]));
-  const kinds = (["new", "wear"] as const).flatMap((kind) => {
-    const pair = limit[kind];
-    return pair === undefined ? [] : [`${kind === "new" ? "new" : "worn"} ${pairText(limit, kind, pair)}`];
-  });
+  const second = also === undefined ? "" : ` (also printed: ${kindsText({ ...also, written }, "also.")})`;
   const from = sources === "each" && source !== undefined ? ` (${clean(source)})` : "";
   const named = which.length === 0 ? quantity : `${quantity} (${which.join(" ")})`;
-  return `${named} ${kinds.join(", ")} ${unit}${from}`;
+  return `${named} ${kindsText(limit, "")}${second}${from}`;
+};
+
+type Printed = Pick<ClearanceLimit, "new" | "wear" | "unit" | "written">;
+
+/** `new 86.00 to 86.03, worn to 86.20 mm`. */
+const kindsText = (limit: Printed, prefix: "" | "also."): string => {
+  const kinds = (["new", "wear"] as const).flatMap((kind) => {
+    const pair = limit[kind];
+    if (pair === undefined) return [];
+    return [`${kind === "new" ? "new" : "worn"} ${pairText(limit, kind, pair, prefix)}`];
+  });
+  return `${kinds.join(", ")} ${limit.unit}`;
 };
 
 const pairText = (
-  { written, unit }: ClearanceLimit,
+  { written, unit }: Printed,
   kind: "new" | "wear",
   { low, high }: LimitPair,
+  prefix: "" | "also.",
 ): string => {
   const end = (name: "low" | "high", metres: number): string =>
-    written[`${kind}.${name}`] ?? plain(metres, unit);
+    written[`${prefix}${kind}.${name}`] ?? plain(metres, unit);
   if (low !== undefined && high !== undefined) return `${end("low", low)} to ${end("high", high)}`;
   if (high !== undefined) return `to ${end("high", high)}`;
   return low === undefined ? "" : `${kind === "new" ? "from" : "down to"} ${end("low", low)}`;

@@ -5,6 +5,7 @@ import { toSi } from "../quantity/index.ts";
 import { type FieldFault, type FieldStranger, strangersIn } from "./field-fault.ts";
 import { type JsonObject, isObject } from "./json-view.ts";
 import { type LimitQuantity, limitQuantitiesOf, limitQuantityNamed } from "./limit-quantities.ts";
+import { type LimitAs, limitSlip } from "./limit-slip.ts";
 import { partNames } from "./measured-parts.ts";
 import { isLengthUnit, lengthUnits } from "./measured-value.ts";
 import type { LengthUnit, MeasuredPart } from "./measurement-types.ts";
@@ -52,7 +53,7 @@ const entryFaults = (entry: unknown, path: string): readonly FieldFault[] => {
         ]
       : []),
     ...textFaults(entry, path),
-    ...pairsFaults(entry, path, quantity),
+    ...pairsFaults(entry, path, part, quantity),
     ...(entry.also === undefined ? [] : alsoFaults(entry, path, quantity)),
   ];
 };
@@ -81,11 +82,18 @@ const textFaults = (entry: JsonObject, path: string): readonly FieldFault[] =>
 const pairsFaults = (
   entry: JsonObject,
   path: string,
+  part: MeasuredPart | undefined,
   quantity: LimitQuantity | undefined,
 ): readonly FieldFault[] => {
   const { unit } = entry;
   const isUnit = typeof unit === "string" && isLengthUnit(unit);
   const stated = kinds.filter((kind) => entry[kind] !== undefined);
+  const faults = stated.flatMap((kind) => {
+    const pair = entry[kind];
+    const found = pairFaults(`${path}.${kind}`, pair, isUnit ? unit : "mm", quantity?.signed === true);
+    if (found.length > 0 || part === undefined || quantity === undefined || !isUnit) return found;
+    return slipFaults(`${path}.${kind}`, pair, { part, quantity: quantity.name, kind, unit });
+  });
   return [
     ...(isUnit ? [] : [wordFault(`${path}.unit`, unit, lengthUnits)]),
     ...(stated.length === 0
@@ -98,9 +106,33 @@ const pairsFaults = (
           },
         ]
       : []),
-    ...stated.flatMap((kind) =>
-      pairFaults(`${path}.${kind}`, entry[kind], isUnit ? unit : "mm", quantity?.signed === true),
-    ),
+    ...(faults.length > 0 || part === undefined ? faults : newLeftOut(entry, path)),
+  ];
+};
+
+const slipFaults = (path: string, value: unknown, as: LimitAs): readonly FieldFault[] => {
+  const slip = limitSlip([endOf(value, 0), endOf(value, 1)], as);
+  if (slip === undefined) return [];
+  const [low, high] = slip.ends;
+  const unit = slip.unit === as.unit ? "" : ` with the unit "${slip.unit}"`;
+  const mend = `write [${low ?? "null"}, ${high ?? "null"}]${unit}`;
+  return [{ path, value, expected: slip.expected, mend }];
+};
+
+const endOf = (pair: unknown, i: 0 | 1): string | null => {
+  const end: unknown = Array.isArray(pair) ? (pair as readonly unknown[])[i] : null;
+  return typeof end === "number" ? String(end) : null;
+};
+
+/** What may stay in and leaves out every new part is misread, or one of the two is. */
+const newLeftOut = (entry: JsonObject, path: string): readonly FieldFault[] => {
+  const isPast = (low: string | null, high: string | null): boolean =>
+    low !== null && high !== null && Number(low) > Number(high);
+  const { new: fresh, wear } = entry;
+  if (!isPast(endOf(fresh, 0), endOf(wear, 1)) && !isPast(endOf(wear, 0), endOf(fresh, 1))) return [];
+  const expected = `a limit that new parts keep: new is ${JSON.stringify(fresh)}`;
+  return [
+    { path: `${path}.wear`, value: wear, expected, mend: "look both up again: one of them is misread" },
   ];
 };
 
@@ -141,7 +173,7 @@ const pairFaults = (
 const isSize = (value: number, unit: LengthUnit, signed: boolean): boolean =>
   Math.abs(toSi(value, unit)) <= most && (signed || value >= 0);
 
-/** The same limits in a second unit. */
+/** The same limits in a second unit; whether they are misprinted is judged beside the first. */
 const alsoFaults = (
   entry: JsonObject,
   path: string,
@@ -153,7 +185,7 @@ const alsoFaults = (
     return [{ path: here, value: also, expected: "{ } around the same limits in a second unit" }];
   const alone = kinds.filter((kind) => also[kind] !== undefined && entry[kind] === undefined);
   return [
-    ...pairsFaults(also, here, quantity),
+    ...pairsFaults(also, here, undefined, quantity),
     ...(also.unit === unit && typeof unit === "string" && isLengthUnit(unit)
       ? [{ path: `${here}.unit`, value: unit, expected: `another unit than ${unit}` }]
       : []),

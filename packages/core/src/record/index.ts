@@ -43,6 +43,9 @@ export {
   type LimitPlace,
   type TypedLimit,
 } from "./typed-limit.ts";
+export { limitMeant } from "./limit-meant.ts";
+export { limitSlip, limitTyped } from "./limit-slip.ts";
+export { offeredMeant, offeredPartAt, readTypedSizes } from "./typed-sizes.ts";
 export { labelMend, labelsExpected, readLabel } from "./measured-labels.ts";
 export { placeExample, placeNear, placesExpected, readPlace, type PlacePart } from "./measured-places.ts";
 export {

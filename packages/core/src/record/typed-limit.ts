@@ -19,6 +19,8 @@ export interface TypedLimit {
   readonly high?: string;
   readonly unit: LengthUnit;
   readonly source?: string;
+  /** The same limit as printed in a second unit. */
+  readonly also?: Pick<TypedLimit, "low" | "high" | "unit">;
 }
 
 /** `limits.PART.QUANTITY.new` or `.wear`; between the two a label (`3`, `in`) or a ring (`1`, `oil`) for one of them only.
@@ -76,12 +78,28 @@ const range = /^(\S+?)\s*(?:\.\.|\bto\b)\s*(\S+)$/;
 const under = /^(?:up to|to|at most|max(?:imum|\.)?|\.\.|<)\s*(\S+)$/i;
 const over = /^(?:from|at least|min(?:imum|\.)?|>)\s*(\S+)$/i;
 
-/** `0.0010 to 0.0025in`, `0.03..0.07mm`, `up to 0.10mm`, `from 0.8mm`; behind a comma where the figure comes from.
+/** `0.0010 to 0.0025in`, `0.03..0.07mm`, `up to 0.10mm`, `from 0.8mm`; in brackets the same in a second unit, behind a comma
+ *  where the figure comes from.
  *  @returns undefined where it is none of these, or a mark in it could be read two ways */
 export const readTypedLimit = (text: string): TypedLimit | undefined => {
+  const [, before = "", inside = "", source] = bracketed.exec(text.trim()) ?? [];
+  const first = readOne(before);
+  const word = first?.low === undefined ? "up to" : "from";
+  const also = readOne(inside) ?? readOne(`${word} ${inside}`);
+  if (first === undefined || also === undefined) return readOne(text);
+  const isSame = (first.low === undefined) === (also.low === undefined);
+  const isBoth = isSame && (first.high === undefined) === (also.high === undefined);
+  const isPlain = first.source === undefined && also.source === undefined && !isFigure(source);
+  if (!isBoth || !isPlain || first.unit === also.unit) return readOne(text);
+  return { ...first, also, ...(source === undefined ? {} : { source }) };
+};
+
+const bracketed = /^(.*?)\s*\(([^()]*)\)(?:\s*[,;]\s*(\S.*))?$/;
+
+const readOne = (text: string): TypedLimit | undefined => {
   const [, figures = "", unitText = "", source] = shape.exec(text.trim()) ?? [];
   const unit = measuredUnitNamed(unitText);
-  if (unit === undefined || !isLengthUnit(unit)) return undefined;
+  if (unit === undefined || !isLengthUnit(unit) || isFigure(source)) return undefined;
   const end = (typed: string): string | undefined => digitsOf(typed, unit);
   const from = source === undefined ? {} : { source };
   const [, most] = under.exec(figures) ?? [];
@@ -97,6 +115,12 @@ export const readTypedLimit = (text: string): TypedLimit | undefined => {
   const [, a = "", b = ""] = range.exec(figures) ?? [];
   const [low, high] = [end(sameUnit(a, unit)), end(b)];
   return low === undefined || high === undefined ? undefined : { low, high, unit, ...from };
+};
+
+/** A second figure behind the comma says nothing of where the first one comes from. */
+const isFigure = (source = ""): boolean => {
+  const [, unit = ""] = /^(?:[a-z]+\s+)*[\d.,]*\d\s*([A-Za-zµμ"″]+)$/i.exec(source) ?? [];
+  return /^(?:[\d.]|up to|from|to\b)/i.test(source) && measuredUnitNamed(unit) !== undefined;
 };
 
 /** The first of two figures may repeat the unit. */
@@ -149,12 +173,13 @@ export const limitExample = ({ quantity }: Pick<LimitPlace, "quantity">, unit: L
   return `${text}${unit}`;
 };
 
-/** What a path under `limits.` that names a part, but no limit of it, may have meant; undefined where it names no part. */
+/** What a path under `limits.` that names a part, but no limit of it, may have meant; undefined where it names no part, nor
+ *  nearly one. */
 export const limitPathMeant = (
   path: string,
 ): { readonly expected: string; readonly meant: LimitPlace } | undefined => {
-  const [, name, ...rest] = wordsOf(path.toLowerCase());
-  const part = partNames.find((known) => known === name);
+  const [, name = "", ...rest] = wordsOf(path.toLowerCase());
+  const part = partNames.find((known) => known === name) ?? partMeant(name);
   if (part === undefined) return undefined;
   const kind = kinds.find((one) => one === rest.at(-1));
   const words = kind === undefined ? rest : rest.slice(0, -1);
@@ -166,4 +191,15 @@ export const limitPathMeant = (
     expected: `limits.${part.replaceAll(" ", "-")}.QUANTITY.wear or .new, QUANTITY one of ${typed}`,
     meant: { part, quantity, kind: kind ?? "wear" },
   };
+};
+
+/** `boer`, `pistons`, and `bearing` of the rods, which has a limit in most manuals. */
+const partMeant = (name: string): MeasuredPart | undefined => {
+  const known = (text: string) => partNames.find((part) => part === text);
+  const one = name.replace(/s$/, "");
+  if (one === "bearing") return "rod bearing";
+  return (
+    known(one) ??
+    (one.length < 3 ? undefined : nearest(one, partNames).flatMap((near) => known(near) ?? [])[0])
+  );
 };
