@@ -95,3 +95,9 @@ test("before ordering only what nobody measured is named", () => {
   expect(nextAction?.text).toBe("measure bearings before you order");
   expect(decided(now(sound), "pistons-out").nextAction).toBeUndefined();
 });
+
+test("what contradicts itself is a job: that place once more", () => {
+  const twice = [...journal("pin", "2", 47.97, 47.97), ...journal("pin", "2", 47.4)];
+  const [first] = decided(now([...twice, ...soundBores]), "crank-out").measureNow;
+  expect(first).toMatchObject({ code: "again", text: "pin 2 front/0 once more" });
+});

@@ -1,5 +1,6 @@
 // A figure against the same figure of other cylinders and journals. Expected values by hand, beside each test.
 
+import type { Engine } from "@sealtrend/core";
 import { expect, test } from "vitest";
 import {
   apartFromSiblings,
@@ -8,7 +9,7 @@ import {
 } from "../../../packages/core/src/teardown/consistency/siblings.ts";
 import { swaps } from "../../../packages/core/src/teardown/consistency/slips.ts";
 import { row } from "./consistency-samples.ts";
-import { all, bore, judgedAs, limit, measured } from "./judge-samples.ts";
+import { all, bore, judgedAs, limit, measured, saw } from "./judge-samples.ts";
 
 const pins = { part: "pin", quantity: "diameter", at: "front/0" } as const;
 
@@ -88,4 +89,22 @@ test("a bore that cannot be keeps the hint that two figures are swapped", () => 
     ["2", "conflict"],
     ["3", "conflict"],
   ]);
+});
+
+const inches: Engine = {
+  ...saw,
+  clearances: [limit("bore", "diameter", { fresh: [3.939, 3.9405], unit: "in" })],
+};
+
+// by hand: each of the three is a swap of its last two figures away from 3.94, and a worn bore reads high all over
+test("three high readings of one bore are wear, one alone may be a swap", () => {
+  const high = (...values: readonly number[]) =>
+    measured([...all((label) => (label === "4" ? bore("4", ...values) : bore(label, 3.94, 3.94, 3.94)))], {
+      unit: "in",
+      resolution: 0.0001,
+    });
+  const codesOf = (...values: readonly number[]) =>
+    judgedAs(high(...values), inches).conflicts.map(({ code }) => code);
+  expect(codesOf(3.948, 3.945, 3.942)).not.toContain("swapped-digits");
+  expect(codesOf(3.942, 3.94, 3.94)).toEqual(["swapped-digits"]);
 });

@@ -57,6 +57,30 @@ test("two of a kind that no slip explains are measured once more", () => {
   ]);
 });
 
+const bores: Engine = {
+  ...saw,
+  clearances: [limit("bore", "diameter", { fresh: [3.939, 3.9405], wear: [undefined, 3.945], unit: "in" })],
+};
+const top = (label: string, ...values: readonly number[]) =>
+  measured(
+    values.map((value) => ["bore", label, "top/axial", "diameter", value] as const),
+    { unit: "in", resolution: 0.0001 },
+  );
+const others = ["1", "2", "3"].flatMap((label) => top(label, 3.94));
+
+// by hand: swapping the last two of 3.9440 makes 3.9404, near 3.9400 and another number
+test("a worn reading is not talked away: only a swap to the very figures read is offered", () => {
+  expect(judgedAs([...others, ...top("4", 3.94, 3.944)], bores).conflicts).toMatchObject([
+    {
+      code: "repeats-apart",
+      mend: "measure it again, then type `bore 4 top/axial instead:` with what it reads",
+    },
+  ]);
+  expect(judgedAs([...others, ...top("4", 3.9404, 3.944)], bores).conflicts).toMatchObject([
+    { mend: "3.9440 in is two figures swapped: type `bore 4 top/axial instead: 3.9404`" },
+  ]);
+});
+
 test("repeats as far apart as the instrument explains are averaged as before", () => {
   expect(judgedAs(measured([...bore("1", 86.52), ...bore("1", 86.53)])).conflicts).toEqual([]);
 });

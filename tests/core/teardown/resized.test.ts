@@ -3,6 +3,7 @@
 
 import { expect, test } from "vitest";
 import type { Engine, TeardownAssessment } from "@sealtrend/core";
+import { mm } from "./consistency-samples.ts";
 import { bore, codes, find, journal, judgedAs, limit, measured, saw } from "./judge-samples.ts";
 
 const worn: Engine = {
@@ -75,4 +76,83 @@ test("new pistons of the oversize have its limits, worn parts of standard size k
   ]);
   const standard = judgedAs(measured(bore("1", 86.74)), worn);
   expect(limitsOf(standard, "bore", "diameter")[0]?.[1]).toEqual(["wear", 0, 86.6, "outside", undefined]);
+});
+
+const asFound = (...sizes: readonly number[]) =>
+  measured(
+    sizes.flatMap((size, i) => journal("pin", String(i + 1), size)),
+    { state: "as found" },
+  );
+const groundPins: Engine = {
+  ...worn,
+  clearances: worn.clearances.filter(({ part }) => part === "pin"),
+  offered: {
+    pin: { unit: "mm", sizes: [0.25, 0.5].map(mm) },
+  },
+};
+
+// by hand: 57.982 to 58.000 less 0.25 is 57.732 to 57.750, worn to 57.950 - 0.25 = 57.700
+test("pins that were ground before they came apart are held against that size, and it is said", () => {
+  const judged = judgedAs(asFound(57.74, 57.735, 57.72, 57.745), groundPins);
+  expect(limitsOf(judged, "pin", "diameter")[2]).toEqual([
+    ["new", 57.732, 57.75, "outside", "limits for -0.25 mm"],
+    ["wear", 57.7, 0, "inside", "limits for -0.25 mm"],
+  ]);
+  expect(judged.conflicts).toMatchObject([
+    {
+      code: "ground-before",
+      part: "pin",
+      weight: "doubtful",
+      text: "pins look like -0.25 mm already: 4 figures lie in its range and are held against it",
+      mend: "see the mark on the crank or on the back of the shells",
+    },
+  ]);
+  expect(codes(judged)).not.toContain("grind-crank");
+  expect(judged.undersizes).toEqual([]);
+});
+
+test("a slip among them waits by itself, the others keep their size", () => {
+  const judged = judgedAs(asFound(57.74, 577.35, 57.74, 57.745), groundPins);
+  expect(judged.conflicts.map(({ code }) => code)).toEqual(["likely-slip", "ground-before"]);
+  expect(codes(judged)).not.toContain("grind-crank");
+});
+
+test("a crank with one pin of standard size, or worn between the sizes, was not ground", () => {
+  for (const sizes of [
+    [57.74, 57.99, 57.74, 57.74],
+    [57.85, 57.84, 57.85, 57.85],
+  ]) {
+    const judged = judgedAs(asFound(...sizes), groundPins);
+    expect(judged.conflicts.map(({ code }) => code)).not.toContain("ground-before");
+    expect(codes(judged)).toContain("grind-crank");
+  }
+});
+
+test("a step of 0.05 mm is not told from wear", () => {
+  const small: Engine = { ...groundPins, offered: { pin: { unit: "mm", sizes: [0.05].map(mm) } } };
+  const judged = judgedAs(asFound(57.94, 57.935, 57.94, 57.94), small);
+  expect(judged.conflicts.map(({ code }) => code)).not.toContain("ground-before");
+});
+
+test("a bore larger where it never wore contradicts itself: its wear waits", () => {
+  const judged = judgedAs(
+    measured([["bore", "3", "unworn/thrust", "diameter", 86.58], ...bore("3", 86.52, 86.51)]),
+    worn,
+  );
+  expect(judged.conflicts).toMatchObject([
+    {
+      code: "cannot-be",
+      part: "bore",
+      label: "3",
+      quantity: "wear",
+      weight: "conflict",
+      text: "bore 3 has worn 0.06 mm less than nothing (top/thrust 86.52 less 86.58, the unworn reading)",
+    },
+  ]);
+  expect(find(judged.derived, "bore", "wear")).toMatchObject([{ waits: true, standing: "waits" }]);
+  const near = judgedAs(
+    measured([["bore", "3", "unworn/thrust", "diameter", 86.52], ...bore("3", 86.51)]),
+    worn,
+  );
+  expect(near.conflicts).toEqual([]);
 });

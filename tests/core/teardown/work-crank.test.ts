@@ -32,6 +32,23 @@ test("a main past its size: grind all mains, after a look for cracks", () => {
   ]);
 });
 
+test("what is missing for the size to grind to is named: the sizes, the size when new, or a measurement", () => {
+  const worn = measured(journal("main", "1", 57.9));
+  const without = (isNoneOffered: boolean): typeof saw => ({
+    ...saw,
+    clearances: [limit("main", "diameter", { wear: [57.95, undefined] })],
+    offered: isNoneOffered ? {} : saw.offered,
+  });
+  const text = (...as: Parameters<typeof judgedAs>) =>
+    judgedAs(...as).work.find(({ code }) => code === "grind-crank")?.text;
+  expect(text(worn, without(true))).toContain(`engine set ${saw.id} limits.offered.main)`);
+  expect(text(worn, without(false))).toContain(
+    `(size when new: sealtrend engine set ${saw.id} limits.main.diameter.new)`,
+  );
+  const scored: Line = ["main", "2", "front", "appearance", "scored"];
+  expect(text(measured([scored]))).toContain("(which size: measure the mains, the smallest decides)");
+});
+
 test("a journal that is scored is ground though its sizes are right", () => {
   const scored: Line = ["pin", "2", "front", "appearance", "scored"];
   expect(codes(judgedAs(measured([...soundPins, scored])))).toEqual(["grind-crank"]);

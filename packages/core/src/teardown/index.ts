@@ -10,7 +10,7 @@ export { usualJournals } from "./consistency/usual-journals.ts";
 export { countsToMeasure, isComplete } from "./consistency/part-counts.ts";
 export { type Together, measuredTogether, timesMeasured } from "./measured-together.ts";
 export { spoiltParts } from "./spoilt.ts";
-export { atNamed } from "./places.ts";
+export { atNamed, placeNamed } from "./places.ts";
 export { currentFindings } from "./judging/findings.ts";
 export { figureText } from "./judging/figure-text.ts";
 export { staying as stayingVerdict } from "./judging/limits.ts";

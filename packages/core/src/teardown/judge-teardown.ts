@@ -7,6 +7,7 @@ import { withoutCopies } from "./judging/entered-twice.ts";
 import { type Face, facesOf, withDiagonals } from "./judging/faces.ts";
 import { currentFindings, findingsOf } from "./judging/findings.ts";
 import { fitFigures } from "./judging/fits.ts";
+import { groundBefore } from "./judging/ground-before.ts";
 import { judged, standingOf, waitsForLimit } from "./judging/limits.ts";
 import { type Made, asMade } from "./judging/made.ts";
 import { partVerdictsOf } from "./judging/part-verdicts.ts";
@@ -24,6 +25,8 @@ import { spentJournals } from "./work/crank-work.ts";
 import { type Known, withoutIdleSettlements } from "./work/known.ts";
 import { workList } from "./work/work-list.ts";
 
+const journals = ["main", "pin"] as const;
+
 /** Undefined where nothing of that teardown was measured.
  *  @param teardown - its number; absent: the newest
  *  @source handbook/teardown.md */
@@ -37,26 +40,27 @@ export const judgeTeardown = (
   if (from === undefined || to === undefined) return undefined;
   const { measurements: once, sets: twice } = withoutCopies(own);
   const readings = readingsOf(once);
-  const sizeOf = sizesOf(readings, engine);
   const current = currentReadings(readings);
+  const counts = partCounts(own, engine);
+  const found = {
+    items: current.map(({ item }) => item),
+    readings: readings.filter(({ item }) => item.superseded === undefined),
+    before: readings.flatMap(({ item }) => (item.supersededBy?.by === "state" ? [item] : [])),
+    counts,
+    twice,
+  };
+  // one slip does not have a crank that was ground taken for a worn one
+  const slips = conflictsOf({ ...found, derived: [], ground: [] }, engine);
+  const sound = current.filter(({ item }) => !waitsFor(item, slips));
+  const ground = journals.flatMap((part) => groundBefore(part, sound, engine) ?? []);
+  const sizeOf = sizesOf(readings, engine, ground);
   const faces = facesOf(current);
   const made = [
     ...roundFigures(current),
     ...fitFigures(current, engine, sizeOf),
     ...faces.flatMap(({ figures }) => figures),
   ];
-  const counts = partCounts(own, engine);
-  const conflicts = conflictsOf(
-    {
-      items: current.map(({ item }) => item),
-      readings: readings.filter(({ item }) => item.superseded === undefined),
-      before: readings.flatMap(({ item }) => (item.supersededBy?.by === "state" ? [item] : [])),
-      derived: made,
-      counts,
-      twice,
-    },
-    engine,
-  );
+  const conflicts = conflictsOf({ ...found, derived: made, ground }, engine);
   const finished = (one: Made): TeardownItem => {
     const waits = [one.item, ...one.sources].some((source) => waitsFor(source, conflicts));
     return standing(
@@ -80,7 +84,7 @@ export const judgeTeardown = (
   const resized = { readings: current.filter(({ item }) => !waitsFor(item, conflicts)), engine };
   const { figures: worn, scores } = spentBores(spent);
   const oversize = worn.length + scores.length > 0 ? oversizeFor(resized) : undefined;
-  const undersizes = (["main", "pin"] as const).flatMap((part) => {
+  const undersizes = journals.flatMap((part) => {
     const { figures: thin, marks } = spentJournals(spent, part);
     return thin.length + marks.length > 0 ? (undersizeFor(part, resized) ?? []) : [];
   });

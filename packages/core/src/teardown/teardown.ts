@@ -138,6 +138,7 @@ export type ConflictCode =
   | "thread-range"
   | "repeats-apart"
   | "entered-twice"
+  | "ground-before"
   | "wrong-instrument";
 
 /** Figures that cannot all be right. Nothing is corrected: the reading stands, the mend is offered. */

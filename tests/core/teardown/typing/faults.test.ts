@@ -11,6 +11,7 @@ const one = (...lines: string[]) => {
 describe("a fault marks what is wrong and says what to type", () => {
   test.each([
     ["bre 3: 86.62", 'bre | no line begins with "bre" | write bore'],
+    ["bore3: 86.62", 'bore3 | no line begins with "bore3" | write bore 3'],
     ["86.62 86.58", '86.62 | "86.62" stands without its part | write the part first: bore 3: 86.62'],
     ["bore 3 86.62 86.58", '3 | no colon behind "bore 3" | write bore 3: 86.62 86.58'],
     ["bore 3", '3 | no colon behind "bore 3" | write bore 3: and the figures behind it'],

@@ -27,3 +27,9 @@ test("every figure of the line takes the place of its own", () => {
 test("a line without it has no such cell to fill", () => {
   expect(instead("pin 2: 2.2485")).toEqual([["pin 2 front/0 diameter 2.2485 in", undefined, undefined]]);
 });
+
+test("only the first of several readings at a place takes the place of what stood there: the others repeat it", () => {
+  const { measurements } = typed("in", "bore 3 top/thrust instead: 3.9480/3.9480/3.9440");
+  expect(measurements.map(({ instead: so }) => so)).toEqual([true, undefined, undefined]);
+  expect(measurements.map((one) => rowOf(one).instead)).toEqual(["yes", undefined, undefined]);
+});

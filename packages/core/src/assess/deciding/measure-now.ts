@@ -3,7 +3,7 @@
 
 import { fromSi } from "../../quantity/index.ts";
 import type { Engine, MeasuredPart } from "../../record/index.ts";
-import type { WorkLine } from "../../teardown/index.ts";
+import { type WorkLine, placeNamed } from "../../teardown/index.ts";
 import type { Opening } from "./choices.ts";
 import { type MeasureLimit, limitsOf } from "./measure-limits.ts";
 import { leftToMeasure, measureAgainLines, scoresToMeasure } from "./measured-already.ts";
@@ -119,7 +119,7 @@ export const measureNow = (opened: Opening | undefined, known: Known): readonly 
   if (opened === undefined) return [];
   const { engine, cylinder, measured } = known;
   return [
-    ...measureAgainLines(opened, measured).map((line) => again(line, engine)),
+    ...measureAgainLines(opened, measured).map((line) => again(asJob(line, measured), engine)),
     ...scoresToMeasure(opened, measured).map((line) => again(line, engine)),
     ...possible[opened]
       .filter((code) => !(code === "valves" && engine.porting === "ports"))
@@ -153,6 +153,15 @@ const minutesOf: Readonly<Partial<Record<MeasuredPart, number>>> = {
   pin: 6,
   "main bearing": 12,
   "rod bearing": 12,
+};
+
+/** What contradicts itself is told with its mend; what is to be done about it is to take the place once more. Which of two
+ *  printed limits is right no measuring tells. */
+const asJob = (line: WorkLine, measured: MeasuredNow | undefined): WorkLine => {
+  const conflict = measured?.assessment.conflicts.find(
+    ({ code, part, text }) => code !== "limit-misprint" && part === line.part && text === line.why,
+  );
+  return conflict === undefined ? line : { ...line, text: `${placeNamed(conflict)} once more` };
 };
 
 const again = (

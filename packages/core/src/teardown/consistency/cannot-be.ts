@@ -94,6 +94,13 @@ const belowNothing = (item: TeardownItem): TeardownConflict => ({
  *  @source handbook/teardown.md 4.3 (judgement) */
 const choke = 0.00003;
 
+/** Standard uncertainties that a bore may read smaller than where it never wore (judgement). */
+const belowUnworn = 3;
+
+/** A printed size that the bore is below is another matter: that bore was never larger. */
+const isBelowUnworn = ({ value, uncertainty, from = "" }: TeardownItem): boolean =>
+  value < -belowUnworn * uncertainty && from.includes("the unworn reading");
+
 /** Of a figure made of others: a clearance of nothing, a bore that is tight at the top. */
 export const impossibleDerived = (item: TeardownItem): TeardownConflict | undefined => {
   const { unit } = item;
@@ -105,6 +112,14 @@ export const impossibleDerived = (item: TeardownItem): TeardownConflict | undefi
       ...place,
       text: `${partNamed(item)} clearance ${lengthText(item.value, unit)} cannot be: one part would not go into the other${made}`,
       mend: "one of the two figures is wrong or belongs to another place: measure both again",
+      weight: "conflict",
+    };
+  if (item.part === "bore" && item.quantity === "wear" && isBelowUnworn(item))
+    return {
+      code: "cannot-be",
+      ...place,
+      text: `${partNamed(item)} has worn ${lengthText(Math.abs(item.value), unit)} less than nothing${made}`,
+      mend: "no bore wears smaller: measure the unworn spot and the bore again",
       weight: "conflict",
     };
   if (item.part === "bore" && item.quantity === "taper" && item.value < -choke)

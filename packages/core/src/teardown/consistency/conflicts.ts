@@ -2,9 +2,11 @@
 
 import { type Engine, isLimitFor } from "../../record/index.ts";
 import type { EnteredTwice } from "../judging/entered-twice.ts";
+import type { GroundBefore } from "../judging/ground-before.ts";
 import type { Reading } from "../judging/readings.ts";
 import { isSamePlace, partNamed } from "../places.ts";
 import type { PartCount, TeardownConflict, TeardownItem } from "../teardown.ts";
+import { alreadyGround } from "./already-ground.ts";
 import { impossible, impossibleDerived } from "./cannot-be.ts";
 import { gapConflicts } from "./gap-and-bore.ts";
 import { misprintConflicts } from "./limit-misprint.ts";
@@ -27,11 +29,12 @@ interface Found {
   readonly derived: readonly { readonly item: TeardownItem; readonly sources: readonly TeardownItem[] }[];
   readonly counts: readonly PartCount[];
   readonly twice: EnteredTwice["sets"];
+  readonly ground: readonly GroundBefore[];
 }
 
 /** A figure is told of once: what cannot be at all before what is only off the others. */
 export const conflictsOf = (
-  { items, readings, before, derived, counts, twice }: Found,
+  { items, readings, before, derived, counts, twice, ground }: Found,
   engine: Engine,
 ): readonly TeardownConflict[] => {
   const apart = repeatsApart(readings, engine);
@@ -57,6 +60,7 @@ export const conflictsOf = (
     ),
     ...gapConflicts(clear),
     ...twice.map(enteredTwice),
+    ...ground.map(alreadyGround),
     ...wrongInstruments(items),
     ...misprintConflicts(engine.clearances),
     ...countConflicts(counts, engine),

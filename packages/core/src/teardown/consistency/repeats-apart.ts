@@ -8,7 +8,7 @@ import type { TeardownConflict, TeardownItem } from "../teardown.ts";
 import { slipsInto } from "./cannot-be.ts";
 import { middleFor, standardFor } from "./middle.ts";
 import { plausibleFor } from "./plausible.ts";
-import { slipsTowards } from "./slips.ts";
+import { slipsTowards, swapped } from "./slips.ts";
 
 type Sized = Pick<Engine, "clearances" | "geometry">;
 
@@ -85,7 +85,8 @@ const conflictOf = (
   };
 };
 
-/** The one that stands off, where a slip brings it to another of them. */
+/** The one that stands off, where a slip brings it to another of them: a swap to the very figures that were read, for one that
+ *  only lands near them would have a worn part typed sound. */
 const slipOf = (
   { item }: Taken,
   taken: readonly Taken[],
@@ -99,7 +100,11 @@ const slipOf = (
   ];
   return slips.flatMap(({ value, how }) => {
     const right = taken.find(
-      (one) => one.item !== item && Math.abs(one.item.value - value) <= most * Math.SQRT2 * one.read,
+      (one) =>
+        one.item !== item &&
+        (how === swapped
+          ? lengthNumber(one.item.value, item.unit) === lengthNumber(value, item.unit)
+          : Math.abs(one.item.value - value) <= most * Math.SQRT2 * one.read),
     );
     return right === undefined ? [] : [{ item, how, meant: right.item.value, right: right.item.value }];
   });

@@ -6,7 +6,7 @@ import { lengthText } from "../length-text.ts";
 import { isFellow, placeNamed, placeOnly } from "../places.ts";
 import type { TeardownConflict, TeardownItem } from "../teardown.ts";
 import { middleFor } from "./middle.ts";
-import { swapsTowards, turnTowards } from "./slips.ts";
+import { standsOff, swapsTowards, turnTowards } from "./slips.ts";
 
 type Sized = Pick<Engine, "clearances">;
 const nothingKnown: Sized = { clearances: [] };
@@ -31,7 +31,8 @@ export const wholeTurn = (
   };
 };
 
-/** A diameter whose figures may stand in each other's place. Wear can have made it too: its verdict stands. */
+/** A diameter whose figures may stand in each other's place. Wear can have made it too: its verdict stands. Nobody swaps two
+ *  figures of one part the same way: a second one off to that side is wear. */
 export const swappedDigits = (
   item: TeardownItem,
   items: readonly TeardownItem[],
@@ -40,6 +41,13 @@ export const swappedDigits = (
   const middle = middleFor(item, items, engine);
   const meant = middle === undefined ? [] : swapsTowards(item, middle);
   if (middle === undefined || meant.length === 0) return undefined;
+  const side = standsOff(item, middle);
+  const isAllOver = items.some((other) => {
+    if (other === item || other.part !== item.part || other.label !== item.label) return false;
+    const own = other.quantity === item.quantity ? middleFor(other, items, engine) : undefined;
+    return own !== undefined && standsOff(other, own) === side;
+  });
+  if (isAllOver) return undefined;
   return {
     code: "swapped-digits",
     ...placeOnly(item),

@@ -54,13 +54,20 @@ export const turnTowards = (item: TeardownItem, middle: number): TurnMeant | und
     : { meant: length(item.value - Math.sign(off) * turn.size), text: turn.text };
 };
 
+/** How a swap is told. */
+export const swapped = "two figures swapped";
+
 /** How near the middle a swap has to land. [m] @source handbook/teardown.md 4.3 (judgement) */
 const swapLands = 0.00005;
+
+/** Whether a reading is further off than a swap has to land, and to which side: -1, 0 or 1. */
+export const standsOff = ({ value, uncertainty }: TeardownItem, middle: number): number =>
+  Math.abs(value - middle) <= Math.max(swapLands, 4 * uncertainty) ? 0 : Math.sign(value - middle);
 
 /** Diameters near the middle that one swap makes of a single reading: 85.62 for 86.52. */
 export const swapsTowards = (item: TeardownItem, middle: number): readonly Length[] => {
   if (item.readings > 1 || !isSize(item)) return [];
-  if (Math.abs(item.value - middle) <= Math.max(swapLands, 4 * item.uncertainty)) return [];
+  if (standsOff(item, middle) === 0) return [];
   const text = lengthNumber(item.value, item.unit);
   const scale = item.value / Number(text);
   return swaps(text)
@@ -77,7 +84,7 @@ export const slipsTowards = (
   const turn = turnTowards(item, middle);
   return [
     ...(turn === undefined ? [] : [{ value: turn.meant, how: `off by ${turn.text}` }]),
-    ...swapsTowards(item, middle).map((value) => ({ value, how: "two figures swapped" })),
+    ...swapsTowards(item, middle).map((value) => ({ value, how: swapped })),
   ];
 };
 

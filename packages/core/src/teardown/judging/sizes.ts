@@ -5,6 +5,7 @@ import type { Engine, LimitPair } from "../../record/index.ts";
 import { median } from "../../statistics/index.ts";
 import { alreadyBored } from "../figures/index.ts";
 import type { TeardownItem } from "../teardown.ts";
+import type { GroundBefore } from "./ground-before.ts";
 import { isFresh } from "./limits.ts";
 import type { Reading } from "./readings.ts";
 import { isUnworn } from "./round-parts.ts";
@@ -18,11 +19,11 @@ export type SizeOf = (
 const near = 0.05e-3;
 
 /** A new or machined part tells its size by itself, else by its fellows; a worn bore, and its piston, by what never wore.
- *  A worn journal does not tell.
+ *  A worn journal tells only together with all the others.
  *  @param readings - of all states
  *  @source undersize ranges shift: TM 5-3805-262-34 p. 4-24; bored already: handbook/teardown.md 2.2 (judgement) */
 export const sizesOf =
-  (readings: readonly Reading[], engine: Engine): SizeOf =>
+  (readings: readonly Reading[], engine: Engine, ground: readonly GroundBefore[]): SizeOf =>
   (item) => {
     const { part, label, state, quantity } = item;
     if (
@@ -31,7 +32,9 @@ export const sizesOf =
     )
       return undefined;
     if (!isFresh(item))
-      return part === "bore" || part === "piston" ? boredSize(readings, engine, label) : undefined;
+      return part === "bore" || part === "piston"
+        ? boredSize(readings, engine, label)
+        : ground.find((one) => one.part === part)?.size;
     const fellows = readings.filter(
       (one) => one.item.part === part && one.item.quantity === quantity && one.item.state === state,
     );

@@ -37,11 +37,17 @@ const refused = (...problems: readonly Problem[]): MeasurementsOfLine => ({ ok: 
 /** `pin 2 instead: 2.2485`. */
 const isInstead = ({ text }: Piece): boolean => text.toLowerCase() === "instead";
 
-/** Every measurement of a line with the word takes the place of those before it. */
+/** With the word the first figure of a place takes the place of those before it; what follows it there repeats it. */
 const partLine = (asked: Asked): MeasurementsOfLine => {
   const read = measuredLine(asked);
   if (!read.ok || !wordsOf(asked.text.head).some(isInstead)) return read;
-  return { ok: true, measurements: read.measurements.map((one) => ({ ...one, instead: true })) };
+  const { measurements } = read;
+  const isFirst = (at: string | undefined, i: number): boolean =>
+    measurements.findIndex((one) => one.at === at) === i;
+  return {
+    ok: true,
+    measurements: measurements.map((one, i) => (isFirst(one.at, i) ? { ...one, instead: true } : one)),
+  };
 };
 
 const measuredLine = (asked: Asked): MeasurementsOfLine => {
@@ -112,9 +118,15 @@ const crack = (
 
 const unknownStart = (text: TypedText): Problem => {
   const [first] = wordsOf(text.head);
-  const words = [...beginnings, ...settingWords, ...unitNames.length];
   const piece = first ?? text.head;
+  const words = [...apart(piece.text), ...beginnings, ...settingWords, ...unitNames.length];
   return problem("typed-start", { text: piece.text, words }, text.placeOf(piece));
+};
+
+/** `bore3` as `bore 3`. */
+const apart = (typed: string): readonly string[] => {
+  const [, part = "", label = ""] = /^([a-z]+)(\d\w*)$/i.exec(typed) ?? [];
+  return beginnings.includes(part.toLowerCase()) ? [`${part.toLowerCase()} ${label}`] : [];
 };
 
 /** With the colon where it belongs: before the first figure, else behind the part and its label. */

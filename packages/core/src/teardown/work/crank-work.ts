@@ -54,11 +54,21 @@ const grindText = (part: Journal, known: Known): string => {
   const { undersizes, engine } = known;
   const soFar = knownSoFar(known, part);
   const found = undersizes.find((one) => one.part === part);
-  if (found === undefined)
-    return `grind all ${part}s, or exchange the crank (sizes offered: sealtrend engine set ${engine.id} limits.offered)`;
+  if (found === undefined) return `grind all ${part}s, or exchange the crank (${missingText(part, engine)})`;
   return found.size === undefined
     ? `exchange the crank: ${part}s need ${lengthText(found.needed, found.unit)} off, more than is offered`
     : `grind all ${part}s to -${lengthText(found.size, found.unit)}${sizesText(found, soFar)}`;
+};
+
+/** What is not known of the size to grind to, and how it gets known. */
+const missingText = (part: Journal, { id, offered, clearances }: Known["engine"]): string => {
+  if (offered[part] === undefined) return `sizes offered: sealtrend engine set ${id} limits.offered.${part}`;
+  const fresh = clearances.find(
+    (limit) => limit.part === part && limit.quantity === "diameter" && limit.new !== undefined,
+  )?.new;
+  return fresh?.low === undefined || fresh.high === undefined
+    ? `size when new: sealtrend engine set ${id} limits.${part}.diameter.new`
+    : `which size: measure the ${part}s, the smallest decides`;
 };
 
 const sizesText = ({ low, high, unit }: Undersize, soFar: string | undefined): string => {
