@@ -104,6 +104,15 @@ test("instead in the first line of a new file has a column, and says that nothin
   expect(measurements(desk)).toEqual(["1,2026-11-25,pin,2,front/0,diameter,2.2485,in,,,,as found,,yes"]);
 });
 
+test("of repeats typed after instead the first takes the place, the others count with it", async () => {
+  const desk = await deskWithSix();
+  await enter(desk, "in\nwith micrometer 0.0001\npin 2: 2.2235\n");
+  const { err } = await enter(desk, "pin 2 instead: 2.2485/2.2483\n");
+  expect(flat(err)).toContain("pin 2 front/0 takes the place of 2.2235 in");
+  expect(err).not.toContain("counted as a repeat");
+  expect(measurements(desk).map((row) => row.split(",").at(-1))).toEqual(["", "yes", ""]);
+});
+
 test("a line of several repeats is told as one", async () => {
   const desk = await deskWithSix();
   const line = "pin 1: 2.2483 2.2482 2.2483 2.2482\n";

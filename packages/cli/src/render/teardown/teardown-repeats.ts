@@ -18,7 +18,9 @@ export const repeatTexts = (
   head: string,
 ): readonly string[] => {
   const figures = typed.filter(({ value }) => value.kind === "length" || value.kind === "between");
-  const places = [...new Map(figures.map((one) => [keyOf(one), one])).values()].map((one) => ({
+  // the first of each place: it alone says whether the line takes the place of what stood there
+  const firsts = figures.filter((one, i) => figures.findIndex((other) => keyOf(other) === keyOf(one)) === i);
+  const places = firsts.map((one) => ({
     one,
     before: standing(earlier.filter((other) => keyOf(other) === keyOf(one))),
   }));
