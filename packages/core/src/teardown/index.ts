@@ -1,3 +1,4 @@
+export type * from "./asked-for.ts";
 export type * from "./teardown.ts";
 export type * from "./typing/typing.ts";
 export { startTyping } from "./typing/typing.ts";

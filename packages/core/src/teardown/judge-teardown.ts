@@ -20,10 +20,10 @@ import { lengthText } from "./length-text.ts";
 import { placeOnly } from "./places.ts";
 import { spoiltParts } from "./spoilt.ts";
 import type { TeardownAssessment, TeardownItem } from "./teardown.ts";
-import { spentBores } from "./work/bore-work.ts";
-import { spentJournals } from "./work/crank-work.ts";
-import { type Known, withoutIdleSettlements } from "./work/known.ts";
-import { workList } from "./work/work-list.ts";
+import { spentBores } from "./works/bore-work.ts";
+import { spentJournals } from "./works/crank-work.ts";
+import { type Known, withoutIdleSettlements } from "./works/known.ts";
+import { workList } from "./works/work-list.ts";
 
 const journals = ["main", "pin"] as const;
 

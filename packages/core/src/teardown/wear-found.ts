@@ -6,7 +6,7 @@ import { staying } from "./judging/limits.ts";
 import { decidingFigures } from "./judging/which-decide.ts";
 import { spoiltParts } from "./spoilt.ts";
 import type { TeardownAssessment, TeardownItem } from "./teardown.ts";
-import { wears } from "./work/known.ts";
+import { wears } from "./works/known.ts";
 
 export type MeasuredPlace = "bore" | "rings" | "bottom" | "top";
 

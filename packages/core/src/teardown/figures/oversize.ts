@@ -2,7 +2,7 @@
 
 import { type Length, length } from "../../quantity/index.ts";
 import type { LengthUnit } from "../../record/index.ts";
-import type { BarOffset, OversizeAnswer } from "../teardown.ts";
+import type { BarOffset, OversizeAnswer } from "../asked-for.ts";
 import { guardFactor } from "../conformity/index.ts";
 import { inSystem, reaches } from "./offered.ts";
 

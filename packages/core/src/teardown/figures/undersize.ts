@@ -2,7 +2,7 @@
 
 import { type Length, length } from "../../quantity/index.ts";
 import type { LengthUnit } from "../../record/index.ts";
-import type { Undersize } from "../teardown.ts";
+import type { Undersize } from "../asked-for.ts";
 import { inSystem, smallestOffered } from "./offered.ts";
 
 /** Taken off to clean the journal up where the shop says nothing: 0.05 mm or 0.002 in on the diameter (judgement). */

@@ -4,7 +4,7 @@ import { type Length, length } from "../../quantity/index.ts";
 import type { Engine } from "../../record/index.ts";
 import { mean } from "../../statistics/index.ts";
 import { alreadyBored } from "../figures/index.ts";
-import type { Oversize } from "../teardown.ts";
+import type { Oversize } from "../asked-for.ts";
 import { byLabel } from "./made.ts";
 import type { Reading } from "./readings.ts";
 import { isUnworn } from "./round-parts.ts";

@@ -3,7 +3,8 @@
 import { type Length, length } from "../../quantity/index.ts";
 import type { Engine } from "../../record/index.ts";
 import { bendOfRunout, chooseOversize, chooseUndersize, usualHoneStock } from "../figures/index.ts";
-import type { BarOffset, Oversize, TeardownItem, Undersize } from "../teardown.ts";
+import type { BarOffset, Oversize, Undersize } from "../asked-for.ts";
+import type { TeardownItem } from "../teardown.ts";
 import { byLabel } from "./made.ts";
 import { boredBefore, originalBore, standardBore } from "./original-bore.ts";
 import type { Reading } from "./readings.ts";

@@ -2,15 +2,13 @@
 
 import type { Engine, MeasuredPart } from "../../record/index.ts";
 import { deciding, isFresh, staying } from "../judging/limits.ts";
+import type { Oversize, Undersize, WorkLine } from "../asked-for.ts";
 import type {
   LimitVerdict,
-  Oversize,
   PartCount,
   TeardownConflict,
   TeardownFinding,
   TeardownItem,
-  Undersize,
-  WorkLine,
 } from "../teardown.ts";
 
 export interface Known {

@@ -1,7 +1,7 @@
 // Third question: crank, bearings and rods.
 
 import { quantityOf } from "../../record/index.ts";
-import type { Undersize } from "../teardown.ts";
+import type { Undersize } from "../asked-for.ts";
 import { figuresText } from "../judging/figure-text.ts";
 import { lengthText, rangeText } from "../length-text.ts";
 import { capsNumbered, heavyParts } from "./cautions.ts";

@@ -1,7 +1,7 @@
 // What follows from a teardown, in the order of asking: block, bore, crank, head. Measuring better comes before any work.
 
 import type { MeasuredPart } from "../../record/index.ts";
-import type { WorkCode, WorkLine } from "../teardown.ts";
+import type { WorkCode, WorkLine } from "../asked-for.ts";
 import { crackRepair } from "./block-work.ts";
 import { boreOversize, fileGaps, newPistons, reRing, sleeveOrReplace } from "./bore-work.ts";
 import { aircraftLimits } from "./cautions.ts";

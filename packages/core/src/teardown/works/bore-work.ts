@@ -4,7 +4,8 @@ import type { Length } from "../../quantity/index.ts";
 import { deciding } from "../judging/limits.ts";
 import { figuresText } from "../judging/figure-text.ts";
 import { lengthNumber, lengthText } from "../length-text.ts";
-import type { Oversize, OversizeAnswer, TeardownFinding, TeardownItem } from "../teardown.ts";
+import type { Oversize, OversizeAnswer } from "../asked-for.ts";
+import type { TeardownFinding, TeardownItem } from "../teardown.ts";
 import { airAndDust, hotTank } from "./cautions.ts";
 import {
   type Answer,
