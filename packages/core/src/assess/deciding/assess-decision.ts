@@ -17,7 +17,6 @@ import { damageOf } from "./damage.ts";
 import { type Deciding, gather, stillSpeaks } from "./deciding.ts";
 import { type DoubtsFound, doubtsOf } from "./doubts.ts";
 import { measureNow } from "./measure-now.ts";
-import { measuredNow } from "./measured-now.ts";
 import { horizonOf, moneyOf, ownershipOf } from "./money.ts";
 import { unmeasuredParts } from "./measured-not-seen.ts";
 import { nextActionOf } from "./next-action.ts";
@@ -58,7 +57,7 @@ export const assessDecision = (record: EngineRecord, choices: DecisionChoices): 
   const damage = damageOf(deciding).filter(
     ({ withNewShells }) => withNewShells === "open" || rings === undefined,
   );
-  const measured = measuredNow(deciding);
+  const { measured } = deciding;
   const input: DecisionInput = {
     rows: rows.map(({ row, text, restsOn, cylinder, times }) => ({
       id: row,

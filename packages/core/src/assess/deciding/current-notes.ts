@@ -2,7 +2,8 @@
 
 import { readNumber } from "../../quantity/index.ts";
 import type { Note, Work } from "../../record/index.ts";
-import { type Deciding, isCurrent } from "./deciding.ts";
+import { isCurrent } from "./current.ts";
+import type { Deciding } from "./deciding.ts";
 
 export type NoteKind = Note["what"];
 

@@ -5,7 +5,6 @@ import { type Spoilt, spoiltParts } from "../../teardown/index.ts";
 import type { Asked } from "./asked.ts";
 import { figureOf, newestOf } from "./current-notes.ts";
 import type { Deciding } from "./deciding.ts";
-import { measuredNow } from "./measured-now.ts";
 
 export interface Damage {
   /** As told to a mechanic, with where it comes from: `pin 2: scored (teardown 1, 2026-05-20)`. */
@@ -22,7 +21,7 @@ type Told = Pick<Damage, "first" | "withNewShells"> & Pick<Asked, "line" | "text
 
 /** A scored bore is a row itself. @source handbook/teardown.md 5; decision.md 2 has no row for shells or cracks */
 export const damageOf = (deciding: Deciding): readonly Damage[] => {
-  const assessment = measuredNow(deciding)?.assessment;
+  const assessment = deciding.measured?.assessment;
   const spoilt = assessment === undefined ? [] : spoiltParts(assessment);
   return [
     ...spoilt

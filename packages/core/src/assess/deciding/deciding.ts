@@ -1,12 +1,13 @@
 // What a decision is made from, gathered once: the tests that speak today, the years, and what is still true of the notes.
 
-import { dateOfDay, dayNumber } from "../../quantity/index.ts";
 import type { EngineRecord, Test } from "../../record/index.ts";
 import { assessTest } from "../assess-test.ts";
 import type { TestAssessment } from "../assessment.ts";
 import { type EngineFigures, figuresOf } from "../figures.ts";
 import type { Compared } from "../flags.ts";
 import type { DecisionChoices } from "./choices.ts";
+import { isCurrent } from "./current.ts";
+import { type MeasuredNow, measuredNow } from "./measured-now.ts";
 import { isVoid } from "../trust/trust.ts";
 import { isSellers } from "../trust/trust-rules.ts";
 import { valuesOf } from "../values/values.ts";
@@ -18,19 +19,14 @@ export interface Deciding {
   readonly history: HistoryAssessment;
   /** ISO. */
   readonly today: string;
+  /** What was measured on the engine apart and still holds. */
+  readonly measured?: MeasuredNow;
   /** The test whose trust is asked. */
   readonly main?: TestAssessment;
   /** The newest test of each kind that may speak: the one above, or another trusted one. */
   readonly dry?: TestAssessment;
   readonly leakDown?: TestAssessment;
 }
-
-/** Days that evidence stays true, unless work cured it. @source handbook/decision.md 2 (judgement: 12 months) */
-const year = 365;
-
-/** Whether something of that day is neither older than a year nor of the days to come. */
-export const isCurrent = (date: string, today: string): boolean =>
-  date >= dateOfDay(dayNumber(today) - year) && date <= today;
 
 /** Labels whose history began anew after that day, by work done until today. */
 export const renewedAfter = (
@@ -63,7 +59,11 @@ export const gather = (
     valuesOf(test, what) !== undefined && !isSellers(test) && !isVoid(record, test, { what, figures });
   const newest = known.findLast((test) => counts(test, "dry") || counts(test, "leak-down")) ?? known.at(-1);
   const main = chosen ?? newest;
-  const base = { record, figures, history: assessHistory(record), today };
+  const measured = measuredNow(record, today);
+  const base = {
+    ...{ record, figures, history: assessHistory(record), today },
+    ...(measured === undefined ? {} : { measured }),
+  };
   if (main === undefined) return base;
   const assessed = assessTest(record, main, options);
   const speaks = (what: Compared): TestAssessment | undefined => {

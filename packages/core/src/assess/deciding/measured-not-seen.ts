@@ -4,7 +4,7 @@ import type { MeasuredPart } from "../../record/index.ts";
 import { type MeasuredPlace, figureText, spoiltParts, stayingVerdict } from "../../teardown/index.ts";
 import { listed } from "../labels.ts";
 import type { Deciding } from "./deciding.ts";
-import { type MeasuredNow, measuredNow } from "./measured-now.ts";
+import type { MeasuredNow } from "./measured-now.ts";
 
 const names: Readonly<Partial<Record<MeasuredPlace, string>>> = {
   bore: "bores",
@@ -27,7 +27,7 @@ interface Left {
 
 /** One entry for what of them is not proved beyond or inside its limits; none where all of it is. */
 export const measuredNotSeen = (deciding: Deciding): readonly Left[] => {
-  const measured = measuredNow(deciding);
+  const { measured } = deciding;
   const told = (place: MeasuredPlace): boolean =>
     measured?.found.some((one) => one.place === place && (one.within === "yes" || one.beyond.length > 0)) ===
     true;
@@ -69,7 +69,7 @@ const whyOf = (
 
 /** Grooves are seen by the side clearance of a ring, bearings by their clearance or their journals. */
 export const unmeasuredParts = (deciding: Deciding): readonly ("ring grooves" | "bearings")[] => {
-  const measured = measuredNow(deciding);
+  const { measured } = deciding;
   const isGrooves = measured?.assessment.parts.some(
     ({ part, quantity, label }) => part === "ring" && quantity === "side clearance" && label === undefined,
   );

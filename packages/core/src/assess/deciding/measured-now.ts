@@ -1,6 +1,6 @@
 // What was measured on the engine apart and still holds: of the last year, and not of a part that was worked on since.
 
-import type { MeasuredPart, Measurement, Service, Work } from "../../record/index.ts";
+import type { EngineRecord, MeasuredPart, Measurement, Service, Work } from "../../record/index.ts";
 import {
   type TeardownAssessment,
   type TeardownFinding,
@@ -9,7 +9,7 @@ import {
   judgeTeardown,
   wearFound,
 } from "../../teardown/index.ts";
-import { type Deciding, isCurrent } from "./deciding.ts";
+import { isCurrent } from "./current.ts";
 
 /** Work that makes what was measured before it untrue (judgement): rings and bores, the bottom, the top. */
 const bottomWork: readonly Work[] = ["re-ring", "rebuild"];
@@ -33,12 +33,12 @@ export interface MeasuredNow {
   readonly found: readonly WearFound[];
 }
 
-type Known = Pick<Deciding, "record" | "today">;
-
 /** The newest teardown of which anything still holds. */
-export const measuredNow = ({ record, today }: Known): MeasuredNow | undefined => {
-  const { engine, services } = record;
-  const measurements = record.measurements.filter(
+export const measuredNow = (
+  { engine, services, measurements: all }: Pick<EngineRecord, "engine" | "services" | "measurements">,
+  today: string,
+): MeasuredNow | undefined => {
+  const measurements = all.filter(
     (one) =>
       isCurrent(one.date, today) &&
       !services.some((service) => service.date <= today && isCuredBy(one, service)),
@@ -53,10 +53,9 @@ export interface FoundNow {
   readonly findings: readonly TeardownFinding[];
 }
 
-export const findingsNow = (deciding: Known): FoundNow => {
-  const assessment = measuredNow(deciding)?.assessment;
-  if (assessment === undefined) return { teardown: 0, findings: [] };
-  const { teardown, items, findings } = assessment;
+export const findingsNow = (measured: MeasuredNow | undefined): FoundNow => {
+  if (measured === undefined) return { teardown: 0, findings: [] };
+  const { teardown, items, findings } = measured.assessment;
   return { teardown, findings: currentFindings(findings, [...items, ...findings]) };
 };
 

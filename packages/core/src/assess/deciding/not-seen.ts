@@ -83,7 +83,7 @@ export const notSeenOf = (deciding: Deciding, rows: readonly Row[]): readonly No
         !known.has(line) &&
         !asked.some((one) => one.line === line) &&
         !(line === "coolant" && engine.cooling === "air") &&
-        !(line === "sight" && findingsNow(deciding).findings.some(({ part }) => part === "bore")),
+        !(line === "sight" && findingsNow(deciding.measured).findings.some(({ part }) => part === "bore")),
     )
     .flatMap((line) => ofNotes(deciding, line));
   return [

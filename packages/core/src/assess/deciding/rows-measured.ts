@@ -11,7 +11,7 @@ import {
 } from "../../teardown/index.ts";
 import type { Deciding } from "./deciding.ts";
 import { listed } from "../labels.ts";
-import { cylinderMeasured, measuredNow } from "./measured-now.ts";
+import { cylinderMeasured } from "./measured-now.ts";
 import type { Row } from "./row.ts";
 
 interface Ids {
@@ -32,7 +32,7 @@ const rowOf: Readonly<Record<MeasuredPlace, Ids>> = {
 
 /** Parts beyond a limit a row each; where each one of a kind is inside, one row for all. What is too close to tell is none. */
 export const measuredRows = (deciding: Deciding): readonly Row[] => {
-  const measured = measuredNow(deciding);
+  const { measured } = deciding;
   if (measured === undefined) return [];
   const { teardown, to } = measured.assessment;
   const from = `teardown ${String(teardown)}, ${to}`;

@@ -33,7 +33,7 @@ const isOfBores = (what: NoteKind): what is OfBores => ofBores.some((one) => one
 
 /** @source handbook/decision.md 2 */
 export const sightRows = (deciding: Deciding): readonly Row[] => {
-  const onEngine = findingsNow(deciding);
+  const onEngine = findingsNow(deciding.measured);
   const rows = [
     ...found.flatMap(({ what, row, words, text }): readonly Row[] =>
       notesNow(deciding, what, onEngine)

@@ -3,6 +3,7 @@
 
 import { type Length, length } from "../../quantity/index.ts";
 import type { Engine, LengthUnit, LimitPair } from "../../record/index.ts";
+import { standardSize } from "../standard-size.ts";
 import { isFresh } from "./limits.ts";
 import type { Reading } from "./readings.ts";
 
@@ -62,8 +63,7 @@ interface Range {
 
 const rangeOf = (part: Journal, { clearances }: Pick<Engine, "clearances">): Range | undefined => {
   const own = clearances.filter((limit) => limit.part === part && limit.quantity === "diameter");
-  const fresh = own.find((limit) => limit.new !== undefined)?.new;
-  const [sound, high] = ends(fresh);
+  const [sound, high] = ends(standardSize(part, { clearances }));
   if (sound === undefined || high === undefined) return undefined;
   const wear = own.find((limit) => limit.wear?.low !== undefined)?.wear?.low;
   return { low: Math.min(wear ?? sound, sound), high, sound };

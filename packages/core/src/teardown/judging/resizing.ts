@@ -4,6 +4,7 @@ import { type Length, length } from "../../quantity/index.ts";
 import type { Engine } from "../../record/index.ts";
 import { bendOfRunout, chooseOversize, chooseUndersize, usualHoneStock } from "../figures/index.ts";
 import type { BarOffset, Oversize, Undersize } from "../asked-for.ts";
+import { standardSize } from "../standard-size.ts";
 import type { TeardownItem } from "../teardown.ts";
 import { byLabel } from "./made.ts";
 import { boredBefore, originalBore, standardBore } from "./original-bore.ts";
@@ -63,9 +64,7 @@ const wornBore = (label: string, largest: TeardownItem, readings: readonly Readi
 /** Undefined where no size is offered, or the standard range is not known. */
 export const undersizeFor = (part: "main" | "pin", { readings, engine }: Asked): Undersize | undefined => {
   const offered = engine.offered[part];
-  const standard = engine.clearances.find(
-    (limit) => limit.part === part && limit.quantity === "diameter" && limit.new !== undefined,
-  )?.new;
+  const standard = standardSize(part, engine);
   if (offered === undefined || standard?.low === undefined || standard.high === undefined) return undefined;
   const journals = [...byLabel(readings, part, "diameter")].map(([label, own]) => ({
     label,

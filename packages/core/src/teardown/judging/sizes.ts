@@ -1,9 +1,10 @@
 // The over- or undersize that a part has: its limits are those of the standard part, shifted by it.
 
 import { type Length, length } from "../../quantity/index.ts";
-import type { Engine, LimitPair } from "../../record/index.ts";
+import type { Engine } from "../../record/index.ts";
 import { median } from "../../statistics/index.ts";
 import { alreadyBored } from "../figures/index.ts";
+import { standardSize } from "../standard-size.ts";
 import type { TeardownItem } from "../teardown.ts";
 import type { GroundBefore } from "./ground-before.ts";
 import { isFresh } from "./limits.ts";
@@ -44,13 +45,9 @@ export const sizesOf =
 
 type Machined = "bore" | "piston" | "main" | "pin";
 
-const standardOf = (part: Machined, { clearances }: Pick<Engine, "clearances">): LimitPair | undefined =>
-  clearances.find((limit) => limit.part === part && limit.quantity === "diameter" && limit.new !== undefined)
-    ?.new;
-
 /** Undefined for standard too: nearer to that than to any size. */
 const machinedSize = (readings: readonly Reading[], part: Machined, engine: Engine): Length | undefined => {
-  const standard = standardOf(part, engine);
+  const standard = standardSize(part, engine);
   const [low, high] = [standard?.low ?? standard?.high, standard?.high ?? standard?.low];
   if (readings.length === 0 || low === undefined || high === undefined) return undefined;
   const value = median(readings.map(({ item }) => item.value));
@@ -72,7 +69,7 @@ const boredSize = (
   );
   const own = unworn.filter(({ item }) => item.label === label);
   const used = own.length > 0 ? own : unworn;
-  const low = standardOf("bore", engine)?.low ?? engine.geometry.bore;
+  const low = standardSize("bore", engine)?.low ?? engine.geometry.bore;
   const offered = engine.offered.bore;
   if (used.length === 0 || low === undefined || offered === undefined) return undefined;
   return alreadyBored(length(median(used.map(({ item }) => item.value))), low, offered.sizes);

@@ -4,6 +4,7 @@ import { quantityOf } from "../../record/index.ts";
 import type { Undersize } from "../asked-for.ts";
 import { figuresText } from "../judging/figure-text.ts";
 import { lengthText, rangeText } from "../length-text.ts";
+import { standardSize } from "../standard-size.ts";
 import { capsNumbered, heavyParts } from "./cautions.ts";
 import {
   type Answer,
@@ -61,11 +62,10 @@ const grindText = (part: Journal, known: Known): string => {
 };
 
 /** What is not known of the size to grind to, and how it gets known. */
-const missingText = (part: Journal, { id, offered, clearances }: Known["engine"]): string => {
+const missingText = (part: Journal, engine: Known["engine"]): string => {
+  const { id, offered } = engine;
   if (offered[part] === undefined) return `sizes offered: sealtrend engine set ${id} limits.offered.${part}`;
-  const fresh = clearances.find(
-    (limit) => limit.part === part && limit.quantity === "diameter" && limit.new !== undefined,
-  )?.new;
+  const fresh = standardSize(part, engine);
   return fresh?.low === undefined || fresh.high === undefined
     ? `size when new: sealtrend engine set ${id} limits.${part}.diameter.new`
     : `which size: measure the ${part}s, the smallest decides`;
