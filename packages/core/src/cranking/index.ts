@@ -66,10 +66,12 @@ export {
   type CalibratedLossFree,
   type CalibrationOutcome,
   type CalibrationReading,
+  type TwoSpeedsRefusal,
 } from "./speed/two-speeds.ts";
 export {
   commonSpeedDoubt,
   correctSpeed,
+  pressureAtSpeed,
   speedCorrectedUncertainty,
   speedRatioUncertainty,
   type LeakEvidence,

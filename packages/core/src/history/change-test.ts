@@ -35,7 +35,11 @@ export const changeTest = (
   const value = (row: number, i: number): number => at(values, row * cylinders + i);
   const counts: number[] = [];
   const changes = Array.from({ length: cylinders }, (_, i) => {
-    const before = rows.earlier.map((row) => value(row, i)).filter((y) => !Number.isNaN(y));
+    const before: number[] = [];
+    for (const row of rows.earlier) {
+      const y = value(row, i);
+      if (!Number.isNaN(y)) before.push(y);
+    }
     const now = value(rows.now, i);
     if (Number.isNaN(now) || before.length === 0) return undefined;
     counts.push(before.length);

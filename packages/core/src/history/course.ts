@@ -5,10 +5,11 @@ import type { EngineWide } from "./engine-wide.ts";
 import type { Direction } from "./change-test.ts";
 import type { Shape } from "./step-or-line.ts";
 
+/** What a cylinder did over the years. `steady` has to be shown: it is never what is left over. */
 export type Course = "steady" | "falling" | "rising" | "stepped-down" | "stepped-up" | "too-short-to-tell";
 
 export type AlarmRule =
-  /** The last reading taken held nothing. */
+  /** The last reading taken held nothing, of two or more. */
   | "no-compression"
   /** Flagged by two tests running against the same earlier ones, at the start of the epoch (L.2). */
   | "early-change"

@@ -10,29 +10,41 @@ export interface EarlyChange {
   readonly change: number;
 }
 
-export interface EpochChanges {
-  /** By cylinder; undefined where it was not read in the last test or never before. */
-  readonly last: readonly (Change | undefined)[];
-  readonly early: readonly (EarlyChange | undefined)[];
-}
-
-/** Early change: flagged at test t and again at test t+1 against the same earlier tests 1 ... t-1, for t = 2 and 3 only.
+/** Early change: flagged at test t and again at test t+1 against the same earlier tests 1 ... t-1, for t = 2 and 3 only. By
+ *  cylinder.
  *  @param rows - rows of the tests of the epoch, in order  @param cell - s0^2  @source handbook/statistics.md L.2 */
-export const changesOf = (cleared: Cleared, rows: readonly number[], cell: number): EpochChanges => {
-  const run = (now: number, earlier: number, direction: Direction): readonly (Change | undefined)[] =>
-    changeTest(cleared, { now: at(rows, now), earlier: rows.slice(0, earlier) }, { cell, direction });
+export const earlyChanges = (
+  cleared: Cleared,
+  rows: readonly number[],
+  cell: number,
+): readonly (EarlyChange | undefined)[] => {
   const early = new Array<EarlyChange | undefined>(cleared.cylinders).fill(undefined);
   for (const direction of ["up", "down"] as const)
     for (const second of [2, 1]) {
       if (second + 1 >= rows.length) continue;
-      const first = run(second, second, direction);
-      const again = run(second + 1, second, direction);
+      const earlier = rows.slice(0, second);
+      const run = (now: number): readonly (Change | undefined)[] =>
+        changeTest(cleared, { now: at(rows, now), earlier }, { cell, direction });
+      const first = run(second);
+      // few engines have a flag so soon, and without one the next test cannot repeat it
+      if (!first.some((one) => one?.flagged === true)) continue;
+      const again = run(second + 1);
       first.forEach((one, i) => {
         const two = again[i];
         if (one?.flagged === true && two?.flagged === true)
           early[i] = { direction, row: at(rows, second), change: (one.change + two.change) / 2 };
       });
     }
-  const last = rows.length < 2 ? [] : run(rows.length - 1, rows.length - 1, "down");
-  return { last: early.map((_, i) => last[i]), early };
+  return early;
+};
+
+/** The last test against all before it. By cylinder; undefined where it was not read in the last test or never before. */
+export const lastChanges = (
+  cleared: Cleared,
+  rows: readonly number[],
+  cell: number,
+): readonly (Change | undefined)[] => {
+  const now = rows.at(-1);
+  if (now === undefined || rows.length < 2) return [];
+  return changeTest(cleared, { now, earlier: rows.slice(0, -1) }, { cell, direction: "down" });
 };

@@ -1,11 +1,10 @@
 // What the engine as a whole did: the only place where wear of all cylinders alike can be seen.
 
-import { studentCdf, studentQuantile, varianceOfMedian } from "../statistics/index.ts";
-import { at } from "./at.ts";
+import { studentCdf, studentQuantile } from "../statistics/index.ts";
+import { covarianceRows } from "./covariance.ts";
 import { generalisedLine } from "./generalised-line.ts";
-import { type MergedTest, scaleOf } from "./merge-tests.ts";
-import { cellVariance, type Noise } from "./noise.ts";
-import { meanRepeats } from "./reading-table.ts";
+import type { MergedTest } from "./merge-tests.ts";
+import type { Noise } from "./noise.ts";
 import { distinctPlaces } from "./series.ts";
 
 export type EngineWideWord = "falling" | "rising" | "no-change-shown" | "too-short-to-tell";
@@ -39,38 +38,6 @@ export interface EngineWide {
   readonly trend?: EngineWideSlope;
 }
 
-/** V_st = sg^2 [same gauge] + [s=t](sc^2 + s0_t^2 v_(n_t) + u_t^2) + sum_q (g_qs u_q)(g_qt u_q). A gauge not known is
- *  one of its own; a gauge linked to another is the same.  @source handbook/statistics.md L.7 */
-export const covarianceOf = (tests: readonly MergedTest[], noise: Noise): Float64Array => {
-  const n = tests.length;
-  const covariance = new Float64Array(n * n);
-  tests.forEach((one, s) => {
-    tests.forEach((other, t) => {
-      const sameGauge = s === t || isSameGauge(one, other);
-      covariance[s * n + t] = (sameGauge ? noise.gauge ** 2 : 0) + sharedPart(one, other);
-    });
-    covariance[s * n + s] = at(covariance, s * n + s) + ownPart(one, noise);
-  });
-  return covariance;
-};
-
-const isSameGauge = (one: MergedTest, other: MergedTest): boolean => {
-  const scale = scaleOf(one);
-  return scale !== undefined && scale === scaleOf(other);
-};
-
-const sharedPart = (one: MergedTest, other: MergedTest): number =>
-  Object.entries(one.sharedUncertainty ?? {}).reduce(
-    (sum, [name, value]) => sum + value * (other.sharedUncertainty?.[name] ?? 0),
-    0,
-  );
-
-const ownPart = (test: MergedTest, noise: Noise): number => {
-  const read = test.cells.filter((cell) => cell.kind === "read").length;
-  const middle = cellVariance(noise, meanRepeats([test])) * varianceOfMedian(read);
-  return noise.common ** 2 + middle + test.correctionUncertainty ** 2;
-};
-
 /** The line through the test effects; words from four tests, at one-sided 5 %.
  *  @param x - place on the axis, and `effects` a_t, of each of the tests */
 export const engineWide = (
@@ -83,7 +50,7 @@ export const engineWide = (
   noise: Noise,
 ): EngineWide => {
   const count = tests.length;
-  const line = count < 2 ? undefined : generalisedLine(x, effects, covarianceOf(tests, noise));
+  const line = count < 2 ? undefined : generalisedLine(x, effects, tests.map(covarianceRows(noise)));
   if (line === undefined) return { word: "too-short-to-tell", since, count };
   const { slope, standardError, misfit } = line;
   if (count === 2 || distinctPlaces(x, 0.02) < 3)

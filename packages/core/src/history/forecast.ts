@@ -105,6 +105,8 @@ const firstBelow = (height: (x: number) => number, from: number, end: number): n
   let [above, below] = [from, end];
   for (let round = 0; round < 100; round += 1) {
     const half = (above + below) / 2;
+    // no number lies between the two
+    if (half === above || half === below) break;
     if (height(half) > 0) above = half;
     else below = half;
   }

@@ -1,4 +1,5 @@
 export { analyseHistory } from "./analyse-history.ts";
+export { coursesOf, type Courses, type CylinderCourse } from "./courses.ts";
 export type {
   HistoryAxis,
   HistoryCell,

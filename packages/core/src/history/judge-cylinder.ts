@@ -4,24 +4,37 @@ import { studentCdf } from "../statistics/index.ts";
 import { alarmChance } from "./alarm-rule.ts";
 import { at } from "./at.ts";
 import type { Change } from "./change-test.ts";
-import { courseOf, courseOfSingle, shareOfSteady, type AlarmRule } from "./course.ts";
+import { courseOf, courseOfSingle, shareOfSteady, type AlarmRule, type CourseWord } from "./course.ts";
 import type { EarlyChange } from "./early-change.ts";
 import type { EngineWide } from "./engine-wide.ts";
 import type { PooledVariance } from "./pooled-variance.ts";
 import type { CylinderHistory } from "./result.ts";
-import { distinctPlaces, lineThrough, type Series } from "./series.ts";
-import { leastLossShown, lossBound, ownScatterSlope, pooledSlope, robustSlope } from "./slope-test.ts";
+import { distinctPlaces, lineThrough, type Line, type Series } from "./series.ts";
+import {
+  leastLossShown,
+  lossBound,
+  ownScatterSlope,
+  pooledSlope,
+  robustSlope,
+  type SlopeTest,
+} from "./slope-test.ts";
 import { stepOrLine } from "./step-or-line.ts";
-import { twoBelowBaseline, type StepScale } from "./two-below-baseline.ts";
+import { twoBelowBaseline, type BaselineTest, type StepScale } from "./two-below-baseline.ts";
 
 /** What the engine shares among its cylinders. */
 export interface Shared {
   readonly pooled: PooledVariance;
   readonly scale: StepScale;
-  readonly common: EngineWide;
+  /** Asked for by engines of one and of two cylinders only. */
+  readonly wide: () => Wide;
   readonly perYear: number | undefined;
   readonly cylinders: number;
-  /** From the first test to the last that the engine-wide channel uses, in the unit of slopes. */
+}
+
+/** The engine-wide channel. */
+export interface Wide {
+  readonly common: EngineWide;
+  /** From the first test to the last that it uses, in the unit of slopes. */
   readonly span: number;
 }
 
@@ -33,6 +46,8 @@ export interface Own {
   /** Its last reading taken in the epoch, and whether it held in any. */
   readonly lastTaken: "read" | "no-compression" | "none";
   readonly held: "some" | "none";
+  /** In how many tests of it. */
+  readonly taken: "one-at-most" | "several";
 }
 
 export type Judgement = Omit<
@@ -49,45 +64,51 @@ export type Judgement = Omit<
   | "stays"
 >;
 
+/** The word for one cylinder, and all that it rests on. */
+export interface JudgedCourse extends CourseWord {
+  readonly alarms: readonly AlarmRule[];
+  /** From four contrasts on. */
+  readonly twoBelow: BaselineTest | undefined;
+  /** From four contrasts at three places on. */
+  readonly slopes:
+    { readonly line: Line; readonly ownScatter: SlopeTest; readonly lossBound: number } | undefined;
+  /** Of one alarmed by its contrasts. */
+  readonly shape: Judgement["shape"];
+}
+
 /** The tests from four contrasts at three places on, the alarm at four places, the word.
  *  @source handbook/statistics.md C.8, L.4, L.5, L.9 */
-export const judgeCylinder = (own: Own, shared: Shared): Judgement => {
-  const { series, change, early } = own;
-  const { pooled, scale, common } = shared;
+export const judgeCourse = (own: Omit<Own, "change">, shared: Shared): JudgedCourse => {
+  const { series, early } = own;
+  const { pooled, scale } = shared;
   const count = series.contrasts.length;
   const judged = count >= 4;
   const line = judged && distinctPlaces(series.x, 0.02) >= 3 ? lineThrough(series) : undefined;
   const slopes =
     line === undefined
-      ? {}
-      : {
-          theilSen: robustSlope(series),
-          pooled: pooledSlope(line, pooled),
-          ownScatter: ownScatterSlope(line, pooled),
-          lossBound: lossBound(line, pooled),
-          leastLossShown: leastLossShown(line, pooled),
-        };
-  const tests = { ...slopes, ...(judged ? { twoBelow: twoBelowBaseline(series, scale) } : {}) };
+      ? undefined
+      : { line, ownScatter: ownScatterSlope(line, pooled), lossBound: lossBound(line, pooled) };
+  const twoBelow = judged ? twoBelowBaseline(series, scale) : undefined;
   const compared = count === 0 ? 1 : at(series.others, count - 1) + 1;
   const atFourPlaces = distinctPlaces(series.x, 0.02) >= 4;
+  const ownScatter = slopes?.ownScatter;
   const alarms = alarmsOf(own, shared, {
-    twoBelow: distinctPlaces(series.x, 0) >= 4 ? tests.twoBelow?.p : undefined,
-    slope: atFourPlaces ? tests.ownScatter?.p : undefined,
+    twoBelow: distinctPlaces(series.x, 0) >= 4 ? twoBelow?.p : undefined,
+    slope: atFourPlaces ? ownScatter?.p : undefined,
     compared,
   });
   const ruled = alarms.includes("two-below-baseline") || alarms.includes("slope");
   const shape = ruled ? placed(series, scale) : undefined;
-  const { ownScatter } = tests;
   const share =
-    tests.lossBound === undefined
+    slopes === undefined
       ? undefined
-      : shareOfSteady(tests.lossBound, {
+      : shareOfSteady(slopes.lossBound, {
           perYear: shared.perYear,
           span: at(series.x, count - 1) - at(series.x, 0),
         });
   const word =
     shared.cylinders === 1 && own.lastTaken !== "no-compression"
-      ? courseOfSingle(common, shareOfEngine(shared))
+      ? courseOfSingle(shared.wide().common, shareOfEngine(shared))
       : courseOf({
           alarms,
           heldBefore: own.held === "some",
@@ -99,19 +120,43 @@ export const judgeCylinder = (own: Own, shared: Shared): Judgement => {
           compared,
           ...(share === undefined ? {} : { boundShare: share }),
         });
+  return { ...word, alarms, twoBelow, slopes, shape };
+};
+
+/** The same with all else that is told of a cylinder. */
+export const judgeCylinder = (own: Own, shared: Shared): Judgement => {
+  const { series, change, early } = own;
+  const { pooled, scale } = shared;
+  const { course, leaning, alarms, twoBelow, slopes, shape } = judgeCourse(own, shared);
+  const count = series.contrasts.length;
   return {
-    ...word,
-    mirrored:
-      shared.cylinders !== 2 ? "no" : common.count >= 4 && common.word !== "rising" ? "named" : "either",
+    course,
+    ...(leaning === undefined ? {} : { leaning }),
+    mirrored: mirroredOf(shared),
     alarms,
     count,
-    ...tests,
+    ...(slopes === undefined
+      ? {}
+      : {
+          theilSen: robustSlope(series),
+          pooled: pooledSlope(slopes.line, pooled),
+          ownScatter: slopes.ownScatter,
+          lossBound: slopes.lossBound,
+          leastLossShown: leastLossShown(slopes.line, pooled),
+        }),
+    ...(twoBelow === undefined ? {} : { twoBelow }),
     ...(change === undefined ? {} : { change }),
     ...(early === undefined
       ? {}
       : { early: { direction: early.direction, test: early.test, change: early.change } }),
-    ...shaped(word.course === "rising" && judged ? placedRise(series, scale) : shape),
+    ...shaped(course === "rising" && count >= 4 ? placedRise(series, scale) : shape),
   };
+};
+
+const mirroredOf = ({ cylinders, wide }: Shared): CylinderHistory["mirrored"] => {
+  if (cylinders !== 2) return "no";
+  const { common } = wide();
+  return common.count >= 4 && common.word !== "rising" ? "named" : "either";
 };
 
 const shaped = (shape: Judgement["shape"]): Pick<Judgement, "shape"> =>
@@ -125,16 +170,17 @@ const placedRise = (series: Series, scale: StepScale): Judgement["shape"] => {
 };
 
 const alarmsOf = (
-  { early, lastTaken }: Own,
-  { cylinders, common }: Shared,
+  { early, lastTaken, taken }: Pick<Own, "early" | "lastTaken" | "taken">,
+  { cylinders, wide }: Shared,
   p: { readonly twoBelow: number | undefined; readonly slope: number | undefined; readonly compared: number },
 ): readonly AlarmRule[] => {
   const raised: readonly (readonly [AlarmRule, boolean])[] = [
-    ["no-compression", lastTaken === "no-compression"],
+    // one test is no history
+    ["no-compression", lastTaken === "no-compression" && taken === "several"],
     ["early-change", early?.direction === "down"],
     ["two-below-baseline", p.twoBelow !== undefined && p.twoBelow < alarmChance.lastTwo / p.compared],
     ["slope", p.slope !== undefined && p.slope < alarmChance.slope / p.compared],
-    ["engine-wide", cylinders === 1 && common.word === "falling"],
+    ["engine-wide", cylinders === 1 && wide().common.word === "falling"],
   ];
   return raised.flatMap(([rule, isRaised]) => (isRaised ? [rule] : []));
 };
@@ -146,7 +192,8 @@ const placed = (series: Series, scale: StepScale): NonNullable<Judgement["shape"
   return { ...found, firstAfter: at(series.tests, found.before), seenIn };
 };
 
-const shareOfEngine = ({ common, perYear, span }: Shared): number | undefined => {
+const shareOfEngine = ({ wide, perYear }: Shared): number | undefined => {
+  const { common, span } = wide();
   const bound = common.trend?.lossBound;
   return bound === undefined ? undefined : shareOfSteady(bound, { perYear, span });
 };

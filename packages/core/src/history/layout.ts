@@ -30,7 +30,8 @@ export const layOut = (input: HistoryInput): Layout => {
   const { labels, axis, kind } = input;
   const { tests, services } = mergeTests(input.tests, input.services);
   const works = worksOf(services);
-  const columns = epochsOf(works, { cylinders: labels.length, tests: tests.length });
+  const epochs = epochsOf(works, { cylinders: labels.length, tests: tests.length });
+  const columns = epochs.flat();
   const slopePer = axis.kind === "meter" ? 1000 : 1;
   const x = tests.map((test) => test.x / slopePer);
   const rows = placesOf(
@@ -43,8 +44,8 @@ export const layOut = (input: HistoryInput): Layout => {
     noise: noiseOf[kind],
     tests,
     works,
-    columns: columns.flat(),
-    current: columns.map((own) => columns.flat().indexOf(at(own, own.length - 1))),
+    columns,
+    current: epochs.map((own) => columns.indexOf(at(own, own.length - 1))),
     rows,
     x,
     slopePer,

@@ -23,8 +23,9 @@ export const mergeTests = (
   const places = [0];
   tests.forEach((test, index) => {
     const last = merged.at(-1);
-    const worked = services.some((service) => service.afterTests === index);
-    if (last !== undefined && !worked && isSameTest(last, test)) merged[merged.length - 1] = join(last, test);
+    const isWorked = services.some((service) => service.afterTests === index);
+    if (last !== undefined && !isWorked && isSameTest(last, test))
+      merged[merged.length - 1] = join(last, test);
     else merged.push(alone(test));
     places.push(merged.length);
   });
@@ -34,7 +35,21 @@ export const mergeTests = (
 const isSameTest = (one: MergedTest, other: HistoryTest): boolean =>
   one.use === other.use && (one.x === other.x || one.years === other.years);
 
-const alone = ({ id, ...test }: HistoryTest): MergedTest => ({ ...test, ids: [id] });
+/** Named part by part: what is left beside the id would have to be found out anew for every test. */
+const alone = (test: HistoryTest): MergedTest => {
+  const { id, x, years, use, correctionUncertainty, cells, gauge, countsAs, sharedUncertainty } = test;
+  return {
+    ids: [id],
+    x,
+    years,
+    use,
+    correctionUncertainty,
+    cells,
+    ...(gauge === undefined ? {} : { gauge }),
+    ...(countsAs === undefined ? {} : { countsAs }),
+    ...(sharedUncertainty === undefined ? {} : { sharedUncertainty }),
+  };
+};
 
 /** The gauge whose readings a test holds, or counts as; undefined where it is not known. */
 export const scaleOf = ({ gauge, countsAs }: Pick<HistoryTest, "gauge" | "countsAs">): string | undefined =>

@@ -38,7 +38,7 @@ export const readingTable = (
 };
 
 /** Mean number of readings behind a cell, over some tests; 1 where nothing was read. */
-export const meanRepeats = (tests: readonly MergedTest[]): number => {
+export const meanRepeats = (tests: readonly Pick<MergedTest, "cells">[]): number => {
   let cells = 0;
   let readings = 0;
   for (const test of tests)

@@ -33,20 +33,28 @@ export const plainContrasts = (table: ReadingTable): Float64Array =>
 /** The contrasts that one column has, in order of the tests.
  *  @param x - place on the axis of every merged test */
 export const seriesOf = (
-  { rows, columns }: RelativeChannel,
+  channel: RelativeChannel,
   contrasts: Float64Array,
   { column, x }: { readonly column: number; readonly x: readonly number[] },
-): Series => {
+): Series => eachSeries(channel, contrasts, x)(column);
+
+/** The same for any column by place: what the columns share is counted once. */
+export const eachSeries = (
+  { rows, columns }: RelativeChannel,
+  contrasts: Float64Array,
+  x: readonly number[],
+): ((column: number) => Series) => {
   const width = columns.length;
   const present = rows.map((_, r) => countOf(contrasts.subarray(r * width, (r + 1) * width)));
-  const own = rows.map((_, r) => at(contrasts, r * width + column));
-  const read = placesOf(own, (contrast) => !Number.isNaN(contrast));
-  const tests = read.map((r) => at(rows, r));
-  return {
-    tests,
-    x: tests.map((row) => at(x, row)),
-    contrasts: read.map((r) => at(own, r)),
-    others: read.map((r) => at(present, r) - 1),
+  return (column) => {
+    const read = placesOf(rows, (_, r) => !Number.isNaN(at(contrasts, r * width + column)));
+    const tests = read.map((r) => at(rows, r));
+    return {
+      tests,
+      x: tests.map((row) => at(x, row)),
+      contrasts: read.map((r) => at(contrasts, r * width + column)),
+      others: read.map((r) => at(present, r) - 1),
+    };
   };
 };
 

@@ -14,6 +14,8 @@ import type { RobustSlope, SlopeTest } from "./slope-test.ts";
 import type { StepOrLine } from "./step-or-line.ts";
 import type { BaselineTest } from "./two-below-baseline.ts";
 
+/** What the tests of an engine say over the years: slopes, contrasts and effects in ln units, a year or 1000 units of
+ *  the meter. */
 export interface HistoryResult {
   readonly axis: HistoryAxis & {
     /** What one unit of slope counts in: 1 year, or 1000 units of the meter. */
@@ -50,6 +52,7 @@ export interface HistoryTestUsed {
   readonly countsAs?: string;
 }
 
+/** What changed at a piece of work: the cylinders it touched, before and after. */
 export interface ServiceResult {
   /** Place of the first test after it; the number of tests where none followed. */
   readonly before: number;
@@ -65,6 +68,7 @@ export interface ServiceResult {
  *  falling one may be named; `either`: one has lost or the other has gained. `no`: not two cylinders. */
 export type Mirrored = "no" | "named" | "either";
 
+/** One cylinder over the years, against its fellows: contrasts and slopes in ln units, its course and the alarms. */
 export interface CylinderHistory {
   readonly label: string;
   readonly course: Course;

@@ -23,8 +23,16 @@ export interface Line {
   readonly sse: number;
 }
 
-/** Least squares; undefined where the tests do not lie at two places or more. */
-export const lineThrough = ({ x, contrasts }: Series): Line | undefined => {
+/** Least squares; undefined where the tests do not lie at two places or more. Pooling, slopes and forecast ask for the line
+ *  of the same series, so it is kept with it. */
+export const lineThrough = (series: Series): Line | undefined => {
+  if (!lines.has(series)) lines.set(series, fitted(series));
+  return lines.get(series);
+};
+
+const lines = new WeakMap<Series, Line | undefined>();
+
+const fitted = ({ x, contrasts }: Series): Line | undefined => {
   if (x.length < 2 || x.every((place) => place === x[0])) return undefined;
   const { slope, meanX, meanY, sxx, sse } = leastSquares(x, contrasts);
   return { count: x.length, slope, meanX, meanY, sxx, sse };
@@ -53,5 +61,13 @@ export const distinctPlaces = (x: readonly number[], share: number): number => {
 };
 
 /** Places of the entries that answer yes. */
-export const placesOf = <T>(list: readonly T[], counts: (entry: T) => boolean): readonly number[] =>
-  list.flatMap((entry, place) => (counts(entry) ? [place] : []));
+export const placesOf = <T>(
+  list: readonly T[],
+  counts: (entry: T, place: number) => boolean,
+): readonly number[] => {
+  const places: number[] = [];
+  list.forEach((entry, place) => {
+    if (counts(entry, place)) places.push(place);
+  });
+  return places;
+};

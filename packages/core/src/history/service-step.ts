@@ -2,7 +2,7 @@
 
 import { median, studentCdf, studentQuantile, varianceOfMedian } from "../statistics/index.ts";
 import { at } from "./at.ts";
-import { covarianceOf } from "./engine-wide.ts";
+import { covarianceRows } from "./covariance.ts";
 import type { Work } from "./epochs.ts";
 import { generalisedLine } from "./generalised-line.ts";
 import { medianPolish } from "./median-polish.ts";
@@ -109,7 +109,7 @@ export const wholeEngineStep = ({ tests, before, after, noise }: Surroundings): 
     median(cells.flatMap((cell) => (cell.kind === "read" ? [cell.ln] : []))),
   );
   const sides = rows.map((_, r) => (r < counts.before ? 0 : 1));
-  const line = rows.length < 2 ? undefined : generalisedLine(sides, levels, covarianceOf(used, noise));
+  const line = rows.length < 2 ? undefined : generalisedLine(sides, levels, used.map(covarianceRows(noise)));
   if (line === undefined) return { ...counts, verdict: "cannot-tell" };
   return { ...counts, ...judged(line.slope, line.standardError, { df: Infinity, level: 0.05 }) };
 };

@@ -4,7 +4,7 @@ import { at } from "./at.ts";
 import { looContrasts } from "./contrasts.ts";
 import type { Layout } from "./layout.ts";
 import { readingTable } from "./reading-table.ts";
-import { plainContrasts } from "./relative-channel.ts";
+import { plainContrasts, type RelativeChannel } from "./relative-channel.ts";
 import { placesOf } from "./series.ts";
 
 export interface Shown {
@@ -13,10 +13,13 @@ export interface Shown {
   readonly ratios: readonly (readonly (number | undefined)[])[];
 }
 
-/** @param levels - c of every column, from the tests that count */
-export const shownContrasts = ({ tests, columns, labels }: Layout, levels: Float64Array): Shown => {
+/** @param channel - of the tests that count  @param plain - their plain contrasts */
+export const shownContrasts = (
+  { tests, columns, labels }: Layout,
+  channel: RelativeChannel,
+  plain: Float64Array,
+): Shown => {
   const rows = placesOf(tests, (test) => test.use !== "set-aside");
-  const table = readingTable(tests, rows, columns);
   const spread = (values: Float64Array): readonly (readonly (number | undefined)[])[] => {
     const shown = labels.map(() => new Array<number | undefined>(tests.length).fill(undefined));
     rows.forEach((row, r) => {
@@ -27,5 +30,12 @@ export const shownContrasts = ({ tests, columns, labels }: Layout, levels: Float
     });
     return shown;
   };
-  return { contrasts: spread(looContrasts(table, levels)), ratios: spread(plainContrasts(table)) };
+  // every test that counts is shown: where they are as many, they are the same
+  if (rows.length === channel.rows.length)
+    return { contrasts: spread(channel.contrasts), ratios: spread(plain) };
+  const table = readingTable(tests, rows, columns);
+  return {
+    contrasts: spread(looContrasts(table, channel.polish.levels)),
+    ratios: spread(plainContrasts(table)),
+  };
 };

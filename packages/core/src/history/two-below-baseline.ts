@@ -17,9 +17,10 @@ export interface StepScale {
 
 /** s^2 = (nu0 s0^2 (1+v) + nuD sd^2) / (nu0 + nuD), nuD = half the number of differences, over all cylinders (C.4, L.4). */
 export const stepScale = (series: readonly Series[], { assumed }: PooledVariance): StepScale => {
-  const differences = series.flatMap(({ contrasts }) =>
-    contrasts.slice(1).map((r, k) => Math.abs(r - at(contrasts, k))),
-  );
+  const differences: number[] = [];
+  for (const { contrasts } of series)
+    for (let k = 1; k < contrasts.length; k += 1)
+      differences.push(Math.abs(at(contrasts, k) - at(contrasts, k - 1)));
   if (differences.length === 0) return { variance: assumed, df: priorDegrees };
   const measured = (1.4826 * median(differences)) / Math.SQRT2;
   const weight = differences.length / 2;

@@ -4,12 +4,11 @@
 import { studentQuantile } from "../statistics/index.ts";
 import { at } from "./at.ts";
 import { chanceBeyond } from "./chance-of-alarm.ts";
-import { covarianceOf } from "./engine-wide.ts";
-import { generalisedLine } from "./generalised-line.ts";
+import { covarianceRows } from "./covariance.ts";
+import { type DependentPlaces, dependentPlaces } from "./generalised-line.ts";
 import type { HistoryInput } from "./input.ts";
 import { layOut, wholeRows } from "./layout.ts";
 import type { MergedTest } from "./merge-tests.ts";
-import type { Noise } from "./noise.ts";
 import { distinctPlaces } from "./series.ts";
 import { type LossPlan, type LossShown, mostTests, wantedChance } from "./tests-until-shown.ts";
 
@@ -35,10 +34,17 @@ export const wholeTestsUntilShown = (input: HistoryInput, plan: WholeLossPlan): 
   const made = wholeRows(layout).map((row) => at(layout.tests, row));
   const last = made.at(-1);
   if (last === undefined) return undefined;
+  const rowOf = covarianceRows(layout.noise);
+  const x: number[] = [];
+  const places = dependentPlaces();
+  const add = (test: MergedTest): void => {
+    x.push(test.years);
+    places.add(test.years, rowOf(test));
+  };
+  for (const test of made) add(test);
   for (let tests = 1; tests <= mostTests; tests += 1) {
-    const further = Array.from({ length: tests }, (_, k) => likeLast(last, (k + 1) * spacing, repeats));
-    const all = [...made, ...further];
-    if (all.length >= 4 && chanceOfFalling(all, { ...plan, noise: layout.noise, last }) >= wantedChance)
+    add(likeLast(last, tests * spacing, repeats));
+    if (x.length >= 4 && chanceOfFalling(x, places, { ...plan, last }) >= wantedChance)
       return { tests, years: tests * spacing };
   }
   return undefined;
@@ -53,14 +59,13 @@ const likeLast = (last: MergedTest, later: number, repeats: number): MergedTest 
 /** P(t < -t(.95; df)) with t = b/(se sqrt phi), df = 8 + T - 2: b about the slope of the loss, phi about
  *  (8 + phi0 (T - 2) + Q)/df, where Q is what the loss leaves beside its line. */
 const chanceOfFalling = (
-  tests: readonly MergedTest[],
-  plan: WholeLossPlan & { readonly noise: Noise; readonly last: MergedTest },
+  x: readonly number[],
+  places: DependentPlaces,
+  { loss, began, last, phi = 1 }: WholeLossPlan & { readonly last: MergedTest },
 ): number => {
-  const { loss, began, noise, last, phi = 1 } = plan;
-  const x = tests.map(({ years }) => years);
   const onset = began === "first-test" ? at(x, 0) : last.years;
   const lost = x.map((years) => -loss * Math.max(0, years - onset));
-  const line = distinctPlaces(x, 0.02) < 3 ? undefined : generalisedLine(x, lost, covarianceOf(tests, noise));
+  const line = distinctPlaces(x, 0.02) < 3 ? undefined : places.lineThrough(lost);
   if (line === undefined) return 0;
   const df = 8 + x.length - 2;
   const misfit = (8 + phi * (x.length - 2) + line.misfit) / df;

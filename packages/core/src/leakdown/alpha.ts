@@ -4,12 +4,13 @@ import {
   type AbsolutePressure,
   type GaugePressure,
   type Temperature,
-  absolutePressure,
+  aboveVacuum,
   gaugePressure,
 } from "../quantity/index.ts";
 import { type FlowModel, isentropicFlow } from "./flow-model.ts";
 import { type Warmth, noWarmth } from "./warmth.ts";
 
+/** One reading of a leak-down tester: both dials, the air of the place, and what is known of its temperatures. */
 export interface LeakReading {
   /** Before the restrictor: what the regulator is set to. */
   readonly supply: GaugePressure;
@@ -40,8 +41,8 @@ export const dropsOf = ({ supply, cylinder, ambient }: LeakReading): Drops => {
     throw new RangeError(
       `leak-down: the cylinder must read above 0 and at most the supply, got ${String(cylinder)} of ${String(supply)} Pa`,
     );
-  const before = absolutePressure(supply + ambient);
-  const between = absolutePressure(cylinder + ambient);
+  const before = aboveVacuum(supply, ambient);
+  const between = aboveVacuum(cylinder, ambient);
   return {
     supply: before,
     cylinder: between,

@@ -9,7 +9,8 @@ import type { LeakAnswer, LeakQuestion } from "./leak-question.ts";
 import { type RestateRefusal, isUnchanged, restate } from "./restate.ts";
 import { alphaOverSupplies } from "./unknown-supply.ts";
 
-/** @throws RangeError where a supply is not above 0 or the part lost is outside 0 … 1 */
+/** Everything that can be said of one typed leak-down reading: its leak, and what another tester would show.
+ *  @throws RangeError where a supply is not above 0 or the part lost is outside 0 … 1 */
 export const answerLeak = (question: LeakQuestion): LeakAnswer => {
   const { restrictor, other, knownHoles, model = isentropicFlow } = question;
   const reading = readingTyped(question);

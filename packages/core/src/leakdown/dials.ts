@@ -2,6 +2,7 @@
 
 import { type GaugePressure, gaugePressure, toSi } from "../quantity/index.ts";
 
+/** What is known of the dials of a tester. */
 export interface Dial {
   /** Largest error by its class [Pa]. */
   readonly limit?: GaugePressure;

@@ -2,6 +2,7 @@
 
 import type { Area, Speed, Volume } from "../quantity/index.ts";
 
+/** A leak as an effective area [m2] with its doubt. */
 export interface MeasuredLeak {
   /** Cd·A. */
   readonly area: Area;
@@ -9,6 +10,7 @@ export interface MeasuredLeak {
   readonly uncertainty: number;
 }
 
+/** A cylinder's leak and its cranking reading, each beside its fellows, with the engine it is in. */
 export interface CrankingLeak {
   readonly compressionRatio: number;
   /** Displacement of one cylinder. */
@@ -26,6 +28,7 @@ export interface CrankingLeak {
   readonly cylinders: number;
 }
 
+/** Whether a leak explains a low cranking reading, as ratios of cylinder to fellows. */
 export interface LeakExplanation {
   /** `worse`: the leak is larger than the cranking reading shows. */
   readonly kind: "nothing" | "does-not-explain" | "worse" | "explains" | "perhaps-part";

@@ -1,6 +1,6 @@
 // One reading judged: a leak with its size, or what the dials say instead of one.
 
-import { type Area, type Length, area, gaugePressure, length } from "../quantity/index.ts";
+import { type Area, type Length, aboveVacuum, area, gaugePressure, length } from "../quantity/index.ts";
 import { type LeakReading, alphaOf } from "./alpha.ts";
 import { dropUncertainty, isWithinDials } from "./drop.ts";
 import { type FlowModel, isentropicFlow } from "./flow-model.ts";
@@ -15,6 +15,7 @@ export interface LeakLimit {
   readonly area?: Area;
 }
 
+/** One leak-down reading judged: a leak with its size, or what the dials say instead of one. */
 export type LeakJudgement =
   | { readonly kind: "measured"; readonly figures: LeakFigures }
   /** The drop is within what the dials leave open: only an upper limit is known, and such cylinders have no order. */
@@ -34,7 +35,8 @@ export const readingKind = (reading: LeakReading): LeakJudgement["kind"] => {
   return isWithinDials(reading) ? "tight" : "measured";
 };
 
-/** @param reading - with the uncertainties of its dials @throws RangeError where the supply is not above 0 */
+/** Tells whether a reading is a leak with a size, too tight to measure, contradictory, or no seal at all.
+ *  @param reading - with the uncertainties of its dials @throws RangeError where the supply is not above 0 */
 export const judgeLeak = (
   reading: LeakReading,
   restrictor: Restrictor,
@@ -66,6 +68,9 @@ const limitOf = (reading: LeakReading, restrictor: Restrictor, model: FlowModel)
   const alpha = alphaOf(most, model);
   const { bore } = restrictor;
   if (bore === undefined) return { alpha };
-  const { cd } = dischargeOf(restrictor, (most.cylinder + most.ambient) / (most.supply + most.ambient));
+  const { cd } = dischargeOf(
+    restrictor,
+    aboveVacuum(most.cylinder, most.ambient) / aboveVacuum(most.supply, most.ambient),
+  );
   return { alpha, equalHole: length(bore * Math.sqrt(alpha)), area: area(alpha * cd * boreArea(bore)) };
 };

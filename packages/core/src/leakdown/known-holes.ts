@@ -8,6 +8,7 @@ export interface HoleReading {
   readonly reads: number;
 }
 
+/** A reading as the hole that gives it, by the open holes a tester was read with, or why none follows. [m] */
 export type HoleOfReading =
   | { readonly kind: "measured"; readonly hole: Length; readonly uHole: number }
   /** Beyond the smallest or the largest hole: nothing is said there. */

@@ -24,6 +24,7 @@ export interface KnownHoles {
   readonly supply?: GaugePressure;
 }
 
+/** Why open holes of known size do not tell the leak. */
 export type HolesRefusal =
   | "holes-outside"
   | "holes-contradictory"
@@ -32,6 +33,7 @@ export type HolesRefusal =
   /** The cylinder was read at another supply than the holes. */
   | "holes-other-supply";
 
+/** One typed leak-down reading, with what is known of its tester and, if asked, of another one. */
 export interface LeakQuestion {
   readonly typed: Typed;
   readonly restrictor: Restrictor;
@@ -48,6 +50,7 @@ export interface LeakQuestion {
   readonly model?: FlowModel;
 }
 
+/** Everything that can be answered to a leak question. Fractions, alpha beside the restrictor, holes in m. */
 export interface LeakAnswer {
   /** Fraction lost as read; negative where the dials disagree, absent for a pressure without its supply. */
   readonly lost?: number;

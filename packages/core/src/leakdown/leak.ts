@@ -33,6 +33,7 @@ export interface LeakSize {
   readonly flow: number;
 }
 
+/** A leak as figures: beside its restrictor, as the part lost, and as a hole where the bore is known. */
 export interface LeakFigures {
   /** Leak beside restrictor, in effective areas. */
   readonly alpha: number;

@@ -6,6 +6,7 @@ import { type FlowModel, isentropicFlow } from "./flow-model.ts";
 import { type Restrictor, cdSteepness, dischargeOf } from "./restrictor.ts";
 import { noWarmth } from "./warmth.ts";
 
+/** A master orifice read on the same tester that day. */
 export interface MasterReading {
   /** Cylinder-side dial with the master fitted, at the same supply on the same day. */
   readonly reads: GaugePressure;
@@ -15,6 +16,7 @@ export interface MasterReading {
   readonly bore?: Length;
 }
 
+/** A leak beside what the master allows. */
 export interface MasterMargin {
   /** Leak of the cylinder over leak of the master; above 1 it leaks more than the master allows. */
   readonly margin: number;

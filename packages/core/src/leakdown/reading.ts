@@ -1,6 +1,12 @@
 // From a leak to what a tester would read: the pressure at which as much flows in as out.
 
-import { type AbsolutePressure, type Area, type GaugePressure, gaugePressure } from "../quantity/index.ts";
+import {
+  type AbsolutePressure,
+  type Area,
+  type GaugePressure,
+  aboveVacuum,
+  gaugePressure,
+} from "../quantity/index.ts";
 import { type FlowModel, isentropicFlow } from "./flow-model.ts";
 import { type Restrictor, boreArea, dischargeOf } from "./restrictor.ts";
 import { type Warmth, noWarmth } from "./warmth.ts";
@@ -12,6 +18,7 @@ export interface Tester {
   readonly ambient: AbsolutePressure;
 }
 
+/** What a tester would show of a leak. */
 export interface TesterReading {
   readonly cylinder: GaugePressure;
   /** Fraction lost. */
@@ -48,7 +55,7 @@ export const balancedDrop = ({ inflow, outflow }: Balance, supply: number): numb
 export const inflowOf =
   ({ supply, ambient, restrictor }: Tester, throat: number, model: FlowModel) =>
   (drop: number): number => {
-    const before = supply + ambient;
+    const before = aboveVacuum(supply, ambient);
     const part = drop / before;
     return dischargeOf(restrictor, 1 - part).cd * throat * before * model.flow(part);
   };
@@ -65,8 +72,8 @@ export const readingAt = ({ supply, ambient }: Tester, drop: number, model: Flow
   return {
     cylinder,
     lost: drop / supply,
-    chokedRestrictor: 1 - drop / (supply + ambient) <= model.criticalRatio,
-    chokedLeak: ambient / (cylinder + ambient) <= model.criticalRatio,
+    chokedRestrictor: 1 - drop / aboveVacuum(supply, ambient) <= model.criticalRatio,
+    chokedLeak: ambient / aboveVacuum(cylinder, ambient) <= model.criticalRatio,
   };
 };
 

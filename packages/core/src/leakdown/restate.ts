@@ -24,6 +24,7 @@ export interface OtherTester {
   readonly compared?: ComparedTesters;
 }
 
+/** Two testers by the areas of their restrictors. */
 export interface ComparedTesters {
   /** Effective area of the other restrictor / of the first. */
   readonly areaRatio: number;
@@ -31,6 +32,7 @@ export interface ComparedTesters {
   readonly uncertainty: number;
 }
 
+/** Why a reading cannot be told as another tester would show it. */
 export type RestateRefusal =
   | "supply-unknown"
   /** The bore of one of two restrictors is not known: there is no number at all. */
@@ -45,6 +47,7 @@ export type RestateRefusal =
   /** The dials leave the leak too uncertain. */
   | "dials-coarse";
 
+/** A reading told as it would be on another tester, or why not. */
 export interface Restatement {
   /** Absent where no number can be computed. */
   readonly restated?: Restated;

@@ -5,6 +5,7 @@ import { type Area, type Length, area } from "../quantity/index.ts";
 /** `thin-plate`: a hole in a sheet thinner than the hole is wide. */
 export type RestrictorProfile = "coned" | "square" | "thin-plate" | "unknown";
 
+/** The restrictor of a leak-down tester, as far as it is known; nothing of it is guessed. */
 export interface Restrictor {
   /** Absent = not known, and never guessed. */
   readonly bore?: Length;
@@ -19,6 +20,7 @@ export interface Restrictor {
   readonly cdHalfWidth?: number;
 }
 
+/** How much of a bore the air uses: the discharge coefficient. */
 export interface Discharge {
   readonly cd: number;
   /** Half-width, rectangular. */

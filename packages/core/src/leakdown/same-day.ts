@@ -2,6 +2,7 @@
 
 import { median, sampleStandardDeviation } from "../statistics/index.ts";
 
+/** How two testers stand to each other by cylinders read on both in one day. */
 export interface TesterFactor {
   /** Median of alpha by the second over alpha by the first. */
   readonly factor: number;

@@ -4,6 +4,7 @@ import { type AbsolutePressure, gaugePressure, toSi } from "../quantity/index.ts
 import { alphaOf, cylinderOfLost } from "./alpha.ts";
 import { type FlowModel, isentropicFlow } from "./flow-model.ts";
 
+/** Two ends between which a figure lies. */
 export interface Span {
   readonly low: number;
   readonly high: number;
@@ -28,8 +29,8 @@ export const alphaOverSupplies = (
     supplies.map((supply) => alphaOf({ supply, cylinder: cylinderOfLost(supply, lost), ambient }, model)),
   );
 
-/** The margin to a master of the same day is fair all the same: it hardly depends on the supply.
- *  @param lost - of the cylinder @param master - of the master, above 0 */
+/** The margin to a master of the same day is fair all the same: it hardly depends on the supply. The fractions lost of the
+ *  cylinder and of the master, which is above 0. */
 export const marginOverSupplies = (
   { lost, master }: { readonly lost: number; readonly master: number },
   ambient: AbsolutePressure,

@@ -1,5 +1,6 @@
-export { dateOfDay, dayNumber, daysInYear, yearsBetween } from "./day.ts";
+export { dateOfDay, dayNumber, daysInYear, isPlainDay, yearsBetween } from "./day.ts";
 export {
+  aboveVacuum,
   absolutePressure,
   angle,
   area,
@@ -33,7 +34,7 @@ export {
   type UnitName,
   type UnitOf,
 } from "./units.ts";
-export { lettersAsDigits, readNumber, type NumberFault, type NumberReading } from "./number.ts";
+export { digitsValue, lettersAsDigits, readNumber, type NumberFault, type NumberReading } from "./number.ts";
 export {
   readQuantity,
   writeNumber,

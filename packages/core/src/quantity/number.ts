@@ -19,6 +19,7 @@ export type NumberFault =
   | "pair"
   | "too-long";
 
+/** A number as it was read, or why the text is none; a mark that could part thousands is told. */
 export type NumberReading =
   | {
       readonly ok: true;
@@ -50,12 +51,27 @@ export const lettersAsDigits = (text: string): string => text.replace(/[Oo]/g, "
 
 const isUnit = (text: string): boolean => text === "%" || unitNamed(text) !== undefined;
 
+/** The value of a text of one to nine digits and nothing else, as nearly every cell of a table is; NaN for any other. The same as
+ *  `readNumber`, without a pattern. */
+export const digitsValue = (text: string): number => {
+  const { length } = text;
+  if (length === 0 || length > 9) return NaN;
+  let value = 0;
+  for (let at = 0; at < length; at += 1) {
+    const digit = text.charCodeAt(at) - 48;
+    if (!(digit >= 0 && digit <= 9)) return NaN;
+    value = 10 * value + digit;
+  }
+  return value;
+};
+
 /** Reads one number; a comma is a decimal comma. `1.234,5`, `1e3`, `0x10` and the like are refused. */
 export const readNumber = (text: string): NumberReading => {
   const trimmed = text.trim();
   if (trimmed === "") return { ok: false, fault: "empty" };
   if (!plain.test(trimmed))
     return { ok: false, fault: looks.find(([, fits]) => fits(trimmed))?.[0] ?? "not-a-number" };
+  if (!trimmed.includes(".") && !trimmed.includes(",")) return { ok: true, value: Number(trimmed) };
   const value = Number(trimmed.replace(",", "."));
   const mark = thousands.exec(trimmed)?.[1];
   if (mark !== "," && mark !== ".") return { ok: true, value };

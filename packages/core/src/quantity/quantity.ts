@@ -43,35 +43,51 @@ const checked = (value: number, { name, unit, above, least, most }: Range): numb
   return value;
 };
 
-/** @param pascals - above 0 @throws RangeError outside */
+/** Each made once: a fleet of engines brands millions of readings. */
+const ranges = {
+  absolutePressure: { name: "absolute pressure", unit: "Pa", above: 0 },
+  gaugePressure: { name: "gauge pressure", unit: "Pa", least: -110_000 },
+  temperature: { name: "temperature", unit: "K", above: 0 },
+  length: { name: "length", unit: "m" },
+  speed: { name: "speed", unit: "rpm", least: 0 },
+  volume: { name: "volume", unit: "m3", least: 0 },
+  area: { name: "area", unit: "m2", least: 0 },
+  angle: { name: "angle", unit: "deg" },
+  force: { name: "force", unit: "N", least: 0 },
+} as const satisfies Record<string, Range>;
+
+/** Makes a pressure above vacuum from pascals. @param pascals - above 0 @throws RangeError outside */
 export const absolutePressure = (pascals: number): AbsolutePressure =>
-  checked(pascals, { name: "absolute pressure", unit: "Pa", above: 0 }) as AbsolutePressure;
+  checked(pascals, ranges.absolutePressure) as AbsolutePressure;
 
-/** @param pascals - above the surrounding air; 0 and slightly negative are allowed @throws RangeError below -110 kPa */
+/** Makes a pressure above the air around the gauge from pascals.
+ *  @param pascals - above the surrounding air; 0 and slightly negative are allowed @throws RangeError below -110 kPa */
 export const gaugePressure = (pascals: number): GaugePressure =>
-  checked(pascals, { name: "gauge pressure", unit: "Pa", least: -110_000 }) as GaugePressure;
+  checked(pascals, ranges.gaugePressure) as GaugePressure;
 
-/** @param kelvins - above 0 @throws RangeError outside */
+/** A gauge reading as a pressure above vacuum: reading + air around the gauge. @throws RangeError where that is not above 0 */
+export const aboveVacuum = (reading: GaugePressure, air: AbsolutePressure): AbsolutePressure =>
+  absolutePressure(Number(reading) + air);
+
+/** Makes a thermodynamic temperature from kelvins. @param kelvins - above 0 @throws RangeError outside */
 export const temperature = (kelvins: number): Temperature =>
-  checked(kelvins, { name: "temperature", unit: "K", above: 0 }) as Temperature;
+  checked(kelvins, ranges.temperature) as Temperature;
 
-/** @param metres - any finite number @throws RangeError if not finite */
-export const length = (metres: number): Length => checked(metres, { name: "length", unit: "m" }) as Length;
+/** Makes a length, or a height above sea level, from metres.
+ *  @param metres - any finite number @throws RangeError if not finite */
+export const length = (metres: number): Length => checked(metres, ranges.length) as Length;
 
-/** @param rpm - 0 or more @throws RangeError outside */
-export const speed = (rpm: number): Speed => checked(rpm, { name: "speed", unit: "rpm", least: 0 }) as Speed;
+/** Makes a rotational speed from revolutions a minute. @param rpm - 0 or more @throws RangeError outside */
+export const speed = (rpm: number): Speed => checked(rpm, ranges.speed) as Speed;
 
-/** @param cubicMetres - 0 or more @throws RangeError outside */
-export const volume = (cubicMetres: number): Volume =>
-  checked(cubicMetres, { name: "volume", unit: "m3", least: 0 }) as Volume;
+/** Makes a volume from cubic metres. @param cubicMetres - 0 or more @throws RangeError outside */
+export const volume = (cubicMetres: number): Volume => checked(cubicMetres, ranges.volume) as Volume;
 
-/** @param squareMetres - 0 or more @throws RangeError outside */
-export const area = (squareMetres: number): Area =>
-  checked(squareMetres, { name: "area", unit: "m2", least: 0 }) as Area;
+/** Makes an area from square metres. @param squareMetres - 0 or more @throws RangeError outside */
+export const area = (squareMetres: number): Area => checked(squareMetres, ranges.area) as Area;
 
-/** @param degrees - any finite number @throws RangeError if not finite */
-export const angle = (degrees: number): Angle => checked(degrees, { name: "angle", unit: "deg" }) as Angle;
+/** Makes a crank angle from degrees. @param degrees - any finite number @throws RangeError if not finite */
+export const angle = (degrees: number): Angle => checked(degrees, ranges.angle) as Angle;
 
-/** @param newtons - 0 or more @throws RangeError outside */
-export const force = (newtons: number): Force =>
-  checked(newtons, { name: "force", unit: "N", least: 0 }) as Force;
+/** Makes a force from newtons. @param newtons - 0 or more @throws RangeError outside */
+export const force = (newtons: number): Force => checked(newtons, ranges.force) as Force;

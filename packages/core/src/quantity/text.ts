@@ -3,7 +3,9 @@
 import { readNumber } from "./number.ts";
 import { type Dimension, type UnitName, dimensionOf, fromSi, toSi, unitNamed } from "./units.ts";
 
+/** Why a text is no quantity of the kind that was asked for. */
 export type QuantityFault = "empty" | "number" | "two-ways" | "unit-missing" | "unit-unknown" | "unit-wrong";
+/** A quantity as it was read: in SI and as it was written, or why it is none. */
 export type QuantityReading =
   | { readonly ok: true; readonly si: number; readonly value: number; readonly unit: UnitName }
   | { readonly ok: false; readonly fault: QuantityFault; readonly unit?: string };

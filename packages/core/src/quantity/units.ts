@@ -3,6 +3,7 @@
 // kgf: standard gravity 9.80665 m/s2 (CGPM 1901, exact); inHg: conventional mercury column at 0 degC,
 // 13595.1 kg/m3 x 9.80665 m/s2 x 0.0254 m (NIST SP 811 prints 3.386389 kPa).
 
+/** What a unit measures. */
 export type Dimension =
   "pressure" | "temperature" | "length" | "speed" | "volume" | "voltage" | "area" | "angle" | "force";
 
@@ -53,10 +54,12 @@ const table = {
   lbf: { dimension: "force", factor: poundForce },
 } as const satisfies Record<string, Unit>;
 
+/** Every unit that is read or written, by its symbol. */
 export type UnitName = keyof typeof table;
 export type UnitOf<D extends Dimension> = {
   [N in UnitName]: (typeof table)[N]["dimension"] extends D ? N : never;
 }[UnitName];
+/** The units that a pressure gauge may be marked in. */
 export type PressureUnit = "psi" | "kPa" | "bar" | "MPa" | "kgf/cm2";
 
 /** The units a compression gauge may be marked in. */

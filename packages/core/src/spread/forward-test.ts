@@ -39,6 +39,7 @@ export type CylinderVerdict =
       readonly chance?: ChanceBand;
     };
 
+/** Which cylinders of one test read lower than healthy fellows would. */
 export interface ForwardTest {
   /** In the order of the readings. */
   readonly cylinders: readonly CylinderVerdict[];

@@ -9,7 +9,7 @@ export {
 export { criticalValue, type Level, type PriorDegrees } from "./critical-values.ts";
 export { crankingPrior, leakDownPrior, type OwnRepeatability, type Prior } from "./prior.ts";
 export { spreadOf, type Spread } from "./spread-of.ts";
-export { standing, worse, type Standing, type StandingEvidence } from "./standing.ts";
+export { isConfirmed, standing, worse, type Standing, type StandingEvidence } from "./standing.ts";
 export {
   differenceShown,
   ratioUncertainty,

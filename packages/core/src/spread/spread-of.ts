@@ -2,6 +2,7 @@
 
 import { mean, median, sampleStandardDeviation } from "../statistics/index.ts";
 
+/** How far the readings of one test lie apart, in the terms that manuals use. */
 export interface Spread {
   /** In the unit of the readings (Pa for gauge pressures). */
   readonly highest: number;

@@ -1,7 +1,8 @@
 // Level and scatter of a short list. Mean and standard deviation are those of simple-statistics behind guards.
 
 import * as simple from "simple-statistics";
-import { at, checkList } from "./guard.ts";
+import { checkList } from "./guard.ts";
+import { medianInPlace } from "./order-statistic.ts";
 
 /** Arithmetic mean, compensated sum. @throws RangeError on an empty list or a value that is not finite */
 export const mean = (xs: readonly number[]): number => {
@@ -12,14 +13,13 @@ export const mean = (xs: readonly number[]): number => {
 /** Middle value; of an even count half the sum of the two middle ones. @throws RangeError as mean */
 export const median = (xs: readonly number[]): number => {
   checkList("median", xs, 1);
-  return medianOfSorted(Float64Array.from(xs).sort());
+  const values = xs.length <= short.length ? short : new Float64Array(xs.length);
+  values.set(xs);
+  return medianInPlace(values, xs.length);
 };
 
-/** Median of values already in ascending order; not checked. */
-export const medianOfSorted = (sorted: Float64Array): number => {
-  const half = sorted.length >> 1;
-  return sorted.length % 2 === 1 ? at(sorted, half) : (at(sorted, half - 1) + at(sorted, half)) / 2;
-};
+/** Room for the short lists that most medians are of; a new one costs more than the median. */
+const short = new Float64Array(64);
 
 /** Standard deviation with n - 1. @throws RangeError below two values or on a value that is not finite */
 export const sampleStandardDeviation = (xs: readonly number[]): number => {

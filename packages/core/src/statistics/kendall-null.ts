@@ -1,6 +1,7 @@
 // Kendall's S when order means nothing: how often chance alone gives each value.
 
 import { at } from "./guard.ts";
+import { keeping } from "./kept.ts";
 import { normalCdf } from "./normal.ts";
 
 /** Largest count for which the exact distribution is used. */
@@ -17,7 +18,7 @@ export const kendallUpperTail = (groups: readonly number[]): ((s: number) => num
     return (s) => normalUpperTail(s, variance);
   }
   const pairs = groups.reduce((rest, size) => rest - size * (size - 1), n * (n - 1)) / 2;
-  const cumulated = cumulate(inversions(groups));
+  const cumulated = chances(groups);
   return (s) => {
     const most = Math.floor((pairs - s) / 2);
     if (most < 0) return 0;
@@ -48,6 +49,12 @@ export const kendallVariance = (
     (bothTriples === 0 ? 0 : bothTriples / (9 * n * (n - 1) * (n - 2)))
   );
 };
+
+const tables = keeping<string, Float64Array>(64);
+
+/** Chances of at most 0, 1, 2 ... inversions in a random ordering of a multiset. */
+const chances = (groups: readonly number[]): Float64Array =>
+  tables(groups.join(" "), () => cumulate(inversions(groups)));
 
 /** Probabilities of 0, 1, 2 ... inversions in a random ordering of a multiset, whose groups are shuffled in one by one:
  *  t equal values among m others multiply the generating function by the product over j = 1 ... t of

@@ -29,16 +29,23 @@ export const leastSquares = (x: readonly number[], y: readonly number[]): LeastS
   const n = x.length;
   const meanX = mean(x);
   const meanY = mean(y);
-  const dx = x.map((value) => value - meanX);
-  const dy = y.map((value) => value - meanY);
-  const sxx = dot(dx, dx);
+  let [sxx, syy, sxy] = [0, 0, 0];
+  for (let i = 0; i < n; i += 1) {
+    const dx = at(x, i) - meanX;
+    const dy = at(y, i) - meanY;
+    sxx += dx * dx;
+    syy += dy * dy;
+    sxy += dx * dy;
+  }
   if (sxx === 0 || x.every((value) => value === x[0]))
     throw new RangeError("leastSquares: all values of x are equal");
-  const slope = dot(dx, dy) / sxx;
+  const slope = sxy / sxx;
   const intercept = meanY - slope * meanX;
-  const residuals = dx.map((value, i) => at(dy, i) - slope * value);
-  const sse = dot(residuals, residuals);
-  const syy = dot(dy, dy);
+  let sse = 0;
+  for (let i = 0; i < n; i += 1) {
+    const rest = at(y, i) - meanY - slope * (at(x, i) - meanX);
+    sse += rest * rest;
+  }
   const r2 = syy > 0 ? { r2: 1 - sse / syy } : {};
   const line = { slope, intercept, meanX, meanY, sxx, sse, ...r2 };
   if (n === 2) return line;

@@ -2,6 +2,7 @@
 
 import { checkDegrees, checkProbability } from "./guard.ts";
 import { betaFraction } from "./incomplete-beta.ts";
+import { type Kept, keeping } from "./kept.ts";
 import { normalCdf, normalQuantile } from "./normal.ts";
 
 const tiny = 1e-300;
@@ -24,7 +25,16 @@ export const studentQuantile = (p: number, df: number): number => {
   checkDegrees("studentQuantile", df);
   if (df === Infinity) return normalQuantile(p);
   if (p === 0.5) return 0;
-  if (p > 0.5) return -studentQuantile(1 - p, df);
+  return p > 0.5 ? -keptQuantile(1 - p, df) : keptQuantile(p, df);
+};
+
+const quantiles = keeping<number, Kept<number, number>>(64);
+
+const keptQuantile = (p: number, df: number): number =>
+  quantiles(p, () => keeping(256))(df, () => lowerQuantile(p, df));
+
+/** For p below 1/2. */
+const lowerQuantile = (p: number, df: number): number => {
   // size = -t: the tail is heavier than the normal one, so the normal quantile bounds it from below
   let low = -normalQuantile(p) * (1 - 1e-12);
   let high = Math.max(2 * low, tiny);

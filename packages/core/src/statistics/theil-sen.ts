@@ -1,9 +1,9 @@
 // The Theil-Sen line: the median of all slopes between two points, indifferent to one bad reading in four.
 
-import { medianOfSorted } from "./describe.ts";
 import { at, checkPairs, checkProbability } from "./guard.ts";
 import { kendallUpperTail } from "./kendall-null.ts";
 import { runs } from "./kendall.ts";
+import { medianInPlace, orderStatistic } from "./order-statistic.ts";
 
 export interface TheilSen {
   readonly slope: number;
@@ -30,29 +30,37 @@ export const theilSen = (x: readonly number[], y: readonly number[], coverage: n
   checkProbability("theilSen: coverage", coverage);
   const slopes = slopesOf(x, y);
   if (slopes.length === 0) throw new RangeError("theilSen: all values of x are equal");
-  const slope = medianOfSorted(slopes);
-  const intercept = medianOfSorted(Float64Array.from(x, (value, i) => at(y, i) - slope * value).sort());
+  const slope = medianInPlace(slopes);
+  const intercept = medianInPlace(Float64Array.from(x, (value, i) => at(y, i) - slope * value));
   const order = orderIndices(x, coverage);
   if (order === undefined) return { slope, intercept };
+  // the search for the median has parted the slopes at their middle
+  const half = slopes.length >> 1;
+  const ofPlace = (place: number): number =>
+    place < half ? orderStatistic(slopes, place, 0, half) : orderStatistic(slopes, place, half);
   const interval = {
-    low: at(slopes, order.low - 1),
-    high: at(slopes, order.high - 1),
+    low: ofPlace(order.low - 1),
+    high: ofPlace(order.high - 1),
     coverage: order.coverage,
   };
   return { slope, intercept, interval };
 };
 
-/** All slopes between two points of different x, ascending. */
+/** All slopes between two points of different x, in no order. Run for each cylinder over all pairs of tests: plain arrays of
+ *  doubles, whose places are known to exist. */
 const slopesOf = (x: readonly number[], y: readonly number[]): Float64Array => {
+  const [places, values] = [new Float64Array(x), new Float64Array(y)];
   const slopes = new Float64Array((x.length * (x.length - 1)) / 2);
   let count = 0;
-  for (let k = 1; k < x.length; k += 1)
+  for (let k = 1; k < places.length; k += 1) {
+    const [place, value] = [places[k] ?? NaN, values[k] ?? NaN];
     for (let j = 0; j < k; j += 1) {
-      const run = at(x, k) - at(x, j);
+      const run = place - (places[j] ?? NaN);
       // adding 0 turns -0 into 0
-      if (run !== 0) slopes[count++] = (at(y, k) - at(y, j)) / run + 0;
+      if (run !== 0) slopes[count++] = (value - (values[j] ?? NaN)) / run + 0;
     }
-  return slopes.subarray(0, count).sort();
+  }
+  return slopes.subarray(0, count);
 };
 
 interface OrderIndices {

@@ -38,6 +38,8 @@ export interface Uneven {
 /** Undefined where the cylinders of the dry readings were cranked alike, or nothing says otherwise.
  *  @source handbook/cranking.md I.1 and I.3 (computed from a cycle model; no published figure) */
 export const unevenOf = (record: EngineRecord, test: Test): Uneven | undefined => {
+  // nothing but a row of speeds tells one cylinder's from another's
+  if (test.perCylinder.speed === undefined) return undefined;
   const values = valuesOf(test, "dry");
   if (values === undefined) return undefined;
   const speeds = speedsRead(test, values);

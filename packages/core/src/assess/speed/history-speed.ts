@@ -1,7 +1,7 @@
 // Which value of each test the years are judged by: fully corrected where speed was refused for no test of the stretch, else
 // in reference air for all of it. A stretch runs from one work on all cylinders to the next.
 
-import { usualSpeedEffect } from "../../cranking/index.ts";
+import { type SpeedCorrected, usualSpeedEffect } from "../../cranking/index.ts";
 import { dayNumber } from "../../quantity/index.ts";
 import type { Engine, EngineRecord, Test } from "../../record/index.ts";
 import { median } from "../../statistics/index.ts";
@@ -13,9 +13,10 @@ import { doubtOfSpeed } from "../limits.ts";
 import { unevenOf } from "./even-speed.ts";
 import type { SpeedAssessment } from "./speed-assessment.ts";
 import { sweptOf } from "./speed-estimates.ts";
-import { speedOf } from "./speed.ts";
+import { pressuresAtSpeed, speedOf } from "./speed.ts";
 import type { KindValues } from "../values/values.ts";
 
+/** Which value of one test the years are judged by: brought to the reference speed or in reference air alone. */
 export interface TestSpeed {
   /** Absent where the test holds no dry reading to compare. */
   readonly speed?: SpeedAssessment;
@@ -41,14 +42,12 @@ export const historySpeeds = (
 ): readonly TestSpeed[] => {
   const own = counted.map((one) => {
     const correction = correctionOf(record, one.test);
-    return { ...one, correction, speed: speedOf(record, one.test, { correction, figures }) };
+    const speed = speedOf(record, one.test, { correction, figures });
+    const standing: SpeedStanding =
+      speed === undefined ? "none" : speed.refused === undefined ? "corrected" : "refused";
+    return { ...one, correction, speed, standing };
   });
-  const starts = stretches(record, counted);
-  const stretchOf = (place: number): number => starts.findLastIndex((start) => start <= place);
-  const isFull = starts.map((_, stretch) => {
-    const inIt = own.filter(({ use }, i) => use === "full" && stretchOf(i) === stretch);
-    return inIt.length > 0 && inIt.every(({ speed }) => speed?.refused === undefined);
-  });
+  const { stretchOf, isFull } = stretchesOf(record, own);
   const mixed = isFull.includes(true) && isFull.includes(false);
   return own.map(({ test, speed, correction: { factor }, values }, i): TestSpeed => {
     const stretch = stretchOf(i);
@@ -57,7 +56,7 @@ export const historySpeeds = (
       return {
         ...known,
         counts: "air",
-        lnFactors: unevenOf(record, test)?.lnFactors ?? record.engine.cylinders.map(() => 0),
+        lnFactors: lnEvened(record, test),
         ...asCranked(record.engine, speed, {
           ...amongOthers(
             own.filter((_, k) => stretchOf(k) === stretch),
@@ -66,9 +65,68 @@ export const historySpeeds = (
           ...(mixed ? { stretch } : {}),
         }),
       };
-    return { ...known, counts: "full", ...fullyCorrected(speed, values, factor) };
+    return {
+      ...known,
+      counts: "full",
+      lnFactors: lnAtSpeed(
+        speed.cylinders.map((one) => one?.pressure),
+        values,
+        factor,
+      ),
+      ...doubtsAtSpeed(speed, values),
+    };
   });
 };
+
+/** The factors of those alone, by the same choices. What a speed leaves in doubt moves all cylinders of a test together, so
+ *  that cylinders compared with each other never ask for it. */
+export const historySpeedFactors = (
+  record: EngineRecord,
+  counted: readonly CountedTest[],
+  figures: EngineFigures,
+): readonly Pick<TestSpeed, "lnFactors">[] => {
+  const own = counted.map((one) => {
+    const correction = correctionOf(record, one.test);
+    const pressures = pressuresAtSpeed(record, one.test, { correction, figures });
+    const standing: SpeedStanding =
+      pressures === undefined ? "none" : pressures === "refused" ? "refused" : "corrected";
+    return { use: one.use, test: one.test, factor: correction.factor, pressures, standing };
+  });
+  const { stretchOf, isFull } = stretchesOf(record, own);
+  return counted.map(({ test, values }, i) => {
+    const { pressures, factor } = own[i] ?? {};
+    const isCorrected = pressures !== undefined && pressures !== "refused" && factor !== undefined;
+    return {
+      lnFactors:
+        isCorrected && isFull[stretchOf(i)] === true
+          ? lnAtSpeed(pressures, values, factor)
+          : lnEvened(record, test),
+    };
+  });
+};
+
+/** Whether the speed of a test was corrected; `none` where it holds no dry reading to compare. */
+type SpeedStanding = "corrected" | "refused" | "none";
+
+/** The stretch of each test, and of each stretch whether its tests count fully corrected. */
+const stretchesOf = (
+  record: EngineRecord,
+  own: readonly (Pick<CountedTest, "test" | "use"> & { readonly standing: SpeedStanding })[],
+) => {
+  const starts = stretches(record, own);
+  const stretchOf =
+    starts.length === 1
+      ? () => 0
+      : (place: number): number => starts.findLastIndex((start) => start <= place);
+  const isFull = starts.map((_, stretch) => {
+    const inIt = own.filter(({ use }, i) => use === "full" && stretchOf(i) === stretch);
+    return inIt.length > 0 && inIt.every(({ standing }) => standing !== "refused");
+  });
+  return { stretchOf, isFull };
+};
+
+const lnEvened = (record: EngineRecord, test: Test): readonly number[] =>
+  unevenOf(record, test)?.lnFactors ?? record.engine.cylinders.map(() => 0);
 
 interface Among {
   /** When in the years of its stretch: -1 at the first test, 1 at the last, 0 where they are of one day. */
@@ -121,30 +179,35 @@ const amongOthers = (
 };
 
 /** Places of the tests that begin a stretch; the first is 0. */
-const stretches = (record: EngineRecord, counted: readonly CountedTest[]): readonly number[] => {
+const stretches = (
+  record: EngineRecord,
+  counted: readonly Pick<CountedTest, "test">[],
+): readonly number[] => {
   const all = record.engine.cylinders.length;
   const works = workBreaks(record, counted).filter(({ newBaseline }) => newBaseline.length === all);
   return [...new Set([0, ...works.map(({ afterTests }) => afterTests)])].sort((a, b) => a - b);
 };
 
-const fullyCorrected = (
-  { cylinders, lossFree }: SpeedAssessment,
-  { cells, gauge = "" }: KindValues,
+const lnAtSpeed = (
+  pressures: readonly (number | undefined)[],
+  { cells }: KindValues,
   factor: number,
-): Pick<TestSpeed, "lnFactors" | "uncertainty" | "shared"> => {
-  const middle = (part: (one: NonNullable<(typeof cylinders)[number]>) => number): number =>
-    median(cylinders.flatMap((one) => (one === undefined ? [] : part(one))));
+): readonly number[] =>
+  pressures.map((pressure, i) => {
+    const read = cells[i]?.value;
+    return pressure === undefined || read === undefined ? 0 : Math.log(pressure / (read * factor));
+  });
+
+const doubtsAtSpeed = (
+  { cylinders, lossFree }: SpeedAssessment,
+  { gauge = "" }: KindValues,
+): Pick<TestSpeed, "uncertainty" | "shared"> => {
+  const doubts = cylinders.filter((one) => one !== undefined).map((one) => one.doubts);
+  const middle = (part: keyof SpeedCorrected["doubts"]): number => median(doubts.map((one) => one[part]));
   // a calibration belongs to one gauge; all else is the same guess at the same engine
   const name = lossFree?.sources.includes("calibration") === true ? `P0 ${gauge}` : "P0";
   return {
-    lnFactors: cylinders.map((one, i) => {
-      const read = cells[i]?.value;
-      return one === undefined || read === undefined ? 0 : Math.log(one.pressure / (read * factor));
-    }),
-    uncertainty: Math.hypot(
-      middle(({ doubts }) => doubts.speed),
-      middle(({ doubts }) => doubts.form),
-    ),
-    shared: { [name]: middle(({ doubts }) => doubts.lossFree) },
+    uncertainty: Math.hypot(middle("speed"), middle("form")),
+    shared: { [name]: middle("lossFree") },
   };
 };

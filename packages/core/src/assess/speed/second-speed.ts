@@ -15,6 +15,7 @@ const beyond = 2;
  *  beyond chance, in this test and another of the day by the same gauge. All false where there is no such pair. */
 export const risesFaster = (record: EngineRecord, test: Test, figures: EngineFigures): readonly boolean[] => {
   const none = record.engine.cylinders.map(() => false);
+  if (!record.tests.some((other) => other !== test && other.date === test.date)) return none;
   const own = valuesOf(test, "dry");
   const speed = middleSpeed(test, own);
   if (own?.gauge === undefined || speed === undefined) return none;

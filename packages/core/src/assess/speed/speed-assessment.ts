@@ -2,6 +2,7 @@
 
 import type { LossFreePressure, SpeedCorrected, SpeedRefusal } from "../../cranking/index.ts";
 
+/** What the speed correction of one test came to, or why it was refused. */
 export interface SpeedAssessment {
   /** Middle speed of the cylinders, and the reference speed [rpm]; absent where not known. */
   readonly from?: number;

@@ -56,6 +56,7 @@ export const lossFreeOf = (
 
 /** Entries that name this gauge go before those that name none; several are independent estimates. */
 const calibrationOf = ({ crankingCurves }: Engine, gauge: string | undefined): KnownLossFree | undefined => {
+  if (crankingCurves.length === 0) return undefined;
   const named = crankingCurves.filter((curve) => curve.gauge !== undefined && curve.gauge === gauge);
   const curves = named.length > 0 ? named : crankingCurves.filter((curve) => curve.gauge === undefined);
   if (curves.length === 0) return undefined;

@@ -57,6 +57,8 @@ const known = new WeakMap<Test, Map<string, KindValues | undefined>>();
 /** The values of one kind of reading. With two gauges on one engine the one with more readings on its scale counts
  *  (then the lower take, then the name): the other is a comparison, not repeats. */
 export const valuesOf = (test: Test, what: PressureKind | LeakKind): KindValues | undefined => {
+  // most tests hold one kind, and are asked for all of them
+  if (!test.rows.some((row) => row.what === what)) return undefined;
   const ofTest = known.get(test) ?? new Map<string, KindValues | undefined>();
   if (ofTest.size === 0) known.set(test, ofTest);
   if (!ofTest.has(what)) ofTest.set(what, kindValues(test, what));
@@ -78,27 +80,33 @@ const valuesOfRows = (own: readonly PressureRow[]): KindValues | undefined => {
   const [head] = own;
   if (head === undefined) return undefined;
   const { gauge, unit, holds, what, readsHigh } = head;
-  const cells = head.cells.map((_, i) =>
-    cylinderValue(
-      own.map((row) => row.cells[i]),
-      head,
-    ),
+  const cells = head.cells.map((cell, i) =>
+    own.length === 1
+      ? singleValue(cell, head)
+      : cylinderValue(
+          own.map((row) => row.cells[i]),
+          head,
+        ),
   );
   const slips = what === "dry" ? slipsOf(cells) : [];
+  const isSlipped = slips.some((slip) => slip !== undefined);
   return {
     ...(gauge === undefined ? {} : { gauge }),
     unit,
     holds,
     ...(readsHigh === undefined ? {} : { readsHigh }),
-    cells: cells.map((cell, i) =>
-      cell === undefined || slips[i] === undefined ? cell : { ...cell, slip: slips[i] },
-    ),
+    cells: isSlipped
+      ? cells.map((cell, i) =>
+          cell === undefined || slips[i] === undefined ? cell : { ...cell, slip: slips[i] },
+        )
+      : cells,
   };
 };
 
 /** The rows of each gauge, that which counts first; pressures and percent are never averaged together. */
 const rowsByGauge = (test: Test, what: PressureKind | LeakKind): readonly (readonly PressureRow[])[] => {
   const rows = test.rows.filter((row) => row.what === what);
+  if (rows.length <= 1) return rows.length === 0 ? [] : [rows];
   const byGauge = new Map<string, PressureRow[]>();
   for (const row of rows) {
     const key = `${row.gauge ?? ""}\n${row.holds}`;
@@ -113,6 +121,19 @@ const rowsByGauge = (test: Test, what: PressureKind | LeakKind): readonly (reado
         onScale(other) - onScale(one) || firstTake(one) - firstTake(other) || byText(a, b),
     )
     .map(([, own]) => own);
+};
+
+/** As `cylinderValue` of one take: the mean of one reading is that reading. */
+const singleValue = (
+  cell: Cell,
+  { readsHigh }: Pick<PressureRow, "readsHigh">,
+): CylinderValue | undefined => {
+  if (cell.kind !== "reading") return undefined;
+  const { doubtful, pegged } = cell;
+  // adding 0 turns -0 into 0, as a sum does
+  const read = cell.value + 0;
+  const value = trueReading(cell.value, readsHigh ?? 0) + 0;
+  return { readings: [cell.value], read, value, doubtful, pegged };
 };
 
 const cylinderValue = (

@@ -10,11 +10,14 @@ import { type ModelInput, inputsOf } from "./expected-inputs.ts";
 import { requireKnown } from "./expected-limits.ts";
 import { type InputName, type KnownOfCylinder, modelInput } from "./model-input.ts";
 
+/** One size or condition that the expected reading went by: given or assumed, and what its doubt does to the answer. */
 export interface ExpectedInput extends ModelInput {
   /** ½ ln(P₊/P₋): what one standard deviation up does to the reading, as a share of it; 0 where there is none. */
   readonly effect: number;
 }
 
+/** What a healthy cylinder of such an engine should read [Pa above the air around it], with the band that holds about
+ *  19 of 20. */
 export interface ExpectedPressure {
   readonly expected: GaugePressure;
   /** Standard uncertainty of its logarithm. */

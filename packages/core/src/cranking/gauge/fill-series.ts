@@ -8,6 +8,7 @@ import {
   gaugePressure,
 } from "../../quantity/index.ts";
 
+/** A gauge with a check valve being filled: the volumes and the air that each stroke draws in. */
 export interface Filling {
   /** Above the piston at top dead centre, with whatever hose lies ahead of the check valve; above 0. */
   readonly chamber: Volume;

@@ -23,7 +23,7 @@ export const oilRise = (compressionRatio: number, share: number, exponent = usua
  *  to lock the engine. @source judgement of the handbook */
 export type OilAmount = "fits" | "much" | "too-much";
 
-/** @param share - oil over chamber */
+/** Whether oil poured into a chamber is little enough to tell something. @param share - oil over chamber */
 export const oilAmount = (share: number): OilAmount =>
   share > 0.5 ? "too-much" : share > 0.25 ? "much" : "fits";
 

@@ -6,6 +6,7 @@ import type { UsualLossSpeed } from "./loss-speed.ts";
 /** Where a P_0 comes from. */
 export type LossFreeSource = "default" | "maker's figure" | "geometry" | "calibration";
 
+/** P_0, what a cylinder would read without losses, with its doubt and where it came from. */
 export interface LossFreePressure {
   /** P_0, in the air of the readings it came from or is for. */
   readonly pressure: GaugePressure;
@@ -33,11 +34,10 @@ const withoutLoss = (
 });
 
 /** Where nothing else is known: the middle reading of the test with the usual loss taken off. */
-export const lossFreeByDefault = (middle: ReadingAtSpeed, usual: UsualLossSpeed): LossFreePressure => ({
-  ...withoutLoss(middle, usual),
-  sources: ["default"],
-  ownShare: 1,
-});
+export const lossFreeByDefault = (middle: ReadingAtSpeed, usual: UsualLossSpeed): LossFreePressure => {
+  const { pressure, uncertainty } = withoutLoss(middle, usual);
+  return { pressure, uncertainty, sources: ["default"], ownShare: 1 };
+};
 
 /** From the maker's reading of a new engine at a stated speed, itself good to 5 %. */
 export const lossFreeFromNew = (asNew: ReadingAtSpeed, usual: UsualLossSpeed): LossFreePressure => {

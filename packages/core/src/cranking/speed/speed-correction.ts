@@ -38,6 +38,7 @@ export interface SpeedDoubts {
   readonly leak: number;
 }
 
+/** A reading brought to another cranking speed, with what its doubt rests on. */
 export interface SpeedCorrected {
   readonly pressure: GaugePressure;
   /** N_s of this cylinder. */
@@ -59,20 +60,20 @@ const atSpeed = ({ pressure, speed }: ReadingAtSpeed, loss: number, to: Speed): 
  *  @source cycle model of the handbook (computed) @checked tests/published/speed-correction.test.ts */
 export const correctSpeed = (
   reading: ReadingAtSpeed,
-  { to, lossFree, middle }: SpeedStep,
+  step: SpeedStep,
   evidence: LeakEvidence,
 ): SpeedCorrected => {
+  const { to, lossFree } = step;
   const own = lossSpeed(lossFree.pressure, reading.pressure, reading.speed);
   const leak = atSpeed(reading, own, to);
-  const shared = lossSpeed(lossFree.pressure, middle.pressure, middle.speed);
-  const common = evidence === "alone" ? leak : atSpeed(reading, shared, to);
+  const common = evidence === "alone" ? leak : commonAtSpeed(reading, step);
   const { weight, uncertainty } = weights[evidence];
   const rho = reading.speed / to;
   const y = own / (2 * reading.speed);
   // above P_0 nothing is taken off, and the reading stands as it is
   const a = own > 0 ? (rho * (1 + y)) / (1 + rho * y) : 1;
   return {
-    pressure: gaugePressure(leak ** weight * common ** (1 - weight)),
+    pressure: weighed(leak, common, weight),
     lossSpeed: own,
     sensitivity: Math.max(a, a + (1 - a) * lossFree.ownShare),
     doubts: {
@@ -83,6 +84,24 @@ export const correctSpeed = (
     },
   };
 };
+
+/** The pressure of that alone: the years of a fleet ask for no more. */
+export const pressureAtSpeed = (
+  reading: ReadingAtSpeed,
+  step: SpeedStep,
+  evidence: LeakEvidence,
+): GaugePressure => {
+  const { to, lossFree } = step;
+  const leak = atSpeed(reading, lossSpeed(lossFree.pressure, reading.pressure, reading.speed), to);
+  const common = evidence === "alone" ? leak : commonAtSpeed(reading, step);
+  return weighed(leak, common, weights[evidence].weight);
+};
+
+const commonAtSpeed = (reading: ReadingAtSpeed, { to, lossFree, middle }: SpeedStep): number =>
+  atSpeed(reading, lossSpeed(lossFree.pressure, middle.pressure, middle.speed), to);
+
+const weighed = (leak: number, common: number, weight: number): GaugePressure =>
+  gaugePressure(leak ** weight * common ** (1 - weight));
 
 /** What the cylinders of one test share of the doubt, in ln P. */
 export const commonSpeedDoubt = ({ lossFree, speed, form }: SpeedDoubts): number =>

@@ -52,20 +52,21 @@ const words = {
 
 export type SpeedRefusalCode = keyof typeof words;
 
-export interface SpeedRefusal {
-  readonly code: SpeedRefusalCode;
+/** Why a reading is not brought to another cranking speed. */
+export interface SpeedRefusal<C extends SpeedRefusalCode = SpeedRefusalCode> {
+  readonly code: C;
   /** Begins small: it goes on in a sentence. */
   readonly text: string;
 }
 
 /** A refusal with its reason in words. */
-export const speedRefusal = (code: SpeedRefusalCode, facts: Facts = {}): SpeedRefusal => ({
+export const speedRefusal = <C extends SpeedRefusalCode>(code: C, facts: Facts = {}): SpeedRefusal<C> => ({
   code,
   text: words[code](facts),
 });
 
 /** The refusal of the first speed that lies outside those the rule was tried at. */
-export const outsideSpeeds = (speeds: readonly number[]): SpeedRefusal | undefined => {
+export const outsideSpeeds = (speeds: readonly number[]): SpeedRefusal<"speed-out-of-range"> | undefined => {
   const at = speeds.find((speed) => speed < tried.least || speed > tried.most);
   return at === undefined ? undefined : speedRefusal("speed-out-of-range", { at });
 };

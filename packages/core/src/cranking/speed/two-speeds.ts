@@ -13,13 +13,20 @@ export interface CalibrationReading {
   readonly uSpeed: number;
 }
 
+/** P_0 from a calibration of this engine on this gauge. */
 export interface CalibratedLossFree {
   readonly P0: GaugePressure;
   /** Standard uncertainty of ln P0. */
   readonly uncertainty: number;
 }
 
-export type CalibrationOutcome = CalibratedLossFree | { readonly refused: SpeedRefusal };
+/** Why two speeds tell no reading without losses. */
+export type TwoSpeedsRefusal = SpeedRefusal<
+  "speed-out-of-range" | "speeds-too-close" | "not-rising" | "rises-too-much"
+>;
+
+/** P_0 by two cranking speeds, or why they do not give it. */
+export type CalibrationOutcome = CalibratedLossFree | { readonly refused: TwoSpeedsRefusal };
 
 /** The second speed must be this many times the first. */
 const leastRatio = 1.25;

@@ -1,0 +1,68 @@
+// One row or column of a table under polish, and the median of what is left of it. The polish asks for that median in every
+// sweep, so a strand keeps its order from one sweep to the next, and sorts only where the middle may have changed.
+
+export interface Strand {
+  readonly values: Float64Array;
+  /** Places that were read, in ascending order of what was left of them when last sorted. */
+  readonly order: Int32Array;
+  /** How far the other side may move in all until the middle of the order can be another. */
+  trusted: number;
+}
+
+/** @param every - distance between its values in the table  @param from - of the first of them */
+export const strandOf = (
+  table: Float64Array,
+  { from, every, count }: { readonly from: number; readonly every: number; readonly count: number },
+): Strand => {
+  const values = new Float64Array(count);
+  const order = new Int32Array(count);
+  let read = 0;
+  for (let place = 0; place < count; place += 1) {
+    const value = table[from + place * every] ?? NaN;
+    values[place] = value;
+    if (!Number.isNaN(value)) order[read++] = place;
+  }
+  return { values, order: order.subarray(0, read), trusted: -Infinity };
+};
+
+/** More than rounding makes of the differences of two logarithms, and of the moves of 200 sweeps added up. */
+const rounding = 1e-12;
+
+/** Median of value - across, NaN for a strand without a reading.
+ *  @param moved - how far the largest of `across` has moved in all  @param sorted - scratch, as long as the strand */
+export const medianOfRest = (
+  strand: Strand,
+  across: Float64Array,
+  { moved, sorted }: { readonly moved: number; readonly sorted: Float64Array },
+): number => {
+  const { values, order } = strand;
+  const count = order.length;
+  if (count === 0) return NaN;
+  const upper = count >> 1;
+  const lower = (count - 1) >> 1;
+  if (moved < strand.trusted) {
+    const one = restAt(values, across, order[upper] ?? NaN);
+    return lower === upper ? one : (restAt(values, across, order[lower] ?? NaN) + one) / 2;
+  }
+  // an insertion sort that carries the order along: late sweeps hardly reorder, so it costs one walk
+  for (let k = 0; k < count; k += 1) {
+    const place = order[k] ?? NaN;
+    const rest = restAt(values, across, place);
+    let slot = k;
+    for (; slot > 0 && (sorted[slot - 1] ?? NaN) > rest; slot -= 1) {
+      sorted[slot] = sorted[slot - 1] ?? NaN;
+      order[slot] = order[slot - 1] ?? NaN;
+    }
+    sorted[slot] = rest;
+    order[slot] = place;
+  }
+  const [low, high] = [sorted[lower] ?? NaN, sorted[upper] ?? NaN];
+  const below = lower === 0 ? Infinity : low - (sorted[lower - 1] ?? NaN);
+  const above = upper === count - 1 ? Infinity : (sorted[upper + 1] ?? NaN) - high;
+  // two neighbours can come no nearer than by twice what the other side moves
+  strand.trusted = moved + (Math.min(below, above) - rounding) / 2;
+  return lower === upper ? high : (low + high) / 2;
+};
+
+const restAt = (values: Float64Array, across: Float64Array, place: number): number =>
+  (values[place] ?? NaN) - (across[place] ?? NaN);
