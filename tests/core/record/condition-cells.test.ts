@@ -1,4 +1,4 @@
-import { conditionCell, conditionColumns, conditionKinds, numberColumns } from "@sealtrend/core";
+import { conditionCell, conditionColumns, conditionKinds, numberColumns } from "@sealtrend/core/parts";
 import { describe, expect, test } from "vitest";
 
 const cell = (option: string, typed: string, columns = conditionColumns, assumed?: "psi" | "%") =>

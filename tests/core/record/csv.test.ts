@@ -54,6 +54,15 @@ test("a file with a stray quote on every line is given up after 200 of them", ()
   expect(codesOf(text)).toHaveLength(200);
 });
 
+test("half a character, as a damaged UTF-16 file has it, leaves every row at its own line", () => {
+  const { table } = parseTable("a,b\n1,x\udc1fy\n2,3\n4,5\n", "f.csv");
+  expect(table.rows.map(({ line, offset }) => [line, offset])).toEqual([
+    [2, 4],
+    [3, 10],
+    [4, 14],
+  ]);
+});
+
 test("an empty file says which first line it needs", () => {
   for (const text of ["", "\n\n", "\uFEFF"])
     expect(parseTable(text, "f.csv", "a,b").problems).toMatchObject([

@@ -6,7 +6,7 @@ import {
   limitQuantitiesOf,
   limitQuantityNamed,
   readEngine,
-} from "@sealtrend/core";
+} from "@sealtrend/core/parts";
 import { describe, expect, test } from "vitest";
 
 const read = (more: string) =>

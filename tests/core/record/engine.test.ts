@@ -1,4 +1,4 @@
-import { type Engine, engineFields, fieldValue, readEngine } from "@sealtrend/core";
+import { type Engine, engineFields, fieldValue, readEngine } from "@sealtrend/core/parts";
 import { describe, expect, test } from "vitest";
 
 const least = { cylinders: ["1", "2", "3", "4"], ignition: "compression" };

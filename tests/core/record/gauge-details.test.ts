@@ -1,6 +1,6 @@
 // gauges.csv: what a gauge may say of itself beyond its dial. Contract: design.md section 3.
 
-import { gaugeColumns, gaugeStanding, readGauges, readKnownHole } from "@sealtrend/core";
+import { gaugeColumns, gaugeStanding, readGauges, readKnownHole } from "@sealtrend/core/parts";
 import { expect, test } from "vitest";
 import { marked } from "./sample.ts";
 

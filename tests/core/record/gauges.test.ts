@@ -1,4 +1,4 @@
-import { gaugeColumns, gaugeHeader, readGauges } from "@sealtrend/core";
+import { gaugeColumns, gaugeHeader, readGauges } from "@sealtrend/core/parts";
 import { expect, test } from "vitest";
 import { marked } from "./sample.ts";
 

@@ -36,11 +36,17 @@ describe("what is JSON", () => {
         }
   });
 
-  test("arrays and objects deeper than 32 are refused, a text of a million signs is not", () => {
+  test("arrays and objects deeper than 32 are refused, and a text of more than 2,000 signs is, however long", () => {
     expect(scanJson(`{"a":${"[".repeat(40)}${"]".repeat(40)}}`).fault?.reason).toBe(
       "brackets are nested too deep",
     );
-    expect(scanJson(`{"a":"${"é\\n".repeat(300_000)}"}`).fault).toBeUndefined();
+    expect(scanJson(`{"a":"${"x".repeat(2_000)}"}`).fault).toBeUndefined();
+    for (const text of ["x".repeat(2_001), "é\\n".repeat(300_000)])
+      expect(scanJson(`{"a":"${text}"}`).fault).toMatchObject({
+        offset: 5,
+        reason: "a text longer than 2000 characters",
+        mend: "shorten it",
+      });
   });
 });
 
@@ -99,5 +105,16 @@ describe("what is wrong, in words, where it stands", () => {
     expect(problems).toMatchObject([
       { line: 3, column: 8, excerpt: { text: '  "b": 14O', from: 8, to: 10 } },
     ]);
+  });
+});
+
+test("more than any engine needs is refused: a million characters, five thousand names and entries", () => {
+  expect(scanJson(" ".repeat(1_000_001)).fault?.reason).toBe("more than 1000000 characters");
+  const names = (count: number): string =>
+    `{ ${Array.from({ length: count }, (_, i) => `"a${i}": [1]`).join(", ")} }`;
+  expect(scanJson(names(2_500)).fault).toBeUndefined();
+  expect(scanJson(names(2_501)).fault).toMatchObject({
+    reason: "more than 5000 names and entries",
+    mend: "take out what does not belong here",
   });
 });

@@ -1,6 +1,6 @@
 // Slips in measurements.csv: what the mend offers is near what was written.
 
-import { readEngine, readMeasurements } from "@sealtrend/core";
+import { readEngine, readMeasurements } from "@sealtrend/core/parts";
 import { expect, test } from "vitest";
 
 const { engine } = readEngine('{ "cylinders": ["1", "2"], "ignition": "spark" }', "engine.json", "pump");

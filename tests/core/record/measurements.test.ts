@@ -16,7 +16,7 @@ import {
   readMeasurements,
   readPlace,
   rowText,
-} from "@sealtrend/core";
+} from "@sealtrend/core/parts";
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { engine, marked } from "./sample.ts";
@@ -185,6 +185,17 @@ describe("what is read", () => {
     );
     expect(problems).toEqual([]);
     expect(measurements.map(({ instead }) => instead)).toEqual([true, undefined, undefined]);
+  });
+
+  test("a zero that was written so that three decimals are no thousands tells of no digit", () => {
+    const header = "date,part,label,at,quantity,value,unit";
+    const row = "2026-03-02,bore,3,top/thrust,diameter,86.055,mm";
+    const own = { delimiter: ";", decimalMark: ",", columns: header.split(",") } as const;
+    const cells = Object.fromEntries(own.columns.map((name, i) => [name, row.split(",")[i] ?? ""]));
+    expect(rowText(cells, own)).toContain("86,0550");
+    const decimals = (rows: string, columns: string) => read(rows, columns).measurements[0]?.decimals;
+    expect(decimals(rowText(cells, own), header.replaceAll(",", ";"))).toBe(3);
+    expect(decimals(row, header)).toBe(3);
   });
 
   test("how many digits were written is kept, none of a fraction", () => {

@@ -9,7 +9,7 @@ import {
   readServices,
   readTests,
   testColumns,
-} from "@sealtrend/core";
+} from "@sealtrend/core/parts";
 import { expect, test } from "vitest";
 
 const engineOf = (cylinders: readonly string[]) => {

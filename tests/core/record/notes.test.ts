@@ -1,4 +1,4 @@
-import { noteKinds, noteNames, readNotes } from "@sealtrend/core";
+import { noteKinds, noteNames, readNotes } from "@sealtrend/core/parts";
 import { describe, expect, test } from "vitest";
 import { engine, marked } from "./sample.ts";
 
@@ -56,6 +56,12 @@ test("other takes any text", () => {
 test("a number without its unit is told which unit to write, a near word is suggested", () => {
   expect(read("2026-05-03,,oil use,0.4,,,,").problems[0]?.mend).toBe("give it in a unit such as L/1000km");
   expect(read("2026-05-03,,smoke,bleu,,,,").problems[0]?.mend).toBe("write blue");
+});
+
+test("a figure that can be read two ways is refused, and so is one below nothing", () => {
+  expect(faults('2026-05-03,,oil use,"1,234",L/h,,,')).toEqual(['number-two-ways@2 "1,23']);
+  expect(faults("2026-05-03,,oil use,1.234,L/h,,,")).toEqual([]);
+  expect(faults("2026-05-03,,oil use,-1,L/h,,,")).toEqual(["number-range@2 -1"]);
 });
 
 test("notes come by date", () => {

@@ -1,6 +1,6 @@
 // Prices, ownership and age of engine.json as typed values, and prices typed over them. Invented.
 
-import { ownedForOf, readEngine, readPrice, withPrices } from "@sealtrend/core";
+import { ownedForOf, readEngine, readPrice, withPrices } from "@sealtrend/core/parts";
 import { describe, expect, test } from "vitest";
 
 const read = (more: object) =>

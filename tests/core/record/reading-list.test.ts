@@ -1,6 +1,6 @@
 // The forms of a typed line: handbook tooling.md A.2.
 
-import { plainNumber, readNumber, splitLeakReadings, splitReadings } from "@sealtrend/core";
+import { plainNumber, readNumber, splitLeakReadings, splitReadings } from "@sealtrend/core/parts";
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 
@@ -14,6 +14,7 @@ describe("readings of one test, in the order of the cylinder numbers", () => {
     ["10.5;10.4;10.6;9.8", 4, ["10.5", "10.4", "10.6", "9.8"]],
     ["10,5; 10,4 ;10,6;9,8", 4, ["10,5", "10,4", "10,6", "9,8"]],
     ["  150   148  ", 2, ["150", "148"]],
+    ["150; 148;", 2, ["150", "148"]],
     ["150,148", 2, ["150", "148"]],
     ["10,5", 1, ["10,5"]],
     ["131", 1, ["131"]],
@@ -55,7 +56,9 @@ describe("readings of one test, in the order of the cylinder numbers", () => {
     ["123456 148", 2, '"123456" is no reading'],
     ["NaN Infinity", 2, '"NaN" is no reading'],
     ["74/80 72/80", 2, '"74/80" is no reading'],
-    ["", 4, '"" is no reading'],
+    ["", 4, "nothing stands where a reading belongs"],
+    ["150;;148;147", 3, "nothing stands where a reading belongs"],
+    [", 150 148", 2, "nothing stands where a reading belongs"],
   ])("%j for %i cylinders is refused", (line, count, found) => {
     expect(splitReadings(line, count)).toMatchObject({ ok: false, found });
   });

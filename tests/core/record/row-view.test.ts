@@ -1,4 +1,4 @@
-import { isIsoDate, type Problem } from "@sealtrend/core";
+import { isIsoDate, type Problem } from "@sealtrend/core/parts";
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { parseTable } from "../../../packages/core/src/record/csv.ts";

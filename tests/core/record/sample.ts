@@ -8,7 +8,7 @@ import {
   readEngine,
   readGauges,
   readTests,
-} from "@sealtrend/core";
+} from "@sealtrend/core/parts";
 
 export const engine: Engine = (() => {
   const text = '{ "cylinders": ["1", "2", "3", "4"], "ignition": "spark" }';

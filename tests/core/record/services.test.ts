@@ -1,4 +1,4 @@
-import { readServices, startsAnew, type Work, workNames } from "@sealtrend/core";
+import { readServices, startsAnew, type Work, workNames } from "@sealtrend/core/parts";
 import { describe, expect, test } from "vitest";
 import { engine, marked } from "./sample.ts";
 

@@ -1,4 +1,4 @@
-import { length, readTests, type Test } from "@sealtrend/core";
+import { length, readTests, type Test } from "@sealtrend/core/parts";
 import { describe, expect, test } from "vitest";
 import { engine, faults, gauges, header, oneTest, read } from "./sample.ts";
 

@@ -1,6 +1,6 @@
 // Two gauges in one test: their rows may state different facts of the day, and each is held against its own.
 
-import { dayOf, readEngine, readGauges, readTests } from "@sealtrend/core";
+import { dayOf, readEngine, readGauges, readTests } from "@sealtrend/core/parts";
 import { expect, test } from "vitest";
 
 const { engine } = readEngine('{ "cylinders": ["1", "2"], "ignition": "spark" }', "engine.json", "pump");

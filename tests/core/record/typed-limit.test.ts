@@ -10,7 +10,7 @@ import {
   limitToBegin,
   partNames,
   readTypedLimit,
-} from "@sealtrend/core";
+} from "@sealtrend/core/parts";
 import { expect, test } from "vitest";
 
 const cylinders = ["1", "2"];

@@ -1,4 +1,4 @@
-import { cellText, dialectOf, plainNumber, rowText, writeReadingCell } from "@sealtrend/core";
+import { cellText, dialectOf, plainNumber, rowText, writeReadingCell } from "@sealtrend/core/parts";
 import { describe, expect, test } from "vitest";
 import { oneTest } from "./sample.ts";
 
@@ -71,6 +71,10 @@ test.each([
   ["10,5", "10.5"],
   [">9,25?", ">9.25?"],
   ["10.5", "10.5"],
+  ["1,2345", "1.2345"],
+  ["0,123", "0.123"],
+  ["1,234", "1,234"],
+  [">12,345?", ">12,345?"],
   ["1.234,5", "1.234,5"],
   ["two, three", "two, three"],
 ])("%j is stored as %j", (typed, stored) => {

@@ -3,6 +3,7 @@
 import { csvWords } from "./words/csv.ts";
 import { faultTableWords } from "./words/fault-tables.ts";
 import { gaugeWords } from "./words/gauges.ts";
+import { importWords } from "./words/importing.ts";
 import { jsonWords } from "./words/json.ts";
 import { measurementWords } from "./words/measurements.ts";
 import { numberWords } from "./words/number.ts";
@@ -21,4 +22,8 @@ export const catalogue = {
   ...gaugeWords,
   ...rulesWords,
   ...faultTableWords,
+  ...importWords,
 } as const;
+
+/** The code of every fault that data can have. */
+export const problemCodes = Object.keys(catalogue) as readonly (keyof typeof catalogue)[];

@@ -1,3 +1,4 @@
+export { byName } from "./by-name.ts";
 export { byText } from "./by-text.ts";
 export { bad, good, type Outcome } from "./outcome.ts";
 export {
@@ -10,7 +11,7 @@ export {
   type Severity,
   type Words,
 } from "./problem.ts";
-export { catalogue } from "./catalogue.ts";
+export { problemCodes } from "./catalogue.ts";
 export { nearest } from "./nearest.ts";
 export { type HolesFault } from "./words/gauge-misfits.ts";
 export { type LinkFault } from "./words/gauges.ts";

@@ -2,6 +2,7 @@
 
 import type { Problem } from "./problem.ts";
 
+/** A value with what is worth a caution, or the problems that stood in the way. Nothing is thrown for wrong data. */
 export type Outcome<T> =
   | { readonly ok: true; readonly value: T; readonly cautions: readonly Problem[] }
   | { readonly ok: false; readonly problems: readonly Problem[] };

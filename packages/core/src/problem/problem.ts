@@ -29,6 +29,7 @@ export type ProblemCode = keyof typeof catalogue;
 /** What the sentences of a code need to know. */
 export type Facts<C extends ProblemCode> = Parameters<(typeof catalogue)[C]>[0];
 
+/** A fault in somebody's data: where it stands, what was found and expected, and one thing to do about it. */
 export interface Problem extends Place, Words {
   readonly code: ProblemCode;
   readonly severity: Severity;

@@ -76,7 +76,7 @@ const writtenOf = (view: JsonView, path: string, prefix: string): Readonly<Recor
 
 /** Whether a limit is for a figure. A limit without `label` or `at` is for all of its kind; `at` may name the beginning of the
  *  place (ring `1` of `1/top`), `label` the kind of a valve (`in`, `ex`).
- *  @param quantity - as limits name it: `clearance` for what a thread reads, `flatness` for a gap */
+ *  The quantity is as limits name it: `clearance` for what a thread reads, `flatness` for a gap. */
 export const isLimitFor = (
   limit: Pick<ClearanceLimit, "part" | "label" | "at" | "quantity">,
   figure: Pick<Measurement, "part" | "label" | "at" | "quantity">,

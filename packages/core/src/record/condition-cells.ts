@@ -14,6 +14,7 @@ import { conditionColumns, numberColumns } from "./conditions.ts";
 import type { Bounds } from "./row-view.ts";
 import type { Conditions } from "./types.ts";
 
+/** A condition of a test as the cell of its column, or why what was typed is none. */
 export type ConditionCell =
   | { readonly ok: true; readonly column: string; readonly text: string }
   | { readonly ok: false; readonly found: string; readonly expected: string; readonly mend: string };

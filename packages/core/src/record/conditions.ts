@@ -1,14 +1,6 @@
 // The condition columns of tests.csv: facts of the day, each with its unit in the column's name.
 
-import {
-  type UnitName,
-  absolutePressure,
-  gaugePressure,
-  length,
-  speed,
-  temperature,
-  toSi,
-} from "../quantity/index.ts";
+import { type UnitName, toSi } from "../quantity/index.ts";
 import type { Bounds, RowView } from "./row-view.ts";
 import type { Conditions } from "./types.ts";
 
@@ -57,7 +49,8 @@ export const numberColumns: Readonly<Record<string, NumberColumn>> = {
   master_percent: { key: "masterLost", bounds: bounds("master reading in percent lost", 0, 100) },
 };
 
-const wordColumns = {
+/** Every condition column that takes a word, with its words. */
+export const wordColumns = {
   engine_temp: ["warm", "part-warm", "cold"],
   throttle: ["open", "closed"],
   plugs_out: ["all", "one"],
@@ -104,114 +97,19 @@ export interface Stated {
 }
 
 /** What one row says of the day; faults go to the row. */
-export const statedConditions = (row: RowView, columns: readonly string[]): Stated[] =>
-  columns.flatMap((column): Stated[] => {
+export const statedConditions = (row: RowView, columns: readonly string[]): Stated[] => {
+  const stated: Stated[] = [];
+  for (const column of columns) {
     const numeric = Object.hasOwn(numberColumns, column) ? numberColumns[column] : undefined;
     if (numeric !== undefined) {
+      const { key, unit } = numeric;
       const written = row.number(column, numeric.bounds);
-      if (written === undefined) return [];
-      return [
-        {
-          column,
-          key: numeric.key,
-          value: numeric.unit === undefined ? written : toSi(written, numeric.unit),
-          row,
-        },
-      ];
+      if (written !== undefined)
+        stated.push({ column, key, value: unit === undefined ? written : toSi(written, unit), row });
+    } else if (isWordColumn(column)) {
+      const word = row.word<string>(column, wordColumns[column]);
+      if (word !== undefined) stated.push({ column, key: wordKeys[column], value: word, row });
     }
-    if (!isWordColumn(column)) return [];
-    const word = row.word<string>(column, wordColumns[column]);
-    return word === undefined ? [] : [{ column, key: wordKeys[column], value: word, row }];
-  });
-
-const same = (a: number | string, b: number | string): boolean =>
-  typeof a === "number" && typeof b === "number"
-    ? Math.abs(a - b) <= 1e-3 * Math.max(1, Math.abs(a))
-    : a === b;
-
-/** Brings the statements of a test's rows together. Rows of two gauges may differ: that is a comparison on one warm
- *  engine, and the gauge whose name comes first then speaks for the test; a row without a gauge speaks for all. */
-export const agreedConditions = (test: string, stated: readonly Stated[]): Conditions => {
-  const said = new Map<keyof Conditions, Map<string, Stated>>();
-  for (const one of stated) {
-    const gauge = one.row.text("gauge");
-    const byGauge = said.get(one.key) ?? new Map<string, Stated>();
-    said.set(one.key, byGauge);
-    const rivals =
-      gauge === "" && !byGauge.has("") ? [...byGauge.values()] : [byGauge.get(gauge), byGauge.get("")];
-    const rival = rivals.find((other) => other !== undefined && !same(other.value, one.value));
-    if (rival === undefined) byGauge.set(gauge, byGauge.get(gauge) ?? one);
-    else if (rival.row === one.row)
-      one.row.fault(one.column, "condition-twice", { first: rival.column, second: one.column });
-    else disagree(one.row, one.column, test, rival.row, rival.column);
   }
-  const spokesman = (byGauge: ReadonlyMap<string, Stated>): readonly Stated[] =>
-    [...byGauge]
-      .sort(([a], [b]) => (a < b ? -1 : 1))
-      .map(([, one]) => one)
-      .slice(0, 1);
-  return branded(
-    new Map([...said].flatMap(([key, byGauge]) => spokesman(byGauge).map((one) => [key, one] as const))),
-  );
-};
-
-/** What the rows of each gauge state, over what the test as a whole does; undefined where no two gauges differ.
- *  @param agreed - of the same rows */
-export const conditionsByGauge = (
-  agreed: Conditions,
-  stated: readonly Stated[],
-): Readonly<Record<string, Conditions>> | undefined => {
-  const own = (gauge: string): Conditions => {
-    const said = stated.filter(({ row }) => row.text("gauge") === gauge);
-    return { ...agreed, ...branded(new Map(said.map((one) => [one.key, one] as const))) };
-  };
-  const named = stated.filter(({ row }) => row.text("gauge") !== "");
-  const names = new Set(named.map(({ row }) => row.text("gauge")));
-  if (names.size < 2) return undefined;
-  const differ = named.some((one) =>
-    named.some((other) => one.key === other.key && !same(one.value, other.value)),
-  );
-  return differ ? Object.fromEntries([...names].map((name) => [name, own(name)])) : undefined;
-};
-
-/** Notes that two rows of a test say different things. */
-export const disagree = (
-  row: RowView,
-  column: string,
-  test: string,
-  other: RowView,
-  otherColumn = column,
-): void => {
-  const facts = { test, column, here: row.text(column), there: other.text(otherColumn), line: other.line };
-  row.fault(column, "test-disagrees", facts);
-};
-
-const branded = (agreed: ReadonlyMap<keyof Conditions, Stated>): Conditions => {
-  const number = <T>(key: keyof Conditions, make: (n: number) => T): Readonly<Record<string, T>> => {
-    const value = agreed.get(key)?.value;
-    return typeof value === "number" ? { [key]: make(value) } : {};
-  };
-  const word = (key: keyof Conditions): Readonly<Record<string, string>> => {
-    const value = agreed.get(key)?.value;
-    return typeof value === "string" ? { [key]: value } : {};
-  };
-  const plain = (n: number): number => n;
-  return {
-    ...number("altitude", length),
-    ...(agreed.has("altitude") ? { altitudeFrom: "test" } : {}),
-    ...number("stationPressure", absolutePressure),
-    ...number("qnh", absolutePressure),
-    ...number("airTemperature", temperature),
-    ...number("crankSpeed", speed),
-    ...number("crankVolts", plain),
-    ...number("strokes", plain),
-    ...word("engineTemp"),
-    ...number("engineTemperature", temperature),
-    ...word("throttle"),
-    ...word("plugsOut"),
-    ...word("release"),
-    ...number("regulated", gaugePressure),
-    ...number("master", gaugePressure),
-    ...number("masterLost", (n) => n / 100),
-  };
+  return stated;
 };

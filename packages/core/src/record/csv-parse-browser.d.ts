@@ -15,14 +15,17 @@ declare module "csv-parse/browser/esm/sync" {
     readonly bom: boolean;
     readonly record_delimiter: readonly string[];
     readonly relax_column_count: boolean;
-    readonly info: boolean;
-    readonly raw: boolean;
     readonly skip_empty_lines: boolean;
     readonly max_record_size: number;
+    /** The last record, from 1. */
+    readonly to: number;
   }
   export class CsvError extends Error {
     readonly code: string;
     readonly lines?: number;
   }
-  export function parse(input: string, options: Options): ParsedRecord[];
+  export function parse(
+    input: string,
+    options: Options & { readonly info: true; readonly raw: true },
+  ): ParsedRecord[];
 }

@@ -1,26 +1,13 @@
-// CSV text to located cells. csv-parse splits the records; this file finds the separator, says where each
-// cell stands, and takes out the lines whose quote marks would swallow the rest of the file.
+// CSV text to a table of located cells. csv-parse splits the records; this file finds the separator, takes out the lines
+// whose quote marks would swallow the rest of the file, and tells every fault of shape.
 
-import { CsvError, parse } from "csv-parse/browser/esm/sync";
 import { type Place, type Problem, problem } from "../problem/index.ts";
+import { type TableCell, type TableRow, lineEnd, locatedRows } from "./located-rows.ts";
 import { faultyLines } from "./quote-faults.ts";
 
-export interface TableCell {
-  readonly text: string;
-  /** Where the cell begins in its row, from 1. */
-  readonly column: number;
-}
+export type { TableCell, TableRow } from "./located-rows.ts";
 
-export interface TableRow {
-  /** The line on which the row begins, from 1. */
-  readonly line: number;
-  readonly cells: readonly TableCell[];
-  /** The row as it stands in the file, without its line end. */
-  readonly raw: string;
-  /** Offset of raw in the text. */
-  readonly offset: number;
-}
-
+/** CSV text as located cells. Lines and columns from 1. */
 export interface Table {
   readonly file: string;
   readonly delimiter: string;
@@ -29,47 +16,58 @@ export interface Table {
   readonly rows: readonly TableRow[];
 }
 
-const lineEnd = /\r\n|\r|\n/;
-const mostCharactersOfARow = 65_536;
-const mostColumns = 4_096;
-const mostRows = 200_000;
+/** A table, and every fault of its shape. */
+export interface ParsedTable {
+  readonly table: Table;
+  readonly problems: readonly Problem[];
+}
 
 /** Parses CSV text with `,`, `;` or tab. Every fault of shape is reported; rows without one are all there.
  *  @param columns - the column names to suggest when the file is empty */
-export const parseTable = (
-  source: string,
-  file: string,
-  columns = "",
-): { readonly table: Table; readonly problems: readonly Problem[] } => {
-  const text = withoutPreamble(source);
-  const delimiter = delimiterOf(text);
-  const { faults, clean } = faultyLines(text, delimiter, file);
-  const records = recordsOf(clean, delimiter, file);
-  const located = locate(records.records, clean, delimiter);
+export const parseTable = (source: string, file: string, columns = ""): ParsedTable => {
+  const { delimiter, clean, faults, problems: split, located } = parseRows(source, file);
   const [first, ...further] = located;
   const rows = further.filter(holdsSomething);
   const empty: Table = { file, delimiter, header: [], headerLine: 1, rows: [] };
   if (first === undefined) {
     const none =
-      faults.length + records.problems.length > 0
+      faults.length + split.length > 0
         ? []
         : [problem("file-empty", { columns }, { file, line: 1, column: 1 })];
-    return { table: empty, problems: [...faults, ...records.problems, ...none] };
+    return { table: empty, problems: [...faults, ...split, ...none] };
   }
   if (faults.some(({ line = 1 }) => line < first.line)) return { table: empty, problems: faults };
   const header = first.cells.map(({ text: name, column }) => ({ name: name.trim(), column }));
   const table: Table = { file, delimiter, header, headerLine: first.line, rows };
-  const problems = [
-    ...faults,
-    ...records.problems,
-    ...headerFaults(table, first.raw),
-    ...widthFaults(table, clean),
-  ];
+  const problems = [...faults, ...split, ...headerFaults(table, first.raw), ...widthFaults(table, clean)];
   return { table, problems };
 };
 
+/** The rows of a text as they stand, with no one of them taken for a header. @param separator - where it is known */
+export const parseRows = (source: string, file: string, separator?: string) => {
+  const text = withoutPreamble(source);
+  const delimiter = separator ?? delimiterOf(text);
+  const { faults: quotes, clean } = faultyLines(text, delimiter, file);
+  const { rows, problems } = locatedRows(clean, delimiter, file);
+  const huge = rows.filter(hasHugeCell);
+  if (huge.length === 0) return { delimiter, clean, faults: quotes, problems, located: rows };
+  const faults = [...quotes, ...huge.map((row) => hugeCell(row, file))];
+  return { delimiter, clean, faults, problems, located: rows.filter((row) => !hasHugeCell(row)) };
+};
+
+/** More than a page; patterns that look through a cell may take time by the square of its length. */
+const mostCharactersOfACell = 2_000;
+
+const hasHugeCell = ({ raw, cells }: TableRow): boolean =>
+  raw.length > mostCharactersOfACell && cells.some(isHuge);
+
+const isHuge = ({ text }: TableCell): boolean => text.length > mostCharactersOfACell;
+
+const hugeCell = (row: TableRow, file: string): Problem =>
+  problem("cell-huge", { most: mostCharactersOfACell }, placeOf({ file }, row, row.cells.find(isHuge)));
+
 /** Where a cell stands, with the line as it is, for a problem; behind the row's end where there is no cell. */
-export const placeOf = (table: Table, row: TableRow, cell: TableCell | undefined): Place => {
+export const placeOf = (table: Pick<Table, "file">, row: TableRow, cell: TableCell | undefined): Place => {
   const offset = cell === undefined ? row.raw.length : cell.column - 1;
   const before = row.raw.slice(0, offset).split(lineEnd);
   const column = (before.at(-1) ?? "").length + 1;
@@ -86,82 +84,27 @@ export const placeOf = (table: Table, row: TableRow, cell: TableCell | undefined
 /** A row of separators only, as spreadsheets leave them behind the last entry, is no row. */
 const holdsSomething = (row: TableRow): boolean => row.cells.some(({ text }) => text.trim() !== "");
 
+/** Half characters become U+FFFD here, as csv-parse makes them: a row must be found again in the text, at its line. */
 const withoutPreamble = (text: string): string =>
-  text.replace(/^\uFEFF/, "").replace(/^sep=.(?=\r?\n|\r)/i, "");
+  text
+    .replace(/^\uFEFF/, "")
+    .replace(/^sep=.(?=\r?\n|\r)/i, "")
+    .replace(/\p{Surrogate}/gu, "\uFFFD");
 
 /** The separator that stands most often outside quotes in the first line that holds anything. */
 const delimiterOf = (text: string): string => {
-  const line = /[^\r\n]*[^\s][^\r\n]*/.exec(text)?.[0] ?? "";
-  const bare = line.replace(/"(?:[^"]|"")*"/g, "");
+  const bare = firstLine(text).replace(/"[^"]*"/g, "");
   const count = (mark: string): number => bare.split(mark).length - 1;
   return [",", ";", "\t"].reduce((best, mark) => (count(mark) > count(best) ? mark : best), ",");
 };
 
-const recordsOf = (
-  text: string,
-  delimiter: string,
-  file: string,
-): { records: { record: string[]; raw: string }[]; problems: Problem[] } => {
-  try {
-    const records = parse(text, {
-      delimiter,
-      bom: true,
-      record_delimiter: ["\r\n", "\n", "\r"],
-      relax_column_count: true,
-      info: true,
-      raw: true,
-      skip_empty_lines: true,
-      max_record_size: mostCharactersOfARow,
-    });
-    const most = (what: string, limit: number): Problem[] => [
-      problem("file-huge", { what, most: limit }, { file, line: 1, column: 1 }),
-    ];
-    if (records.length > mostRows) return { records: [], problems: most("rows", mostRows) };
-    if (records.some(({ record }) => record.length > mostColumns))
-      return { records: [], problems: most("columns", mostColumns) };
-    return { records, problems: [] };
-  } catch (error) {
-    if (!(error instanceof CsvError)) throw error;
-    const place = { file, line: Math.max(1, error.lines ?? 1), column: 1 };
-    return { records: [], problems: [problem("row-huge", { most: mostCharactersOfARow }, place)] };
-  }
-};
-
-const locate = (
-  records: readonly { record: string[]; raw: string }[],
-  text: string,
-  delimiter: string,
-): TableRow[] => {
-  let offset = 0;
-  let line = 1;
-  return records.map(({ record, raw: untrimmed }) => {
-    const raw = untrimmed.replace(/^[\r\n]+/, "").replace(/[\r\n]+$/, "");
-    const start = text.indexOf(raw, offset);
-    line += lineEnds(text.slice(offset, start));
-    const columns = cellColumns(raw, delimiter);
-    const row = {
-      line,
-      raw,
-      offset: start,
-      cells: record.map((cell, i) => ({ text: cell, column: columns[i] ?? raw.length + 1 })),
-    };
-    line += lineEnds(raw);
-    offset = start + raw.length;
-    return row;
-  });
-};
-
-const lineEnds = (text: string): number => text.split(lineEnd).length - 1;
-
-/** Where each cell of a record begins, from 1; a quoted cell may hold the separator. */
-const cellColumns = (raw: string, delimiter: string): number[] => {
-  const columns = [1];
-  let quoted = false;
-  for (let i = 0; i < raw.length; i++) {
-    if (raw[i] === '"') quoted = !quoted;
-    else if (raw[i] === delimiter && !quoted) columns.push(i + 2);
-  }
-  return columns;
+/** The first line that is not blank; "" where none is. */
+const firstLine = (text: string): string => {
+  const at = text.search(/\S/);
+  if (at === -1) return "";
+  const from = Math.max(text.lastIndexOf("\n", at), text.lastIndexOf("\r", at)) + 1;
+  const length = text.slice(from).search(/[\r\n]/);
+  return length === -1 ? text.slice(from) : text.slice(from, from + length);
 };
 
 const headerFaults = (table: Table, raw: string): Problem[] => {
@@ -185,6 +128,7 @@ const widthFaults = (table: Table, text: string): Problem[] => {
   const columns = table.header.length;
   const last = table.rows.at(-1);
   return table.rows.flatMap((row) => {
+    if (row.cells.length === columns) return [];
     const extra = row.cells.slice(columns).filter((cell) => cell.text.trim() !== "");
     if (extra.length > 0)
       return [problem("row-long", { extra: extra.length, columns }, placeOf(table, row, extra[0]))];

@@ -1,12 +1,13 @@
 // Every field of engine.json: where it stands, what it may hold. One table, used to read, to set and to explain.
 
+import { byName } from "../problem/index.ts";
 import { type Dimension, unitsOf } from "../quantity/index.ts";
 import type { FieldKind } from "./field-kind.ts";
 import { priceFields } from "./price-fields.ts";
 
 const text: FieldKind = { kind: "text" };
 const yesNo: FieldKind = { kind: "yes-no" };
-const word = (...words: string[]): FieldKind => ({ kind: "word", words, also: {} });
+const word = (...words: string[]): FieldKind => ({ kind: "word", words, also: byName({}) });
 const number = (least: number, most: number, example: number): FieldKind => ({
   kind: "number",
   least,
@@ -27,7 +28,7 @@ const count = (most: number, example: number): FieldKind => ({
 });
 
 /** The fields of engine.json by their dotted path. */
-export const engineFields: Readonly<Record<string, FieldKind>> = {
+export const engineFields = byName<FieldKind>({
   schema: word("sealtrend/engine@1"),
   name: text,
   use: word("road", "farm", "stationary", "boat", "motorcycle", "aircraft", "other"),
@@ -41,7 +42,7 @@ export const engineFields: Readonly<Record<string, FieldKind>> = {
   ignition: {
     kind: "word",
     words: ["spark", "compression", "unknown"],
-    also: { diesel: "compression", petrol: "spark", gas: "spark", gasoline: "spark" },
+    also: byName({ diesel: "compression", petrol: "spark", gas: "spark", gasoline: "spark" }),
   },
   cooling: word("liquid", "air"),
   meter: word("h", "km", "mi"),
@@ -84,7 +85,7 @@ export const engineFields: Readonly<Record<string, FieldKind>> = {
   ownership: { kind: "ownership" },
   renewed: { kind: "since" },
   yearsLeft: number(0, 100, 12),
-};
+});
 
 /** What a field expects, in words. */
 export const expectation = (field: FieldKind): string => {

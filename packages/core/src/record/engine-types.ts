@@ -4,10 +4,14 @@ import type { Angle, GaugePressure, Length, Speed, Volume } from "../quantity/in
 import type { ClearanceLimit, CrankLayout, OfferedPart, OfferedSizes } from "./measurement-types.ts";
 import type { EnginePrices, OwnedFor } from "./price-types.ts";
 
+/** What an engine does for a living; an aircraft's has rules of its own. */
 export type Use = "road" | "farm" | "stationary" | "boat" | "motorcycle" | "aircraft" | "other";
+/** How the mixture is lit; unknown where nobody said. */
 export type Ignition = "spark" | "compression" | "unknown";
+/** What the meter of an engine counts. */
 export type MeterUnit = "h" | "km" | "mi";
 
+/** The maker's figures for the cranking reading [Pa above the air around the gauge], as the manual prints them. */
 export interface CompressionLimits {
   readonly new?: GaugePressure;
   readonly minimum?: GaugePressure;
@@ -51,6 +55,7 @@ export interface CorrectionChoice {
   readonly temperatureExponent?: number;
 }
 
+/** What engine.json says of an engine: its layout, its sizes, the maker's limits, prices and ownership. SI inside. */
 export interface Engine {
   readonly id: string;
   readonly name: string;

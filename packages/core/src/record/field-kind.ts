@@ -2,6 +2,7 @@
 
 import type { Dimension } from "../quantity/index.ts";
 
+/** What a field of engine.json may hold, with an example. */
 export type FieldKind =
   | { readonly kind: "text"; readonly example?: string }
   | { readonly kind: "yes-no" }

@@ -4,6 +4,7 @@ import type { RestrictorProfile } from "../leakdown/index.ts";
 import type { GaugePressure, Length, PressureUnit, Volume } from "../quantity/index.ts";
 import type { IsoDate } from "./iso-date.ts";
 
+/** A compression gauge or leak-down tester, as gauges.csv describes it. SI inside. */
 export interface Gauge {
   readonly id: string;
   readonly kind: "compression" | "leak-down";
@@ -38,6 +39,7 @@ export interface Gauge {
   readonly note?: string;
 }
 
+/** What a leak-down tester read with an open hole of known size. */
 export interface KnownHole {
   /** As written: `1.0mm:55psi`. */
   readonly text: string;
@@ -47,6 +49,7 @@ export interface KnownHole {
   readonly holds: "pressure" | "lost";
 }
 
+/** How readings of one gauge stand to those of another, from one comparison. */
 export interface GaugeLink {
   /** The gauge it was compared with. */
   readonly to: string;

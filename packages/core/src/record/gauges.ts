@@ -10,6 +10,7 @@ import { readRows } from "./read-rows.ts";
 import type { RowView } from "./row-view.ts";
 import type { Gauge } from "./gauge-types.ts";
 
+/** The columns of gauges.csv, in order. */
 export const gaugeColumns: readonly string[] = (
   "gauge,kind,unit,full_scale,class_percent,division,reads_high,valve_end,hose_cm3,restrictor_mm,restrictor_length_mm,profile," +
   "restrictor_cd,regulated,dial,matched,known_holes,restrictor_tol_mm,link_to,link_factor,link_u,link_date,note"

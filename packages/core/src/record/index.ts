@@ -5,9 +5,9 @@ export type * from "./iso-date.ts";
 export type * from "./measurement-types.ts";
 export type * from "./price-types.ts";
 export type * from "./types.ts";
-export { datesMeant, isIsoDate, requireColumns, viewTable, type Bounds, type RowView } from "./row-view.ts";
+export { datesMeant, isIsoDate, viewTable, type Bounds, type RowView } from "./row-view.ts";
 export { readEngine } from "./engine.ts";
-export { type JsonObject } from "./json-view.ts";
+export { viewJson, type JsonObject, type JsonView } from "./json-view.ts";
 export { engineFields, expectation, typedExample } from "./engine-fields.ts";
 export { fieldValue, fits } from "./field-value.ts";
 export { type FieldKind } from "./field-kind.ts";
@@ -67,10 +67,9 @@ export { holesFault, isSameHole } from "./known-hole-checks.ts";
 export { percentOf, readKnownHole } from "./known-holes.ts";
 export { readTests, testColumns } from "./tests.ts";
 export { withoutTopComments } from "./top-comments.ts";
-export { cylinderColumn, leakKinds, pressureKinds, rowKinds } from "./test-rows.ts";
-export { conditionColumns, isConditionColumn, numberColumns } from "./conditions.ts";
+export { cylinderColumn } from "./test-rows.ts";
+export { conditionColumns, numberColumns } from "./conditions.ts";
 export { splitHeard } from "./heard-list.ts";
-export { heardPlaces } from "./heard-places.ts";
 export {
   readEngineRecord,
   readLogbook,
@@ -87,5 +86,8 @@ export {
 } from "./condition-cells.ts";
 export { amendmentColumns, engineHeaders, gaugeHeader, jsonText, newLogbookText } from "./new-files.ts";
 export { splitLeakReadings, splitReadings, type LeakPair, type ListReading } from "./reading-list.ts";
-export { slipOf, slippedTo, type Slip } from "./slip.ts";
+export { readingSlip, type ReadingSlip } from "./slip.ts";
+export { leastOfBest, unitSlip, type UnitSlip } from "./unit-slip.ts";
 export { writeReadingCell } from "./reading-cell.ts";
+export { readYardHeader, readYardRows, type YardEngine, type YardHeader, type YardRun } from "./yard-rows.ts";
+export * from "./importing/index.ts";

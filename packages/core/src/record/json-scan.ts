@@ -18,6 +18,10 @@ export interface JsonScan {
 }
 
 const deepest = 32;
+/** Of a text between quotes: more than a page; patterns that look through it may take time by the square of its length. */
+const longest = 2_000;
+/** Of a whole file, in characters, and of the names and entries in it: a hundred times what the largest engine needs. */
+const most = { characters: 1_000_000, entries: 5_000 } as const;
 const blank = /[ \t\r\n]*/y;
 // Unrolled, so that a long text costs the pattern no stack.
 // eslint-disable-next-line no-control-regex -- JSON allows no bare control character between quotes
@@ -44,6 +48,11 @@ class Scanner {
   }
 
   whole(): JsonFault | undefined {
+    if (this.#text.length > most.characters)
+      return this.#fault(
+        `more than ${String(most.characters)} characters`,
+        "take out what does not belong here",
+      );
     const fault = this.#value("", 0);
     if (fault !== undefined) return fault;
     this.#take(blank);
@@ -61,7 +70,7 @@ class Scanner {
     const sign = this.#text[this.#at];
     if (sign === "{") return this.#object(path, depth);
     if (sign === "[") return this.#list(path, depth);
-    if (sign === '"') return this.#take(stringShape) === "" ? this.#stringFault() : undefined;
+    if (sign === '"') return this.#string() === "" ? this.#stringFault() : undefined;
     const number = this.#take(numberShape);
     if (number !== "") this.numbers.set(path, number);
     if (number !== "" || this.#take(wordShape) !== "") return undefined;
@@ -71,9 +80,10 @@ class Scanner {
   #object(path: string, depth: number): JsonFault | undefined {
     const names = new Set<string>();
     return this.#entries("}", () => {
+      if (this.fields.size >= most.entries) return this.#entriesFault();
       if (this.#text[this.#at] !== '"') return this.#nameFault();
       const start = this.#at;
-      const written = this.#take(stringShape);
+      const written = this.#string();
       if (written === "") return this.#stringFault();
       const name = JSON.parse(written) as string;
       if (names.has(name)) {
@@ -94,6 +104,7 @@ class Scanner {
   #list(path: string, depth: number): JsonFault | undefined {
     let count = 0;
     return this.#entries("]", () => {
+      if (this.fields.size >= most.entries) return this.#entriesFault();
       const inner = `${path}[${String(count++)}]`;
       this.fields.set(inner, this.#at);
       return this.#value(inner, depth + 1);
@@ -126,6 +137,13 @@ class Scanner {
       this.#at = comma;
       return this.#fault(`a comma after the last entry before ${close}`, "take the comma out");
     }
+  }
+
+  #entriesFault(): JsonFault {
+    return this.#fault(
+      `more than ${String(most.entries)} names and entries`,
+      "take out what does not belong here",
+    );
   }
 
   #valueFault(): JsonFault {
@@ -164,7 +182,20 @@ class Scanner {
     );
   }
 
+  /** A whole text in its quotes; "" where there is none, or none that may stand here. */
+  #string(): string {
+    const start = this.#at;
+    const written = this.#take(stringShape);
+    if (written.length <= longest + 2) return written;
+    this.#at = start;
+    return "";
+  }
+
   #stringFault(): JsonFault {
+    stringShape.lastIndex = this.#at;
+    const whole = stringShape.exec(this.#text)?.[0];
+    if (whole !== undefined)
+      return this.#fault(`a text longer than ${String(longest)} characters`, "shorten it", whole.length);
     const line = /[^\r\n]*/y;
     line.lastIndex = this.#at;
     const length = line.exec(this.#text)?.[0].length ?? 1;

@@ -3,6 +3,7 @@
 import { type Place, type Problem, problem } from "../problem/index.ts";
 import { type JsonScan, scanJson } from "./json-scan.ts";
 
+/** JSON seen as fields of unknown kind. */
 export type JsonObject = Readonly<Record<string, unknown>>;
 
 /** A JSON file that holds an object, and where each of its fields stands. */
@@ -52,15 +53,15 @@ const placeOfField = (text: string, file: string, fields: JsonScan["fields"], pa
 const lengthOf = (path: string): number => (path.endsWith("]") ? 1 : path.length - path.lastIndexOf(".") + 1);
 
 const placeAt = (text: string, file: string, offset: number, length: number): Place => {
-  const before = text.slice(0, offset).split("\n");
-  const column = (before.at(-1)?.length ?? 0) + 1;
-  const line = text.split("\n")[before.length - 1]?.replace(/\r$/, "") ?? "";
-  return {
-    file,
-    line: before.length,
-    column,
-    excerpt: { text: line, from: column, to: column + length - 1 },
-  };
+  let [line, start] = [1, 0];
+  for (let end = text.indexOf("\n"); end !== -1 && end < offset; end = text.indexOf("\n", start)) {
+    line += 1;
+    start = end + 1;
+  }
+  const end = text.indexOf("\n", start);
+  const column = offset - start + 1;
+  const excerpt = text.slice(start, end === -1 ? undefined : end).replace(/\r$/, "");
+  return { file, line, column, excerpt: { text: excerpt, from: column, to: column + length - 1 } };
 };
 
 /** Walks to a nested field; undefined where the way ends. */

@@ -3,6 +3,7 @@
 import { quantitiesOf } from "./measured-parts.ts";
 import type { MeasuredPart } from "./measurement-types.ts";
 
+/** A quantity of a part that a limit may be given for. */
 export interface LimitQuantity {
   readonly name: string;
   /** A limit T of a difference that may go either way holds from -T to T. */

@@ -1,6 +1,6 @@
 // A logbook's own file, and one engine's files brought together.
 
-import { type Place, type Problem, byPlace, problem } from "../problem/index.ts";
+import { type Problem, byPlace, problem } from "../problem/index.ts";
 import { type Length, type PressureUnit, gaugeUnits, length } from "../quantity/index.ts";
 import { readEngine } from "./engine.ts";
 import { fieldAt, viewJson } from "./json-view.ts";
@@ -11,6 +11,8 @@ import { type TestTable, readTests } from "./tests.ts";
 import type { Gauge } from "./gauge-types.ts";
 import type { EngineRecord, Service, Test, Tool } from "./types.ts";
 
+/** What logbook.json says of the whole logbook: whether it is invented, the height of the place, the units its owner
+ *  thinks in. */
 export interface LogbookFacts {
   /** Invented data: nothing real is written into it. */
   readonly demo: boolean;
@@ -78,6 +80,7 @@ export interface EngineFiles {
   readonly notes?: NamedText;
   readonly measurements?: NamedText;
 }
+/** A text and the name of the file it came from, for messages. */
 export interface NamedText {
   readonly file: string;
   readonly text: string;
@@ -94,7 +97,7 @@ export const readEngineRecord = (
   const home = engine.homeAltitude ?? logbook.homeAltitude;
   const tests =
     files.tests === undefined
-      ? { tests: [], problems: [], meterPlaces: new Map<string, Place>() }
+      ? { tests: [], problems: [], placeOfMeter: () => undefined }
       : readTests(files.tests.text, files.tests.file, engine, gauges, home);
   const services =
     files.services === undefined
@@ -137,8 +140,8 @@ export const readEngineRecord = (
 };
 
 /** A meter that runs backwards without a service that replaced it between the two tests. */
-const meterFaults = (
-  { tests, meterPlaces }: Pick<TestTable, "tests" | "meterPlaces">,
+export const meterFaults = (
+  { tests, placeOfMeter }: Pick<TestTable, "tests" | "placeOfMeter">,
   services: readonly Service[],
 ): Problem[] => {
   const replaced = services.filter(({ what }) => what === "meter replaced").map(({ date }) => date);
@@ -150,6 +153,6 @@ const meterFaults = (
     if (before === undefined || now.meter >= before.meter) return [];
     if (replaced.some((date) => date >= before.date && date <= now.date)) return [];
     const facts = { here: String(now.meter), there: String(before.meter), date: before.date };
-    return [problem("meter-backwards", facts, meterPlaces.get(now.id))];
+    return [problem("meter-backwards", facts, placeOfMeter(now.id))];
   });
 };

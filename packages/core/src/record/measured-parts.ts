@@ -7,6 +7,7 @@ import { type PlacePart, lineOf, wordsAt } from "./measured-places.ts";
 /** What the label of a row names. `rod`: a cylinder or the number of a pin; `face`: which head or deck, where there are several. */
 export type MeasuredLabel = "cylinder" | "journal" | "rod" | "valve" | "face" | "casting" | "none";
 
+/** One quantity that can be measured on a part of an engine taken apart, and how it is written. */
 export interface MeasuredQuantity {
   readonly name: string;
   /** A length, a volume or a force has rows that repeat each other at one place; several words there are several findings. */
@@ -138,9 +139,12 @@ export const measuredParts: Readonly<Record<MeasuredPart, readonly MeasuredQuant
   ],
 };
 
+/** Every part that can be measured. */
 export const partNames = Object.keys(measuredParts) as readonly MeasuredPart[];
 
+/** What can be measured of a part. */
 export const quantitiesOf = (part: MeasuredPart): readonly MeasuredQuantity[] => measuredParts[part];
 
+/** One quantity of a part by its name; undefined where the part has none of that name. */
 export const quantityOf = (part: MeasuredPart, name: string): MeasuredQuantity | undefined =>
   measuredParts[part].find((quantity) => quantity.name === name);

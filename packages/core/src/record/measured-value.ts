@@ -1,5 +1,6 @@
 // A measured figure as it is written: a number, a fraction of an inch, or the two feeler leaves it lies between.
 
+import { byName } from "../problem/index.ts";
 import {
   type NumberFault,
   type UnitName,
@@ -12,6 +13,7 @@ import {
 } from "../quantity/index.ts";
 import type { LengthUnit, MeasuredValue, Measurement } from "./measurement-types.ts";
 
+/** Units that a measured figure may be written in. */
 export type MeasuredUnit = NonNullable<Measurement["unit"]>;
 export type MeasuredDimension = "length" | "volume" | "force";
 
@@ -27,11 +29,13 @@ export type MeasuredFault =
   | "fraction"
   | "too-much";
 
+/** A measured figure as it was read, or why the text is none. SI. */
 export type MeasuredReading =
   | { readonly ok: true; readonly value: MeasuredValue }
   | { readonly ok: false; readonly fault: MeasuredFault }
   | { readonly ok: false; readonly fault: "two-ways"; readonly small: number; readonly large: number };
 
+/** Units that a measured length may be written in. */
 export const lengthUnits: readonly LengthUnit[] = ["mm", "um", "in", "thou"];
 
 /** Units of each dimension, the usual one first. */
@@ -42,7 +46,7 @@ export const measuredUnits: Readonly<Record<MeasuredDimension, readonly Measured
 };
 
 /** Spellings of the shop; the others are those of every quantity. */
-const shopUnits: Readonly<Record<string, LengthUnit>> = { th: "thou", mil: "thou" };
+const shopUnits = byName<LengthUnit>({ th: "thou", mil: "thou" });
 
 /** The unit that a text names, of any dimension that is measured here. */
 export const measuredUnitNamed = (text: string): MeasuredUnit | undefined => {
@@ -52,6 +56,7 @@ export const measuredUnitNamed = (text: string): MeasuredUnit | undefined => {
     .find((unit) => unit === named);
 };
 
+/** Whether a word is one of the units of a measured length. */
 export const isLengthUnit = (unit: string): unit is LengthUnit => lengthUnits.some((known) => known === unit);
 
 /** The most that anything measures. [m], [m3], [N] */

@@ -3,6 +3,7 @@
 import type { Force, Length, Volume } from "../quantity/index.ts";
 import type { IsoDate } from "./iso-date.ts";
 
+/** The parts of an engine taken apart that are measured. */
 export type MeasuredPart =
   | "bore"
   | "piston"
@@ -99,6 +100,7 @@ export interface ClearanceLimit {
   readonly source?: string;
 }
 
+/** Parts that oversizes or undersizes are offered for. */
 export type OfferedPart = "bore" | "main" | "pin";
 /** Over- and undersizes that the maker or the shop offers, each above 0. [m] */
 export interface OfferedSizes {

@@ -20,6 +20,7 @@ import type { MeasuredPart, MeasuredValue, Measurement, PartState } from "./meas
 import { readRows } from "./read-rows.ts";
 import type { RowView } from "./row-view.ts";
 
+/** The columns that measurements.csv must have, in order. */
 export const measurementColumns: readonly string[] = [
   "teardown",
   "date",
@@ -161,7 +162,7 @@ const valueIn = (
   if (isNotTaken(text)) return row.fault("value", "measure-bad", { ...facts, fault: "not-taken" });
   const value = figureIn(row, "value", facts, { kind, unit, most, delimiter });
   if (value === undefined) return undefined;
-  const decimals = isLengthUnit(unit) ? decimalsOf(text) : undefined;
+  const decimals = isLengthUnit(unit) ? decimalsOf(withoutAddedZero(text, delimiter)) : undefined;
   return {
     value,
     unit,
@@ -176,6 +177,10 @@ export const decimalsOf = (text: string): number | undefined => {
   const numbers = text.split("..").map((part) => /[.,](\d+)\s*$/.exec(part.trim())?.[1] ?? "");
   return Math.max(...numbers.map((digits) => digits.length));
 };
+
+/** Three decimals that could be read as thousands are written with a zero behind them (cellText): it tells of no digit. */
+const withoutAddedZero = (text: string, delimiter: string): string =>
+  delimiter === "," ? text : text.replace(/^([1-9]\d{0,2}[.,]\d{3})0$/, "$1");
 
 /** What was not measured has no row. */
 const isNotTaken = (text: string): boolean => /^(?:|-|x)$/i.test(text);

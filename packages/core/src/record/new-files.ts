@@ -6,6 +6,7 @@ import { noteColumns } from "./notes.ts";
 import { serviceColumns } from "./services.ts";
 import { testColumns } from "./tests.ts";
 
+/** The columns of amendments.csv, in order. */
 export const amendmentColumns: readonly string[] = ["when", "file", "row", "column", "old", "new", "because"];
 
 const line = (columns: readonly string[]): string => columns.join(",");
@@ -19,6 +20,7 @@ export const engineHeaders = (labels: readonly string[]): Readonly<Record<string
   "amendments.csv": line(amendmentColumns),
 });
 
+/** The first line of a new gauges.csv. */
 export const gaugeHeader: string = line(gaugeColumns);
 
 /** JSON as people edit it. */

@@ -9,6 +9,7 @@ import type { RowView } from "./row-view.ts";
 import type { Engine } from "./engine-types.ts";
 import type { Note } from "./types.ts";
 
+/** The columns of notes.csv, in order. */
 export const noteColumns: readonly string[] = [
   "date",
   "meter",
@@ -54,6 +55,7 @@ export const noteKinds = {
   other: { words: [], units: [] },
 } as const satisfies Record<string, NoteKind>;
 
+/** The kinds of notes, by the words they are recorded under. */
 export const noteNames = Object.keys(noteKinds) as readonly (keyof typeof noteKinds)[];
 
 /** Reads notes.csv of an engine; rows with a fault are left out and reported. */
@@ -79,6 +81,9 @@ export const readNotes = (
   return { notes: rows.sort((a, b) => byText(a.date, b.date)), problems };
 };
 
+/** No evidence is below nothing; so wide that a mark which may be one of thousands is always asked about. */
+const figures = { least: 0, most: 999_999_999 };
+
 /** Value and unit as the table of kinds spells them; free text as it stands. */
 const valueIn = (row: RowView, kind: NoteKind, what: string): Pick<Note, "value" | "unit"> => {
   const value = row.text("value");
@@ -89,7 +94,10 @@ const valueIn = (row: RowView, kind: NoteKind, what: string): Pick<Note, "value"
   const word = kind.words.find((known) => known === value.toLowerCase());
   if (word !== undefined) return { value: word };
   const known = kind.units.find((name) => name.toLowerCase() === unit.toLowerCase());
-  if (known !== undefined && readNumber(value).ok) return { value, unit: known };
+  if (known !== undefined && readNumber(value).ok)
+    return row.number("value", { of: `${what} in ${known}`, ...figures }) === undefined
+      ? {}
+      : { value, unit: known };
   const text = `${value} ${unit}`.trim();
   row.fault("value", "note-value", { what, text, words: kind.words, units: kind.units });
   return {};

@@ -3,7 +3,8 @@
 import { byText } from "../problem/index.ts";
 import { beyondWeather } from "../air/index.ts";
 import { type AbsolutePressure, type Length, writeQuantity } from "../quantity/index.ts";
-import { type Stated, agreedConditions, conditionsByGauge, disagree } from "./conditions.ts";
+import { agreedConditions, conditionsByGauge, disagree } from "./agreed-conditions.ts";
+import type { Stated } from "./conditions.ts";
 import type { RowView } from "./row-view.ts";
 import { type RowContent, cylinderColumn } from "./test-rows.ts";
 import type { Engine } from "./engine-types.ts";
@@ -41,10 +42,7 @@ export const testOf = (id: string, rows: readonly ReadRow[], home: Length | unde
     ...(meter === undefined ? {} : { meter }),
     rows: pressureRows(id, rows),
     ...(heard === undefined ? {} : { heard }),
-    perCylinder: Object.assign(
-      {},
-      ...rows.map(({ content }) => (content.kind === "fact" ? content.facts : {})),
-    ) as PerCylinder,
+    perCylinder: factsIn(rows),
     conditions,
     ...(byGauge === undefined ? {} : { byGauge }),
     ...(by === undefined ? {} : { by }),
@@ -53,16 +51,23 @@ export const testOf = (id: string, rows: readonly ReadRow[], home: Length | unde
   };
 };
 
+const factsIn = (rows: readonly ReadRow[]): PerCylinder => {
+  let facts: PerCylinder = {};
+  for (const { content } of rows) if (content.kind === "fact") facts = { ...facts, ...content.facts };
+  return facts;
+};
+
 /** What the rows state, and where none states the supply what their testers are set to. */
 const withSetSupply = (rows: readonly ReadRow[]): readonly Stated[] => {
-  const stated = rows.flatMap(({ conditions }) => conditions);
+  const stated =
+    rows.length === 1 ? (rows[0]?.conditions ?? []) : rows.flatMap(({ conditions }) => conditions);
   if (stated.some(({ key }) => key === "regulated")) return stated;
   const set = rows.flatMap(({ content, view }): Stated[] =>
     content.kind === "readings" && content.supply !== undefined
       ? [{ column: "gauge", key: "regulated", value: content.supply, row: view }]
       : [],
   );
-  return [...stated, ...set];
+  return set.length === 0 ? stated : [...stated, ...set];
 };
 
 const oneMeter = (id: string, rows: readonly ReadRow[]): number | undefined => {
@@ -84,8 +89,10 @@ const oneBy = (id: string, rows: readonly ReadRow[]): string | undefined => {
 };
 
 /** The texts of a column, each once, in an order that the order of the rows does not change. */
-const textsOf = (rows: readonly ReadRow[], column: string): readonly string[] =>
-  [...new Set(rows.map(({ view }) => view.text(column)))].filter((text) => text !== "").sort();
+const textsOf = (rows: readonly ReadRow[], column: string): readonly string[] => {
+  const texts = rows.map(({ view }) => view.text(column)).filter((text) => text !== "");
+  return texts.length < 2 ? texts : [...new Set(texts)].sort();
+};
 
 /** What was heard and what differs by cylinder stands in one row each. */
 const checkOnce = (test: string, rows: readonly ReadRow[]): void => {
@@ -99,6 +106,8 @@ const checkOnce = (test: string, rows: readonly ReadRow[]): void => {
 };
 
 const pressureRows = (test: string, rows: readonly ReadRow[]): PressureRow[] => {
+  const [only] = rows;
+  if (rows.length === 1) return only?.content.kind === "readings" ? [only.content.row] : [];
   const seen = new Map<string, PressureRow>();
   for (const { content, view, gauge } of rows) {
     if (content.kind !== "readings") continue;
@@ -113,8 +122,8 @@ const pressureRows = (test: string, rows: readonly ReadRow[]): PressureRow[] => 
 };
 
 /** The facts of the day as the rows of one gauge have them. */
-export const dayOf = ({ conditions, byGauge }: Test, gauge: string | undefined): Conditions =>
-  byGauge?.[gauge ?? ""] ?? conditions;
+export const dayOf = ({ conditions, byGauge = {} }: Test, gauge = ""): Conditions =>
+  (Object.hasOwn(byGauge, gauge) ? byGauge[gauge] : undefined) ?? conditions;
 
 /** A leak-down pressure needs its supply, and cannot be above it by more than the dials may differ (3 %). */
 export const checkSupply = (test: Test, rows: readonly ReadRow[], engine: Engine): void => {

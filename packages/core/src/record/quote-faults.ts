@@ -17,14 +17,16 @@ export const faultyLines = (
   const kept: string[] = [];
   let at = 0;
   let line = 1;
+  // What lies between two faults is kept, and its lines counted, in one piece.
+  let from = 0;
   while (at < text.length && faults.length < mostFaults) {
     const record = scanRecord(text, at, delimiter);
     if (record.fault === undefined) {
-      kept.push(text.slice(at, record.end));
-      line += (text.slice(at, record.end).match(/\r\n|\r|\n/g) ?? []).length;
       at = record.end;
       continue;
     }
+    if (from < at) kept.push(text.slice(from, at));
+    line += (text.slice(from, at).match(/\r\n|\r|\n/g) ?? []).length;
     const end = endOfLine(text, at);
     const raw = text.slice(at, end);
     const column = record.fault.offset - at + 1;
@@ -43,7 +45,9 @@ export const faultyLines = (
         : text.slice(end, at),
     );
     line += 1;
+    from = at;
   }
+  kept.push(text.slice(from, at));
   return { faults, clean: kept.join("") };
 };
 

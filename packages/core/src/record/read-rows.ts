@@ -2,7 +2,7 @@
 
 import type { Problem } from "../problem/index.ts";
 import { parseTable } from "./csv.ts";
-import { type RowView, requireColumns, viewTable } from "./row-view.ts";
+import { type RowView, hasErrorSince, requireColumns, viewTable } from "./row-view.ts";
 
 export interface TableKind<T> {
   readonly columns: readonly string[];
@@ -25,8 +25,7 @@ export const readRows = <T>(
   const rows = view.rows.flatMap((row): T[] => {
     const before = problems.length;
     const one = read(row, table.delimiter);
-    const faulty = problems.slice(before).some(({ severity }) => severity === "error");
-    return faulty || one === undefined ? [] : [one];
+    return hasErrorSince(problems, before) || one === undefined ? [] : [one];
   });
   return { rows, problems };
 };

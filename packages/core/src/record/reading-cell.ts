@@ -1,6 +1,7 @@
 // One cell of a row of readings: a number, `x` or nothing (not taken), `>300` (needle pegged), `131?` (doubtful).
 
 import type { Facts } from "../problem/index.ts";
+import { digitsValue } from "../quantity/index.ts";
 import { type Bounds, checkNumber } from "./row-view.ts";
 import type { Cell } from "./types.ts";
 
@@ -21,6 +22,9 @@ export const readReadingCell = (
   toInner: (written: number) => number,
   report: Report,
 ): Cell | undefined => {
+  const digits = digitsValue(text);
+  if (digits >= bounds.least && digits <= bounds.most)
+    return { kind: "reading", value: toInner(digits), doubtful: false, pegged: false, text };
   if (text === "" || text === "-" || text === "?" || text.toLowerCase() === "x") return notTaken;
   const pegged = text.startsWith(">");
   const doubtful = text.endsWith("?");

@@ -3,6 +3,7 @@
 
 import { lettersAsDigits } from "../quantity/index.ts";
 
+/** A typed line of readings as cells in the order of the cylinders, or why it cannot be read. */
 export type ListReading = { readonly ok: true; readonly cells: readonly string[] } | Refusal;
 
 /** What was found, and what to write instead. */
@@ -34,11 +35,18 @@ export const splitReadings = (line: string, count: number): ListReading => {
 /** Commas stand between readings only where all are whole numbers of two digits or more and as many as cylinders. */
 const cellsOf = (typed: string, count: number): readonly string[] => {
   const line = strokesClosed(typed);
-  if (/[\s;]/.test(line)) return line.split(/\s*;\s*|\s*,\s+|\s+/).filter((cell) => cell !== "");
+  if (/[\s;]/.test(line)) return apart(line);
   if (line.includes("/")) return line.split("/");
   const parts = line.split(",");
   const whole = parts.every((part) => /^>?\d{2,5}\??$|^[xX-]$/.test(part));
   return whole && (parts.length === count || parts.length > 2) ? parts : [line];
+};
+
+/** The cells between separators; a separator at the very end parts nothing. A place left empty stays, to be refused: closed
+ *  up, the readings behind it would go to the wrong cylinders. */
+const apart = (line: string): readonly string[] => {
+  const cells = line.split(/\s*;\s*|\s*,\s+|\s+/);
+  return cells.at(-1) === "" ? cells.slice(0, -1) : cells;
 };
 
 /** `74 / 80` is `74/80`. */
@@ -48,7 +56,7 @@ const blanks = "put a blank between the readings, x for one that was not taken";
 
 const notAReading = (cell: string): Refusal => ({
   ok: false,
-  found: `"${cell}" is no reading`,
+  found: cell === "" ? "nothing stands where a reading belongs" : `"${cell}" is no reading`,
   mend: readingMend(cell),
 });
 
@@ -77,6 +85,7 @@ const wrongCount = (line: string, found: number, count: number): Refusal => ({
 
 const plural = (n: number, one: string): string => `${String(n)} ${one}${n === 1 ? "" : "s"}`;
 
+/** One cylinder of a typed line of leak-down readings: the cylinder side and the supply, as typed. */
 export interface LeakPair {
   /** What is stored: the cylinder side, as typed. */
   readonly held: string;
@@ -88,15 +97,13 @@ export const splitLeakReadings = (
   line: string,
   count: number,
 ): { readonly ok: true; readonly cells: readonly LeakPair[] } | Refusal => {
-  const cells = strokesClosed(line)
-    .trim()
-    .split(/\s*;\s*|\s*,\s+|\s+/)
-    .filter((cell) => cell !== "");
+  const cells = apart(strokesClosed(line).trim());
   if (!cells.some((cell) => cell.includes("/"))) {
     const plain = splitReadings(line, count);
     return plain.ok ? { ok: true, cells: plain.cells.map((held) => ({ held })) } : plain;
   }
   const wrong = cells.find((cell) => !pair.test(cell) && !notTaken.test(cell));
+  if (wrong === "") return notAReading(wrong);
   if (wrong !== undefined)
     return {
       ok: false,

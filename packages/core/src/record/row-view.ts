@@ -9,8 +9,8 @@ import {
   type Severity,
   problem,
 } from "../problem/index.ts";
-import { readNumber } from "../quantity/index.ts";
-import { type Table, type TableRow, placeOf } from "./csv.ts";
+import { digitsValue, isPlainDay, readNumber } from "../quantity/index.ts";
+import { type Table, type TableCell, type TableRow, placeOf } from "./csv.ts";
 
 export interface Bounds {
   readonly least: number;
@@ -41,18 +41,38 @@ export interface TableView {
   readonly table: Table;
   readonly rows: readonly RowView[];
   has(name: string): boolean;
+  /** Whether any row has text in this column. */
+  holds(name: string): boolean;
   readonly columns: readonly string[];
+}
+
+/** What the rows of a table share. */
+interface Seen {
+  readonly table: Table;
+  readonly index: ReadonlyMap<string, number>;
+  readonly problems: Problem[];
 }
 
 /** Looks at a table by column name; problems found while reading go to `problems`. */
 export const viewTable = (table: Table, problems: Problem[]): TableView => {
   const index = new Map(table.header.map(({ name }, i) => [name, i] as const));
+  const seen = { table, index, problems };
   return {
     table,
     columns: table.header.map(({ name }) => name),
     has: (name) => index.has(name),
-    rows: table.rows.map((row) => viewRow(table, row, index, problems)),
+    holds: (name) => {
+      const at = index.get(name) ?? -1;
+      return table.rows.some(({ cells }) => trim(cells[at]?.text ?? "") !== "");
+    },
+    rows: table.rows.map((row) => new ViewedRow(seen, row)),
   };
+};
+
+/** Whether an error was noted behind the first so many problems. */
+export const hasErrorSince = (problems: readonly Problem[], before: number): boolean => {
+  for (let i = before; i < problems.length; i += 1) if (problems[i]?.severity === "error") return true;
+  return false;
 };
 
 /** Notes the columns that the table lacks, all in one problem. @returns whether all are there */
@@ -66,38 +86,79 @@ export const requireColumns = (view: TableView, columns: readonly string[], prob
   return missing.length === 0;
 };
 
-const viewRow = (
-  table: Table,
-  row: TableRow,
-  index: ReadonlyMap<string, number>,
-  problems: Problem[],
-): RowView => {
-  const cell = (name: string) => row.cells[index.get(name) ?? -1];
-  const view: RowView = {
-    line: row.line,
-    text: (name) => trim(cell(name)?.text ?? ""),
-    place: (name) => placeOf(table, row, cell(name) ?? row.cells[0]),
-    fault: (name, code, facts, severity = "error") => {
-      problems.push(problem(code, facts, view.place(name), severity));
-      return undefined;
-    },
-    number: (name, bounds) => numberIn(view, name, bounds, table.delimiter),
-    word: (name, words) => (view.text(name) === "" ? undefined : view.neededWord(name, words)),
-    neededWord: (name, words) => {
-      const text = view.text(name);
-      const found = words.find((word) => word === text.toLowerCase());
-      return found ?? view.fault(name, "word-unknown", { column: name, text, words });
-    },
-    date: (name) => dateIn(view, name),
-  };
-  return view;
+/** A class, for a yard looks at hundreds of thousands of rows: seven functions a row would cost more than what they read. */
+class ViewedRow implements RowView {
+  readonly #of: Seen;
+  readonly #row: TableRow;
+
+  constructor(of: Seen, row: TableRow) {
+    this.#of = of;
+    this.#row = row;
+  }
+
+  get line(): number {
+    return this.#row.line;
+  }
+
+  #cell(name: string): TableCell | undefined {
+    return this.#row.cells[this.#of.index.get(name) ?? -1];
+  }
+
+  text(name: string): string {
+    const cell = this.#cell(name);
+    return cell === undefined ? "" : trim(cell.text);
+  }
+
+  place(name: string): Place {
+    return placeOf(this.#of.table, this.#row, this.#cell(name) ?? this.#row.cells[0]);
+  }
+
+  fault<C extends ProblemCode>(
+    name: string,
+    code: C,
+    facts: Facts<C>,
+    severity: Severity = "error",
+  ): undefined {
+    this.#of.problems.push(problem(code, facts, this.place(name), severity));
+    return undefined;
+  }
+
+  number(name: string, bounds: Bounds): number | undefined {
+    return numberIn(this, name, bounds, this.#of.table.delimiter);
+  }
+
+  word<W extends string>(name: string, words: readonly W[]): W | undefined {
+    return this.text(name) === "" ? undefined : this.neededWord(name, words);
+  }
+
+  neededWord<W extends string>(name: string, words: readonly W[]): W | undefined {
+    const text = this.text(name);
+    const plain = text.toLowerCase();
+    const found = words.find((word) => word === plain);
+    return found ?? this.fault(name, "word-unknown", { column: name, text, words });
+  }
+
+  date(name: string): string | undefined {
+    return dateIn(this, name);
+  }
+}
+
+const trim = (text: string): string =>
+  text === "" || (isInk(text, 0) && isInk(text, text.length - 1)) ? text : withoutBlanks(text);
+
+/** Whether a character is of the plain ones that are no blank; most cells begin and end with one. */
+const isInk = (text: string, at: number): boolean => {
+  const code = text.charCodeAt(at);
+  return code > 32 && code < 127;
 };
 
-const trim = (text: string): string => text.replace(/^[\s\u00A0\u202F]+|[\s\u00A0\u202F]+$/g, "");
+const withoutBlanks = (text: string): string => text.replace(/^[\s\u00A0\u202F]+|[\s\u00A0\u202F]+$/g, "");
 
 const numberIn = (view: RowView, name: string, bounds: Bounds, delimiter: string): number | undefined => {
   const text = view.text(name);
-  if (text === "" || text.toLowerCase() === "x") return undefined;
+  if (text === "" || text === "x" || text === "X") return undefined;
+  const digits = digitsValue(text);
+  if (digits >= bounds.least && digits <= bounds.most) return digits;
   return checkNumber(text, bounds, delimiter, (code, facts) => view.fault(name, code, facts), name);
 };
 
@@ -140,6 +201,7 @@ const daysIn = (year: number, month: number): number =>
 
 /** Whether a text is a calendar date `YYYY-MM-DD` of 1900 to 2100. */
 export const isIsoDate = (text: string): boolean => {
+  if (isPlainDay(text)) return true;
   const match = /^(\d{4})-(\d{2})-(\d{2})$/.exec(text);
   if (match === null) return false;
   const [year, month, day] = match.slice(1).map(Number) as [number, number, number];

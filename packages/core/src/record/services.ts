@@ -7,6 +7,7 @@ import { byAndNote, meterIn } from "./common-cells.ts";
 import type { Engine } from "./engine-types.ts";
 import type { Service, Work } from "./types.ts";
 
+/** The columns of services.csv, in order. */
 export const serviceColumns: readonly string[] = [
   "date",
   "meter",
@@ -39,6 +40,7 @@ const works: Readonly<Record<Work, boolean>> = {
   other: false,
 };
 
+/** The kinds of work, by the words they are recorded under. */
 export const workNames = Object.keys(works) as readonly Work[];
 /** Whether a kind of work starts a new history for the cylinders it touches. */
 export const startsAnew = (what: Work): boolean => works[what];

@@ -14,7 +14,7 @@ import {
 } from "../quantity/index.ts";
 import { heardIn } from "./heard.ts";
 import { readReadingCell } from "./reading-cell.ts";
-import type { RowView } from "./row-view.ts";
+import type { Bounds, RowView } from "./row-view.ts";
 import type { Engine } from "./engine-types.ts";
 import type { Gauge } from "./gauge-types.ts";
 import type { Cell, Heard, LeakKind, PerCylinder, PressureKind, PressureRow } from "./types.ts";
@@ -28,7 +28,8 @@ export const pressureKinds: readonly PressureKind[] = [
 ];
 export const leakKinds: readonly LeakKind[] = ["leak-down", "leak-down-oiled", "leak-down-lower"];
 const factKinds = ["oil", "regulated", "speed", "strokes", "order"] as const;
-export const rowKinds = [...pressureKinds, ...leakKinds, "heard", ...factKinds] as const;
+const readingKinds = [...pressureKinds, ...leakKinds] as const;
+const rowKinds = [...readingKinds, "heard", ...factKinds] as const;
 
 export type RowContent =
   | {
@@ -40,7 +41,20 @@ export type RowContent =
   | { readonly kind: "heard"; readonly heard: readonly (readonly Heard[] | undefined)[] }
   | { readonly kind: "fact"; readonly facts: PerCylinder };
 
+/** The column of tests.csv that holds a cylinder's readings. */
 export const cylinderColumn = (label: string): string => `c${label}`;
+
+const columnsOf = ({ cylinders }: Engine): readonly string[] => {
+  const columns = columnsByLabels.get(cylinders) ?? cylinders.map(cylinderColumn);
+  columnsByLabels.set(cylinders, columns);
+  return columns;
+};
+
+/** Every row asks for the same names. */
+const columnsByLabels = new WeakMap<readonly string[], readonly string[]>();
+
+/** Whether a column of this name looks like one of a cylinder. */
+export const isCylinderColumn = (name: string): boolean => /^c[A-Z]?\d{1,2}$/.test(name);
 
 /** The largest reading that is believed, 20 MPa: well above any cranking diesel. */
 const mostReading_Pa = 20_000_000;
@@ -63,7 +77,7 @@ export const rowContent = (
     };
   const fact = factKinds.find((name) => name === what);
   if (fact !== undefined) return factRow(row, engine, gauges, fact);
-  const reading = [...pressureKinds, ...leakKinds].find((name) => name === what);
+  const reading = readingKinds.find((name) => name === what);
   return reading === undefined ? undefined : readingRow(row, engine, gauges, reading, delimiter);
 };
 
@@ -77,7 +91,7 @@ const checkLoose = (row: RowView, engine: Engine, delimiter: string): undefined 
 
 /** Names the cells that are no numbers where their unit is not known. @param shape - of the cells to look at */
 const checkCells = (row: RowView, engine: Engine, delimiter: string, shape = /./): undefined => {
-  for (const column of engine.cylinders.map(cylinderColumn))
+  for (const column of columnsOf(engine))
     if (shape.test(row.text(column)))
       readReadingCell(
         row.text(column),
@@ -104,7 +118,9 @@ const unitIn = (row: RowView, gauge: Gauge | undefined, first: string): Pressure
 
 /** What a row without a unit is called by in a message. */
 const firstReading = (row: RowView, engine: Engine): string =>
-  engine.cylinders.map((label) => row.text(cylinderColumn(label))).find((text) => text !== "") ?? "";
+  columnsOf(engine)
+    .map((column) => row.text(column))
+    .find((text) => text !== "") ?? "";
 
 const readingRow = (
   row: RowView,
@@ -116,13 +132,14 @@ const readingRow = (
   const take = takeIn(row);
   const gaugeId = row.text("gauge");
   const gauge = gauges.find(({ id }) => id === gaugeId);
-  const columns = engine.cylinders.map(cylinderColumn);
+  const columns = columnsOf(engine);
   const unit = unitIn(row, gauge, firstReading(row, engine));
   const isLeak = leakKinds.some((kind) => kind === what);
   const misplaced = unit === "%" && !isLeak;
   if (misplaced) row.fault("unit", "percent-out-of-place", { what });
   if (unit === undefined || misplaced) return checkCells(row, engine, delimiter);
-  const cells = columns.map((column) => cellIn(row, column, unit, gauge, delimiter));
+  const reading = { unit, gauge, delimiter, toInner: innerOf(unit, gauge) };
+  const cells = columns.map((column) => cellIn(row, column, reading));
   const complete = cells.filter((cell): cell is Cell => cell !== undefined);
   if (take === undefined || complete.length < cells.length) return undefined;
   const holds = unit === "%" ? "lost" : "pressure";
@@ -137,22 +154,39 @@ const readingRow = (
   };
 };
 
+const boundsIn = (unit: PressureUnit | "%"): Bounds => {
+  const bounds = boundsByUnit.get(unit) ?? {
+    of: unit === "%" ? "percent" : `a reading in ${unit}`,
+    least: 0,
+    most: unit === "%" ? 100 : Number(fromSi(mostReading_Pa, unit).toPrecision(3)),
+  };
+  boundsByUnit.set(unit, bounds);
+  return bounds;
+};
+
+/** Every cell asks for the same bounds. */
+const boundsByUnit = new Map<PressureUnit | "%", Bounds>();
+
+/** From the number written to what the row holds. */
+const innerOf = (unit: PressureUnit | "%", gauge: Gauge | undefined): ((written: number) => number) => {
+  if (unit !== "%") return (written) => gaugePressure(toSi(written, unit));
+  return gauge?.dial === "percent-held" ? (held) => 1 - held / 100 : (lost) => lost / 100;
+};
+
+/** What the cells of a row share. */
+interface Reading {
+  readonly unit: PressureUnit | "%";
+  readonly gauge: Gauge | undefined;
+  readonly delimiter: string;
+  readonly toInner: (written: number) => number;
+}
+
 const cellIn = (
   row: RowView,
   column: string,
-  unit: PressureUnit | "%",
-  gauge: Gauge | undefined,
-  delimiter: string,
+  { unit, gauge, delimiter, toInner }: Reading,
 ): Cell | undefined => {
-  const bounds =
-    unit === "%"
-      ? { of: "percent", least: 0, most: 100 }
-      : { of: `a reading in ${unit}`, least: 0, most: Number(fromSi(mostReading_Pa, unit).toPrecision(3)) };
-  const lost = (percent: number): number =>
-    gauge?.dial === "percent-held" ? 1 - percent / 100 : percent / 100;
-  const toInner = (written: number): number =>
-    unit === "%" ? lost(written) : gaugePressure(toSi(written, unit));
-  const cell = readReadingCell(row.text(column), bounds, delimiter, column, toInner, (code, facts) =>
+  const cell = readReadingCell(row.text(column), boundsIn(unit), delimiter, column, toInner, (code, facts) =>
     row.fault(column, code, facts),
   );
   const scale = gauge?.fullScale;
@@ -183,7 +217,7 @@ const factRow = (
     strokes: { of: "strokes", least: 1, most: 60 },
     order: { of: "place in the order", least: 1, most: 60 },
   } as const;
-  const numbers = engine.cylinders.map((label) => row.number(cylinderColumn(label), limits[fact]));
+  const numbers = columnsOf(engine).map((column) => row.number(column, limits[fact]));
   const map = <T>(make: (value: number) => T): (T | undefined)[] =>
     numbers.map((value) => (value === undefined ? undefined : make(value)));
   if (fact === "oil") return { kind: "fact", facts: { oil: map((ml) => volume(ml * 1e-6)) } };

@@ -4,10 +4,10 @@ import { byText, type Place, type Problem, byPlace } from "../problem/index.ts";
 import type { Length } from "../quantity/index.ts";
 import { flagFormulas, meterIn } from "./common-cells.ts";
 import { conditionColumns, isConditionColumn, statedConditions } from "./conditions.ts";
-import { parseTable } from "./csv.ts";
+import { type ParsedTable, parseTable } from "./csv.ts";
 import { type ReadRow, checkSupply, testOf } from "./one-test.ts";
-import { requireColumns, viewTable } from "./row-view.ts";
-import { cylinderColumn, rowContent } from "./test-rows.ts";
+import { hasErrorSince, requireColumns, viewTable } from "./row-view.ts";
+import { cylinderColumn, isCylinderColumn, rowContent } from "./test-rows.ts";
 import type { Engine } from "./engine-types.ts";
 import type { Gauge } from "./gauge-types.ts";
 import type { Test } from "./types.ts";
@@ -33,8 +33,8 @@ export interface TestTable {
   /** By date, then by name. */
   readonly tests: readonly Test[];
   readonly problems: readonly Problem[];
-  /** Where each test states its meter, by the test's name. */
-  readonly meterPlaces: ReadonlyMap<string, Place>;
+  /** Where a test states its meter, by the test's name. */
+  readonly placeOfMeter: (test: string) => Place | undefined;
 }
 
 /** Reads tests.csv of an engine. Rows with a fault are left out and reported; the rest are there.
@@ -45,14 +45,28 @@ export const readTests = (
   engine: Engine,
   gauges: readonly Gauge[],
   home?: Length,
+): TestTable =>
+  testsOfTable(parseTable(text, file, testColumns(engine.cylinders).join(",")), { engine, gauges, home });
+
+/** The same of a table that is split already. */
+export const testsOfTable = (
+  { table, problems: shape }: ParsedTable,
+  {
+    engine,
+    gauges,
+    home,
+  }: {
+    readonly engine: Engine;
+    readonly gauges: readonly Gauge[];
+    readonly home: Length | undefined;
+  },
 ): TestTable => {
-  const { table, problems: shape } = parseTable(text, file, testColumns(engine.cylinders).join(","));
   const problems: Problem[] = [...shape];
   const view = viewTable(table, problems);
   const needed = ["test", "date", "what", ...engine.cylinders.map(cylinderColumn)];
-  if (!requireColumns(view, needed, problems)) return { tests: [], problems, meterPlaces: new Map() };
-  const conditions = view.columns.filter(isConditionColumn);
-  const strays = view.columns.filter((name) => /^c[A-Z]?\d{1,2}$/.test(name) && !needed.includes(name));
+  if (!requireColumns(view, needed, problems)) return { tests: [], problems, placeOfMeter: () => undefined };
+  const conditions = view.columns.filter((name) => isConditionColumn(name) && view.holds(name));
+  const strays = view.columns.filter((name) => isCylinderColumn(name) && !needed.includes(name));
   const byId = new Map<string, ReadRow[]>();
   const spoilt = new Set<string>();
   for (const row of view.rows) {
@@ -67,7 +81,7 @@ export const readTests = (
     const content = rowContent(row, engine, gauges, table.delimiter);
     const stated = statedConditions(row, conditions);
     flagFormulas(row, ["by", "set_aside", "note"]);
-    const isFaulty = problems.slice(before).some(({ severity }) => severity === "error");
+    const isFaulty = hasErrorSince(problems, before);
     if (isFaulty || date === undefined || content === undefined) {
       spoilt.add(id);
       continue;
@@ -84,11 +98,10 @@ export const readTests = (
   return {
     tests: tests.sort((a, b) => byText(a.date, b.date) || byText(a.id, b.id)),
     problems: problems.sort(byPlace),
-    meterPlaces: new Map([...byId].flatMap(([id, rows]) => meterPlace(id, rows))),
+    placeOfMeter: (test) =>
+      byId
+        .get(test)
+        ?.find(({ meter }) => meter !== undefined)
+        ?.view.place("meter"),
   };
-};
-
-const meterPlace = (id: string, rows: readonly ReadRow[]): readonly (readonly [string, Place])[] => {
-  const row = rows.find(({ meter }) => meter !== undefined);
-  return row === undefined ? [] : [[id, row.view.place("meter")]];
 };

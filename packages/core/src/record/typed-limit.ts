@@ -13,6 +13,7 @@ export interface LimitPlace extends Pick<ClearanceLimit, "part" | "label" | "at"
   readonly kind: "new" | "wear";
 }
 
+/** One limit as a person typed it, its digits untouched. */
 export interface TypedLimit {
   /** In the digits they were typed in, as JSON takes them; absent: that end is open. */
   readonly low?: string;

@@ -26,7 +26,9 @@ export type Cell =
       readonly text: string;
     };
 
+/** Readings in the unit of a pressure gauge, by how they are taken. */
 export type PressureKind = "dry" | "wet" | "first-stroke" | "running" | "snap-throttle";
+/** Leak-down readings: as the bore stands at its top, with oil, and with the piston lower. */
 export type LeakKind = "leak-down" | "leak-down-oiled" | "leak-down-lower";
 
 /** One row of tests.csv that holds pressures: a cell a cylinder, in the engine's order. */
@@ -45,8 +47,10 @@ export interface PressureRow {
   readonly line: number;
 }
 
+/** Where air was heard to escape in a leak-down test. */
 export type HeardPlace =
   "intake" | "exhaust" | "crankcase" | "coolant" | "neighbour" | "plug" | "outside" | "none";
+/** Air that was heard to escape: where, how loud, and into which neighbour. */
 export interface Heard {
   readonly place: HeardPlace;
   readonly faint: boolean;
@@ -83,6 +87,7 @@ export interface PerCylinder {
   readonly order?: readonly (number | undefined)[];
 }
 
+/** One test of the logbook: its rows, its day, and whether its owner set it aside. */
 export interface Test {
   readonly id: string;
   readonly date: IsoDate;
@@ -98,6 +103,7 @@ export interface Test {
   readonly notes: readonly string[];
 }
 
+/** What may be done to an engine, by the words it is recorded under. */
 export type Work =
   | "valve job"
   | "head gasket"
@@ -118,6 +124,7 @@ export type Work =
   | "meter replaced"
   | "other";
 
+/** A piece of work on an engine, and the cylinders whose history starts anew with it. */
 export interface Service {
   readonly date: IsoDate;
   readonly meter?: number;
@@ -130,6 +137,7 @@ export interface Service {
   readonly note?: string;
 }
 
+/** Other evidence of the logbook, such as oil use or a noise, as it was written. */
 export interface Note {
   readonly date: IsoDate;
   readonly meter?: number;

@@ -1,7 +1,9 @@
 // Rows as text, in the dialect of the file they go into.
 
+import { byName } from "../problem/index.ts";
 import { parseTable } from "./csv.ts";
 
+/** How a file writes its rows: its delimiter, its decimal mark, its columns. */
 export interface Dialect {
   readonly delimiter: string;
   readonly decimalMark: "." | ",";
@@ -32,9 +34,10 @@ const textColumns: ReadonlySet<string> = new Set(
 export const rowText = (values: Readonly<Record<string, string>>, dialect: Dialect): string => {
   const lost = Object.keys(values).find((name) => values[name] !== "" && !dialect.columns.includes(name));
   if (lost !== undefined) throw new RangeError(`rowText: the file has no column ${lost}`);
+  const named = byName(values);
   return dialect.columns
     .map((name) => {
-      const value = values[name] ?? "";
+      const value = named[name] ?? "";
       return textColumns.has(name) ? quotedText(value, dialect) : cellText(value, dialect);
     })
     .join(dialect.delimiter);
@@ -58,5 +61,7 @@ const quotedText = (value: string, { delimiter }: Dialect): string => {
   return folded.includes(delimiter) || folded.includes('"') ? `"${folded.replaceAll('"', '""')}"` : folded;
 };
 
-/** A decimal comma typed by a person, as the logbook stores it. */
-export const plainNumber = (text: string): string => text.replace(/^([>+-]?\d+),(\d+\??)$/, "$1.$2");
+/** A decimal comma typed by a person, as the logbook stores it; one that could be a thousands mark (`1,234`) stays, for the
+ *  reader of the row to refuse. */
+export const plainNumber = (text: string): string =>
+  /^[>+-]?[1-9]\d{0,2},\d{3}\??$/.test(text) ? text : text.replace(/^([>+-]?\d+),(\d+\??)$/, "$1.$2");

@@ -22,6 +22,11 @@ export const csvWords = {
     expected: "a closing quote mark before the end of the line",
     mend: 'put a " at the end of this cell, or take the opening one out',
   }),
+  "cell-huge": ({ most }: { most: number }) => ({
+    found: `a cell longer than ${String(most)} characters`,
+    expected: "a number, a word, or a note of a page at most",
+    mend: "put the long text into a file of its own, and the name of that file here",
+  }),
   "header-blank": ({ position }: { position: number }) => ({
     found: `column ${String(position)} has no name but holds text`,
     expected: "a name above every column that holds something",
@@ -47,6 +52,14 @@ export const csvWords = {
     });
     const renamed = header.map((other) => pairs.find(({ near }) => near === other)?.name ?? other);
     const added = names.filter((name) => !pairs.some((pair) => pair.name === name));
+    // only a file of many engines has it: its rows hold no cell for it yet
+    const isYard = added.includes("engine");
+    const inFront = isYard ? ["engine", ...added.filter((name) => name !== "engine")] : [];
+    const first = isYard ? [...inFront, ...renamed] : [...renamed, ...added];
+    const cells = inFront.map((name) => (name === "engine" ? "the name of its engine" : `its ${name}`));
+    const rows = isYard
+      ? ` and begin every row with ${cells.map((cell) => `${cell} and "${delimiter}"`).join(", ")}`
+      : "";
     const swaps = pairs.map(({ name, near }) => `${name} in place of ${near}`);
     return {
       found: `there ${names.length === 1 ? "is no column" : "are no columns"} ${names.map(quoted).join(", ")}`,
@@ -54,7 +67,7 @@ export const csvWords = {
       mend:
         pairs.length === 1 && added.length === 0
           ? `write ${swaps.join("")}`
-          : `${swaps.length === 0 ? "" : `write ${swaps.join(", ")}; `}make this the first line: ${[...renamed, ...added].join(delimiter)}`,
+          : `${swaps.length === 0 ? "" : `write ${swaps.join(", ")}; `}make this the first line: ${first.join(delimiter)}${rows}`,
     };
   },
   "row-long": ({ extra, columns }: { extra: number; columns: number }) => ({

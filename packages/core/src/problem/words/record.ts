@@ -34,6 +34,17 @@ export const recordWords = {
     expected: "one value for one test",
     mend: "make them the same, empty one, or give one row a test name of its own",
   }),
+  "engine-disagrees": (facts: {
+    readonly engine: string;
+    readonly column: string;
+    readonly here: string;
+    readonly there: string;
+    readonly line: number;
+  }) => ({
+    found: `engine ${facts.engine} says ${facts.column} ${quoted(facts.here)} here and ${quoted(facts.there)} on line ${String(facts.line)}`,
+    expected: "one value for one engine",
+    mend: `write ${facts.there} in both, or empty one, or give one row the name of another engine`,
+  }),
   "condition-twice": ({ first, second }: { first: string; second: string }) => ({
     found: `${first} and ${second} say different things`,
     expected: "one of the two filled in, or both with the same value",

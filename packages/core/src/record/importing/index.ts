@@ -1,0 +1,18 @@
+export type {
+  DateOrder,
+  DecimalMark,
+  EngineOfSheet,
+  ImportMap,
+  SameDay,
+  SheetDelimiter,
+  Source as SheetSource,
+} from "./import-map.ts";
+export type * from "./imported.ts";
+export { parseSheet } from "./sheet.ts";
+export { readImportMap, type ReadMap } from "./read-map.ts";
+export { writeImportMap } from "./write-map.ts";
+export { guessImportMap } from "./guess-map.ts";
+export { importReadings } from "./import-readings.ts";
+export { unreadColumns } from "./unread-columns.ts";
+export { alreadyRecorded, testValues } from "./recorded.ts";
+export { isEngineId, suggestEngineId } from "./suggest-engine-id.ts";
