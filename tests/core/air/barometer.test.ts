@@ -1,4 +1,4 @@
-import { absolutePressure, beyondWeather, length, pressureAtAltitude } from "@sealtrend/core";
+import { absolutePressure, beyondWeather, length, pressureAtAltitude } from "@sealtrend/core/parts";
 import { expect, test } from "vitest";
 
 test.each([

@@ -12,7 +12,7 @@ import {
   speed,
   speedCalibration,
   toSi,
-} from "@sealtrend/core";
+} from "@sealtrend/core/parts";
 import { expect, test } from "vitest";
 import { assessed, recordOf } from "./records.ts";
 

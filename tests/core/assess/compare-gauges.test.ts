@@ -1,6 +1,6 @@
 // Two gauges on one warm engine. Readings invented; what is expected of them is worked by hand beside each.
 
-import { type GaugePair, assessHistory, compareGauges, gaugeLink, readGauges } from "@sealtrend/core";
+import { type GaugePair, assessHistory, compareGauges, gaugeLink, readGauges } from "@sealtrend/core/parts";
 import { expect, test } from "vitest";
 import { type Row, assessed, recordOf } from "./records.ts";
 

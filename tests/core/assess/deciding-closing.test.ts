@@ -1,6 +1,6 @@
 // What the open engine changes: rings that were out, what to measure and against which limits, and by when. Engines invented.
 
-import { openings, readTypedLine, startTyping } from "@sealtrend/core";
+import { openings, readTypedLine, startTyping } from "@sealtrend/core/parts";
 import { expect, test } from "vitest";
 import { asOpen, decided, healthyYears, openEngine } from "./deciding-records.ts";
 

@@ -1,6 +1,6 @@
 // The one next step, which work at the top, how far ahead is asked, what a note leaves open. Engines invented.
 
-import { shownTests } from "@sealtrend/core";
+import { shownTests } from "@sealtrend/core/parts";
 import { expect, test } from "vitest";
 import { decided, healthyYears, inputOf, openEngine } from "./deciding-records.ts";
 import { type Row, assessed } from "./records.ts";

@@ -2,7 +2,12 @@
 // exp(y) of its limit, which a maker is taken to have stated as 0.9 of the others. The others scatter so that the pooled
 // scatter is about the example's s = .0316.
 
-import { type DecisionChoices, type DecisionInput, type EvidenceId, assessDecision } from "@sealtrend/core";
+import {
+  type DecisionChoices,
+  type DecisionInput,
+  type EvidenceId,
+  assessDecision,
+} from "@sealtrend/core/parts";
 import { type Row, type Written, recordOf } from "./records.ts";
 
 export const examplePrices = {

@@ -1,7 +1,7 @@
 // What is to be done first, from records: swapped readings, new rings, an unproved gauge, a second method, an overdue test.
 // Engines invented.
 
-import { shownTests } from "@sealtrend/core";
+import { shownTests } from "@sealtrend/core/parts";
 import { expect, test } from "vitest";
 import { asOpen, decided } from "./deciding-records.ts";
 import { type Row, assessed } from "./records.ts";

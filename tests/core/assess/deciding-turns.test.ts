@@ -1,8 +1,9 @@
 // From the records: what was told to turn the decision does turn it, asked again with that input changed. Engines invented.
 
-import type { DecisionAssessment } from "@sealtrend/core";
+import { type DecisionAssessment, assessDecision, gatherForDecision } from "@sealtrend/core/parts";
 import { expect, test } from "vitest";
 import { asOpen, decided, examplePrices, openEngine } from "./deciding-records.ts";
+import { recordOf } from "./records.ts";
 
 const word = ({ decision: { verdict, reasons } }: Pick<DecisionAssessment, "decision">): string =>
   reasons.includes("level") ? "level" : verdict;
@@ -42,4 +43,27 @@ test("with the bottom end open and the engine in, getting it out is no part of a
   );
   expect(decided(some, asOpen).input.accessRatio).toBeCloseTo(1200 / 620, 12);
   expect(decided(some, { today: asOpen.today }).input.accessRatio).toBeCloseTo(1200 / 620, 12);
+});
+
+test("with the flips left out the word, its reasons, its margin and its dates are the same, and no turn is told", () => {
+  const told = decided(openEngine, asOpen);
+  const short = decided(openEngine, { ...asOpen, flips: "left-out" });
+  const word = ({ decision: { verdict, reasons, margin, urgency, next } }: DecisionAssessment) => ({
+    verdict,
+    reasons,
+    margin,
+    urgency,
+    next,
+  });
+  expect(told.turns.length).toBeGreaterThan(0);
+  expect(short.turns).toEqual([]);
+  expect(word(short)).toEqual(word(told));
+  expect(short.nextTest).toEqual(told.nextTest);
+});
+
+test("a second question to what was gathered once is answered as if it were asked alone", () => {
+  const record = recordOf(openEngine);
+  const forGood = { ...asOpen, ownership: { kind: "for-good" } } as const;
+  const gathered = gatherForDecision(record, asOpen);
+  expect(assessDecision(record, forGood, gathered)).toEqual(assessDecision(record, forGood));
 });

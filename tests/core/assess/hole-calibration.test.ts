@@ -8,7 +8,7 @@ import {
   holeFromKnownHoles,
   readGauges,
   toSi,
-} from "@sealtrend/core";
+} from "@sealtrend/core/parts";
 import { expect, test } from "vitest";
 import { combineHoles } from "../../../packages/core/src/assess/gauges/combine-holes.ts";
 

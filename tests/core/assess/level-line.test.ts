@@ -1,7 +1,7 @@
 // The line of a cylinder's own level as the decision takes it: four points that carry level, slope and their doubts. All
 // expected values by hand from handbook/statistics.md E (s^2/T, V) and the gauge's .03 (B).
 
-import { leastSquares } from "@sealtrend/core";
+import { leastSquares } from "@sealtrend/core/parts";
 import { expect, test } from "vitest";
 import { levelPoints } from "../../../packages/core/src/assess/deciding/level-line.ts";
 

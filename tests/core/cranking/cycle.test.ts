@@ -10,7 +10,7 @@ import {
   temperature,
   volume,
   volumeAt,
-} from "@sealtrend/core";
+} from "@sealtrend/core/parts";
 import { expect, test } from "vitest";
 import { diesel, plain, spark } from "./engines.ts";
 

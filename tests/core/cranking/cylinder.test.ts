@@ -10,7 +10,7 @@ import {
   volume,
   volumeAt,
   type Cylinder,
-} from "@sealtrend/core";
+} from "@sealtrend/core/parts";
 import { describe, expect, test } from "vitest";
 
 const engine: Cylinder = {

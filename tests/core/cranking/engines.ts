@@ -10,7 +10,7 @@ import {
   volume,
   absolutePressure,
   type CycleInput,
-} from "@sealtrend/core";
+} from "@sealtrend/core/parts";
 
 /** 86 x 86 mm, ratio 10, intake closing 60 deg, 250 rpm, 1 mm2, wall 360 K, start 320 K, heat after Hohenberg. */
 export const spark: CycleInput = {

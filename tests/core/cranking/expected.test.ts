@@ -15,7 +15,7 @@ import {
   type ExpectedPressure,
   type InputName,
   type KnownOfCylinder,
-} from "@sealtrend/core";
+} from "@sealtrend/core/parts";
 import { expect, test } from "vitest";
 
 const little: KnownOfCylinder = {

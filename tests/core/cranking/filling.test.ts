@@ -16,7 +16,7 @@ import {
   suggestedOil,
   throttledReading,
   volume,
-} from "@sealtrend/core";
+} from "@sealtrend/core/parts";
 
 const none = volume(0);
 

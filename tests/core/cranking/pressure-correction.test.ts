@@ -5,7 +5,7 @@ import {
   speedDoubt,
   temperature,
   volume,
-} from "@sealtrend/core";
+} from "@sealtrend/core/parts";
 import { describe, expect, test } from "vitest";
 
 const station = absolutePressure(84_307);

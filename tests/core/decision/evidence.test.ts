@@ -1,6 +1,6 @@
 // The ladder of evidence and its guards: points and thresholds are judgement (handbook/decision.md 2).
 
-import { decide, type Decision, type DecisionInput, type EvidenceId } from "@sealtrend/core";
+import { decide, type Decision, type DecisionInput, type EvidenceId } from "@sealtrend/core/parts";
 import { describe, expect, test } from "vitest";
 import { ladder } from "../../../packages/core/src/decision/evidence/ladder.ts";
 import { rows } from "./examples.ts";

@@ -1,6 +1,6 @@
 // Every figure printed in handbook/decision.md 9, to its last digit: computed in the handbook, no published value.
 
-import { decide, type Decision, type DecisionInput, type Swing } from "@sealtrend/core";
+import { decide, type Decision, type DecisionInput, type Swing } from "@sealtrend/core/parts";
 import { describe, expect, test } from "vitest";
 import {
   aircraft,

@@ -1,7 +1,7 @@
 // The ten examples of handbook/decision.md 9: invented engines, computed in the handbook by a program of its own; no
 // published value. Order of scores: top, rings, bore, bottom.
 
-import type { DecisionInput, EvidenceId, EvidenceRow, WearLine } from "@sealtrend/core";
+import type { DecisionInput, EvidenceId, EvidenceRow, WearLine } from "@sealtrend/core/parts";
 
 export const rows = (...ids: readonly EvidenceId[]): readonly EvidenceRow[] =>
   ids.map((id) => ({ id, text: id, restsOn: /^[AB]/.test(id) ? "this-test" : "other-records" }));

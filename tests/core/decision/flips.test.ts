@@ -1,6 +1,6 @@
 // How far a tipping point is looked for, which line counts at other years, the edge, and where the word itself turns.
 
-import { decide, turnsOf, type DecisionInput, type WearLine } from "@sealtrend/core";
+import { decide, turnsOf, type DecisionInput, type WearLine } from "@sealtrend/core/parts";
 import { describe, expect, test } from "vitest";
 import { healthyOpen, keptForGood, lowOilPressure, noPrices, valveHeard } from "./examples.ts";
 

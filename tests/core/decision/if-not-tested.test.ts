@@ -1,6 +1,6 @@
 // What holds while a test that is asked for is not made, and when a second method is asked for. Inputs invented.
 
-import { type Decision, type DecisionInput, decide } from "@sealtrend/core";
+import { type Decision, type DecisionInput, decide } from "@sealtrend/core/parts";
 import { expect, test } from "vitest";
 import { rows, shortHistory } from "./examples.ts";
 

@@ -1,6 +1,6 @@
 // Expected cost, discount, shares, several cylinders, the renewal of an engine that is kept, layups.
 
-import { decide, type Decision, type DecisionInput } from "@sealtrend/core";
+import { decide, type Decision, type DecisionInput } from "@sealtrend/core/parts";
 import { describe, expect, test } from "vitest";
 import { farmEngine, healthyOpen, keptForGood, noPrices, rows, valveHeard, workBoat } from "./examples.ts";
 

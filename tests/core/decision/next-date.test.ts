@@ -1,7 +1,7 @@
 // The date of the next test: risk, interval, hours (handbook/decision.md 6; the sizes are judgement, common practice or as
 // said beside them).
 
-import { decide, type DecisionInput, type WearLine } from "@sealtrend/core";
+import { decide, type DecisionInput, type WearLine } from "@sealtrend/core/parts";
 import { expect, test } from "vitest";
 import { aircraft, fallingOpen, healthyOpen, noPrices, rows } from "./examples.ts";
 

@@ -1,6 +1,6 @@
 // Wear that the chance of passing a cranking limit says nothing of: with the engine open it is measured first (judgement).
 
-import { decide, type DecisionInput } from "@sealtrend/core";
+import { decide, type DecisionInput } from "@sealtrend/core/parts";
 import { expect, test } from "vitest";
 import { healthyOpen, rows, valveHeard } from "./examples.ts";
 

@@ -1,6 +1,6 @@
 // Rings that were out and ran too long to go back, whatever the readings say. Inputs invented.
 
-import { type DecisionInput, decide } from "@sealtrend/core";
+import { type DecisionInput, decide } from "@sealtrend/core/parts";
 import { expect, test } from "vitest";
 import { healthyOpen, rows } from "./examples.ts";
 

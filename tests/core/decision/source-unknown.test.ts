@@ -1,7 +1,7 @@
 // Damage whose source nobody knows: no word that closes an engine up stands under "stop" (handbook/decision.md 8; that it is
 // test again is our judgement). Rings and parts past their limit that do not go back in.
 
-import { type DecisionInput, type EvidenceId, decide } from "@sealtrend/core";
+import { type DecisionInput, type EvidenceId, decide } from "@sealtrend/core/parts";
 import { describe, expect, test } from "vitest";
 
 const row = (id: EvidenceId) => ({ id, text: id, restsOn: "other-records" as const });

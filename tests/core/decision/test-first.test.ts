@@ -1,7 +1,7 @@
 // What comes before a decision when readings contradict each other, when the engine is open, and where lives hang on it.
 // Inputs invented.
 
-import { type DecisionInput, decide } from "@sealtrend/core";
+import { type DecisionInput, decide } from "@sealtrend/core/parts";
 import { expect, test } from "vitest";
 import { rows, workBoat } from "./examples.ts";
 

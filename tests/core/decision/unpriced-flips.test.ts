@@ -1,6 +1,6 @@
 // What would change the word where no price is known. Inputs are examples of handbook/decision.md 9.
 
-import { type DecisionInput, decide } from "@sealtrend/core";
+import { type DecisionInput, decide } from "@sealtrend/core/parts";
 import { expect, test } from "vitest";
 import { healthyOpen, noPrices } from "./examples.ts";
 

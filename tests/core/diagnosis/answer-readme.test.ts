@@ -2,7 +2,7 @@
 // the library.
 
 import { readFileSync } from "node:fs";
-import { diagnose, shippedFaults } from "@sealtrend/core";
+import { diagnose, shippedFaults } from "@sealtrend/core/parts";
 import { expect, test } from "vitest";
 
 const page = readFileSync(new URL("../../../packages/core/src/diagnosis/README.md", import.meta.url), "utf8");

@@ -1,6 +1,6 @@
 // Reasons for and against, misfits. Expected values are worked by hand beside them.
 
-import { diagnose, shippedFaults, type Evidence } from "@sealtrend/core";
+import { diagnose, shippedFaults, type Evidence } from "@sealtrend/core/parts";
 import { describe, expect, test } from "vitest";
 import { misfitsOf } from "../../../packages/core/src/diagnosis/answer/misfits.ts";
 import { reasonsOf, signWitnesses } from "../../../packages/core/src/diagnosis/answer/reasons.ts";

@@ -1,6 +1,6 @@
 // Two faults in one cylinder. Expected odds are worked by hand beside them.
 
-import { diagnose, shippedFaults, type Evidence, type Faults } from "@sealtrend/core";
+import { diagnose, shippedFaults, type Evidence, type Faults } from "@sealtrend/core/parts";
 import { describe, expect, test } from "vitest";
 import { extreme, twoFaultsOf } from "../../../packages/core/src/diagnosis/answer/two-faults.ts";
 import type { Observed } from "../../../packages/core/src/diagnosis/model/observed.ts";

@@ -1,7 +1,7 @@
 // Target, what is shown, what the readings can carry, which cylinders a cause is about. Expected values are worked by hand or
 // computed in handbook/diagnosis.md, as said beside them.
 
-import { diagnose, shippedFaults, type Evidence } from "@sealtrend/core";
+import { diagnose, shippedFaults, type Evidence } from "@sealtrend/core/parts";
 import { describe, expect, test } from "vitest";
 import { cylindersOf } from "../../../packages/core/src/diagnosis/answer/cause-cylinders.ts";
 import { evenLossOf } from "../../../packages/core/src/diagnosis/answer/direct.ts";

@@ -1,7 +1,7 @@
 // The tables of faults with a slip in them: each is told with its sheet, line, what was found and what to write.
 
 import { readFileSync } from "node:fs";
-import { type Faults, type Problem, faultSheets, readFaults } from "@sealtrend/core";
+import { type Faults, type Problem, faultSheets, readFaults } from "@sealtrend/core/parts";
 import { describe, expect, test } from "vitest";
 
 const shipped = Object.fromEntries(

@@ -1,7 +1,7 @@
 // The next test: expected information, effort, order, what is left out. Expected values are worked by hand beside them;
 // rates of whole cases stand in worked.test.ts.
 
-import { diagnose, shippedFaults, type Evidence, type Faults, type FurtherTest } from "@sealtrend/core";
+import { diagnose, shippedFaults, type Evidence, type Faults, type FurtherTest } from "@sealtrend/core/parts";
 import { describe, expect, test } from "vitest";
 import {
   expectedInformation,

@@ -1,7 +1,7 @@
 // The published cases of handbook/trade.md J as handbook/diagnosis.md 8 works them: readings published, each with its source
 // in data/reference/diagnosis-cases.csv; chances computed in the handbook, no published value.
 
-import { type Diagnosis, diagnose } from "@sealtrend/core";
+import { type Diagnosis, diagnose } from "@sealtrend/core/parts";
 import { expect, test } from "vitest";
 import { diagnosed } from "../../published/diagnosis-cases.ts";
 import { evidenceOf } from "./worked-evidence.ts";

@@ -1,6 +1,6 @@
 // The inputs of the worked examples as they are written there: psi by cylinder, leak-down as held of supplied.
 
-import { type Evidence, alphaOf, gaugePressure, seaLevelPressure } from "@sealtrend/core";
+import { type Evidence, alphaOf, gaugePressure, seaLevelPressure } from "@sealtrend/core/parts";
 
 export const psi = 6894.757293168;
 

@@ -1,7 +1,7 @@
 // Presenting patterns and a brute-force sum of handbook/diagnosis.md 2 and 9, and its check value of an oil test: inputs
 // invented, results computed in the handbook, no published value. What the patterns were aimed at is judgement.
 
-import { type Diagnosis, diagnose } from "@sealtrend/core";
+import { type Diagnosis, diagnose } from "@sealtrend/core/parts";
 import { expect, test } from "vitest";
 import { classDensities } from "../../../packages/core/src/diagnosis/model/classes.ts";
 import { type Written, evidenceOf } from "./worked-evidence.ts";

@@ -1,7 +1,7 @@
 // The worked examples W1 to W10 of handbook/diagnosis.md 7: inputs invented, results computed in the handbook by its own
 // reference program, no published value. Compared to the digits printed there.
 
-import { type Diagnosis, diagnose } from "@sealtrend/core";
+import { type Diagnosis, diagnose } from "@sealtrend/core/parts";
 import { expect, test } from "vitest";
 import { evidenceOf, psi } from "./worked-evidence.ts";
 import { near, printed } from "./worked-examples.ts";

@@ -1,4 +1,4 @@
-import { type LeakQuestion, type Typed, answerLeak, seaLevelPressure } from "@sealtrend/core";
+import { type LeakQuestion, type Typed, answerLeak, seaLevelPressure } from "@sealtrend/core/parts";
 import { expect, test } from "vitest";
 import { inMm, psi, uDial, usual } from "./readings.ts";
 

@@ -10,7 +10,7 @@ import {
   leakFigures,
   speed,
   volume,
-} from "@sealtrend/core";
+} from "@sealtrend/core/parts";
 import { expect, test } from "vitest";
 import { read, usual } from "./readings.ts";
 

@@ -11,7 +11,7 @@ import {
   temperature,
   toSi,
   warmthOf,
-} from "@sealtrend/core";
+} from "@sealtrend/core/parts";
 import { describe, expect, test } from "vitest";
 import { bored, inMm, mm, psi, read, uDial, usual } from "./readings.ts";
 

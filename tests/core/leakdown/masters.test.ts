@@ -11,7 +11,7 @@ import {
   temperature,
   testerFactor,
   warmthOf,
-} from "@sealtrend/core";
+} from "@sealtrend/core/parts";
 import { describe, expect, test } from "vitest";
 import { inMm, mm, psi, read, uDial } from "./readings.ts";
 

@@ -8,7 +8,7 @@ import {
   length,
   seaLevelPressure,
   toSi,
-} from "@sealtrend/core";
+} from "@sealtrend/core/parts";
 
 export const psi = (value: number) => gaugePressure(toSi(value, "psi"));
 export const mm = (value: number) => length(toSi(value, "mm"));

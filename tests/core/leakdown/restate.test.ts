@@ -8,7 +8,7 @@ import {
   dialUncertainty,
   gaugePressure,
   restate,
-} from "@sealtrend/core";
+} from "@sealtrend/core/parts";
 import { describe, expect, test } from "vitest";
 import { bored, psi, read, usual } from "./readings.ts";
 

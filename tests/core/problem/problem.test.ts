@@ -1,4 +1,4 @@
-import { bad, byPlace, good, nearest, problem } from "@sealtrend/core";
+import { bad, byPlace, good, nearest, problem } from "@sealtrend/core/parts";
 import { describe, expect, test } from "vitest";
 
 test("a problem is its code, its place and three sentences", () => {

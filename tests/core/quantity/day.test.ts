@@ -1,4 +1,4 @@
-import { dateOfDay, dayNumber, yearsBetween } from "@sealtrend/core";
+import { dateOfDay, dayNumber, yearsBetween } from "@sealtrend/core/parts";
 import fc from "fast-check";
 import { expect, test } from "vitest";
 

@@ -1,4 +1,4 @@
-import { readNumber } from "@sealtrend/core";
+import { readNumber } from "@sealtrend/core/parts";
 import { describe, expect, test } from "vitest";
 
 // The grammar once more, by counting and not by a pattern, so that one checks the other:

@@ -7,7 +7,7 @@ import {
   type UnitName,
   unitNamed,
   unitsOf,
-} from "@sealtrend/core";
+} from "@sealtrend/core/parts";
 import fc from "fast-check";
 import { expect, test } from "vitest";
 

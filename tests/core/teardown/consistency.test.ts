@@ -1,7 +1,7 @@
 // Figures that cannot all be right. Expected values by hand, beside each test; printed limits: tests/published.
 
 import { expect, test } from "vitest";
-import type { ClearanceLimit } from "@sealtrend/core";
+import type { ClearanceLimit } from "@sealtrend/core/parts";
 import {
   impossible,
   impossibleDerived,

@@ -1,7 +1,7 @@
 // What holds of any teardown: whatever rows a file holds, judging them ends, and nothing but an outside asks for work.
 
 import fc from "fast-check";
-import { type Measurement, length, measuredParts, partNames } from "@sealtrend/core";
+import { type Measurement, length, measuredParts, partNames } from "@sealtrend/core/parts";
 import { expect, test } from "vitest";
 import { judgedAs, saw } from "./judge-samples.ts";
 

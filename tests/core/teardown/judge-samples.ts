@@ -9,7 +9,7 @@ import {
   type TeardownItem,
   judgeTeardown,
   readMeasurements,
-} from "@sealtrend/core";
+} from "@sealtrend/core/parts";
 import { expect } from "vitest";
 import { engine, inch, mm } from "./consistency-samples.ts";
 

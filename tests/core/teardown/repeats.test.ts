@@ -1,7 +1,7 @@
 // One place read more than once: repeats, a slip and its mend, the same lines entered again, states. Engine invented.
 
 import { expect, test } from "vitest";
-import { judgeTeardown, readMeasurements, type Engine, type TeardownAssessment } from "@sealtrend/core";
+import { judgeTeardown, readMeasurements, type Engine, type TeardownAssessment } from "@sealtrend/core/parts";
 import { inch, mm } from "./consistency-samples.ts";
 import { bore, codes, containing, find, journal, judgedAs, limit, measured, saw } from "./judge-samples.ts";
 

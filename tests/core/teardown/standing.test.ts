@@ -1,7 +1,7 @@
 // Where a figure stands in one word, what stops the job, and a misprinted limit. Engine invented.
 
 import { expect, test } from "vitest";
-import type { ClearanceLimit, Engine } from "@sealtrend/core";
+import type { ClearanceLimit, Engine } from "@sealtrend/core/parts";
 import { inch } from "./consistency-samples.ts";
 import { bore, codes, find, journal, judgedAs, limit, measured, saw, type Line } from "./judge-samples.ts";
 

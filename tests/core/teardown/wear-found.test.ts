@@ -1,6 +1,6 @@
 // What a teardown says of wear in each place. Engine invented.
 
-import { wearFound } from "@sealtrend/core";
+import { wearFound } from "@sealtrend/core/parts";
 import { expect, test } from "vitest";
 import {
   type Line,

@@ -3,18 +3,16 @@
 import { type Faults, shippedFaults } from "../diagnosis/index.ts";
 import type { EngineRecord, Test } from "../record/index.ts";
 import { type Rule, type RuleFinding, judgeRules, shippedRules } from "../rules/index.ts";
-import { type ForwardTest, type Spread, spreadOf, standing, worse } from "../spread/index.ts";
-import { median, rangeUpperTail } from "../statistics/index.ts";
+import type { ForwardTest, Spread } from "../spread/index.ts";
+import { rangeUpperTail } from "../statistics/index.ts";
 import { isAtLimit, isLeakAtLimit } from "./at-limit.ts";
+import { belowOthers } from "./below-others.ts";
 import type { LeakValue } from "./leak/assess-leak-down.ts";
-import type { CylinderAssessment, LimitMissed, PressureValue, TestAssessment } from "./assessment.ts";
+import type { CylinderAssessment, TestAssessment } from "./assessment.ts";
 import { unexplainedIn } from "./causes/unexplained.ts";
 import { diagnoseTest } from "./causes/diagnose-test.ts";
 import { type EngineFigures, figuresOf } from "./figures.ts";
-import { correctionOf } from "./values/correction.ts";
-import { earlierFlags, forwardOf, isFlagged } from "./flags.ts";
-import { type Uneven, unevenOf } from "./speed/even-speed.ts";
-import { withEven, withSpeed } from "./speed/full-values.ts";
+import { isFlagged } from "./flags.ts";
 import { buildUp } from "./oil/build-up.ts";
 import { gaugeHose } from "./gauges/gauge-hose.ts";
 import { comparedGauges } from "./gauges/gauge-comparison.ts";
@@ -22,27 +20,17 @@ import { highOrRestLow } from "./high-or-rest-low.ts";
 import { levelBelow } from "./level-below.ts";
 import { levelSince } from "./years/level-since.ts";
 import { leakCautions } from "./leak/leak-caution.ts";
-import { assessLeakTest } from "./leak/leak-test.ts";
 import { withLowWithoutLeak } from "./low-without-leak.ts";
-import { limitsMissed, ruleReadings } from "./limits.ts";
+import { ruleReadings } from "./limits.ts";
 import { missingOfTest } from "./missing-of-test.ts";
 import { nextTests } from "./next-tests.ts";
 import { oilCautions } from "./oil/oil-caution.ts";
 import { oilTest } from "./oil/oil-test.ts";
-import {
-  type CylinderPressures,
-  comparedPressure,
-  gaugeDoubt,
-  isCompared,
-  pressureValues,
-} from "./values/pressure-values.ts";
-import { highestOf, repeatsOf } from "./repeats.ts";
 import { sinceFirst } from "./years/since-first.ts";
-import { speedOf } from "./speed/speed.ts";
+import { type Standings, standingsOf } from "./standings.ts";
 import { workAfter } from "./run-in.ts";
-import { judgeTrust } from "./trust/trust.ts";
-import { valuesOf } from "./values/values.ts";
 
+/** What the assessment of one test may be told beyond the record: other rules, other tables of causes. */
 export interface AssessOptions {
   /** The rules to hold it against; absent: the shipped ones. */
   readonly rules?: readonly Rule[];
@@ -62,18 +50,8 @@ export const assessTest = (
   if (!record.tests.includes(test))
     throw new RangeError(`assessTest: ${test.id} is no test of ${record.engine.id}`);
   const figures = figuresOf(record);
-  const trust = judgeTrust(record, test, figures);
-  const correction = correctionOf(record, test);
-  const dry = valuesOf(test, "dry");
-  const doubt = dry === undefined ? undefined : gaugeDoubt(record, dry, figures);
-  const speed = speedOf(record, test, { correction, figures });
-  const uneven = unevenOf(record, test);
-  const inAir = withEven(pressureValues(record, test, { correction, figures }), uneven);
-  const pressures = doubt === undefined ? inAir : withSpeed(inAir, speed, { correction, doubt });
-  const comparable = pressures.map(({ dry }) => (isCompared(dry) ? comparedPressure(dry) : undefined));
-  const spread = spreadOf(comparable);
-  const forward = trust.voids === "all" ? undefined : forwardOf(record, test, "dry", figures);
-  const leak = assessLeakTest(record, test, { figures, trust: trust.code, sheet });
+  const stand = standingsOf(record, test, { figures, sheet });
+  const { trust, correction, dry, doubt, speed, uneven, pressures, spread, forward, leak } = stand;
   const rules =
     doubt === undefined
       ? []
@@ -82,23 +60,15 @@ export const assessTest = (
           ruleReadings(record, pressures, { doubt, correction, speed, voids: trust.voids }),
           record.engine,
         );
-  const seen = {
-    pressures,
-    uneven,
-    figures,
-    spread,
-    forward,
-    leak: leak.values,
-    rules: [...rules, ...leak.rules],
-  };
-  const cylinders = cylindersSeen(record, test, seen);
+  const found = [...rules, ...leak.rules];
+  const cylinders = cylindersSeen(record, test, { stand, figures, rules: found });
   const apart = uneven?.refused === undefined ? apartOf(forward, spread) : {};
   const high = apart.apart === "wider" ? highOrRestLow(record, test, { cylinders, figures }) : [];
   const oil = oilTest(record, test, { cylinders, figures });
   const builds = buildUp(record, test, { cylinders, figures });
   const hose = dry === undefined ? undefined : gaugeHose(record, dry.gauge);
   const level = levelSince(record, test, figures);
-  const found = {
+  const seen = {
     record,
     test,
     trust,
@@ -115,15 +85,15 @@ export const assessTest = (
     ...(hose === undefined ? {} : { gaugeHose: hose }),
     ...(leak.test === undefined ? {} : { leak: leak.test }),
   };
-  const told = causes === "told" ? diagnoseTest(found, figures, faults) : undefined;
+  const told = causes === "told" ? diagnoseTest(seen, figures, faults) : undefined;
   const below =
     told === undefined
       ? undefined
       : levelBelow(cylinders, { expected: told.evidence.expected, correction, faults });
   const diagnosed = {
-    ...found,
+    ...seen,
     ...told,
-    cylinders: withLowWithoutLeak({ ...found, ...told }, faults),
+    cylinders: withLowWithoutLeak({ ...seen, ...told }, faults),
     ...(level === undefined ? {} : { levelSince: level }),
     ...(below === undefined ? {} : { levelBelow: below }),
   };
@@ -135,7 +105,7 @@ export const assessTest = (
     unexplained,
     faults,
     cautions: [...oilCautions(record, test), ...leakCautions(record, test, next)],
-    rules: seen.rules,
+    rules: found,
     nextTests: next,
     ...(after === undefined ? {} : { workAfter: after }),
     missing: missingOfTest(diagnosed),
@@ -143,56 +113,35 @@ export const assessTest = (
 };
 
 interface Seen {
-  readonly pressures: readonly CylinderPressures[];
-  readonly uneven: Uneven | undefined;
+  readonly stand: Standings;
   readonly figures: EngineFigures;
-  readonly spread: Spread | undefined;
-  readonly forward: ForwardTest | undefined;
-  readonly leak: readonly (LeakValue | undefined)[];
   readonly rules: readonly RuleFinding[];
 }
 
 const cylindersSeen = (
   record: EngineRecord,
   test: Test,
-  { pressures, uneven, figures, spread, forward, leak, rules }: Seen,
+  { stand: { cylinders, pressures, forward, leak: leaks }, figures, rules }: Seen,
 ): CylinderAssessment[] => {
-  const earlier = earlierFlags(record, test, "dry", figures);
   const moved = sinceFirst(record, test, { figures, forward });
-  const repeated = repeatsOf(record, test, figures);
-  return record.engine.cylinders.map((label, i): CylinderAssessment => {
-    const own = pressures[i] ?? {};
-    const verdict = forward?.cylinders[i];
-    const { flaggedBefore = false, sameDayRepeats = 0 } = earlier[i] ?? {};
-    // a share of the highest says nothing of a cylinder whose cranking speed may explain it
-    const excused = uneven?.refused !== undefined && !isFlagged(verdict);
-    const missedBy = (value: PressureValue | undefined): readonly LimitMissed[] =>
-      limitsMissed(record, value, { spread, pressures }).filter(
-        (limit) => !excused || limit === "maker-minimum",
-      );
-    const missed = missedBy(own.dry);
-    const belowLimit = missed.length > 0;
-    const repeats = (own.dry?.readings.length ?? 0) + sameDayRepeats;
-    const isLowAnyway = own.dry !== undefined && missedBy(highestOf(own.dry)).length > 0;
-    const contradicted = repeated[i] === "contradict" && !isLowAnyway;
-    const evidence = { repeats, flaggedBefore, belowLimit, contradicted };
-    const dryStanding = verdict === undefined ? undefined : standing({ verdict, ...evidence });
-    const both = worse([dryStanding, leak[i]?.standing]);
-    const [heard, belowMedian] = [test.heard?.[i], spread?.belowMedian[i]];
+  return cylinders.map((one, i): CylinderAssessment => {
+    const { label, verdict, flaggedBefore, limitsMissed: missed, repeats, belowMedian, dryStanding } = one;
+    const [heard, leak] = [test.heard?.[i], leaks.values[i]];
     const others = belowOthers(pressures, i);
     return {
       label,
-      pressures: own,
+      pressures: one.pressures,
       flagged: verdict !== undefined && isFlagged(verdict),
       flaggedBefore,
-      belowLimit,
+      ...(one.confirmed ? { confirmed: true } : {}),
+      belowLimit: missed.length > 0,
       limitsMissed: missed,
       ...(isAtLimit(label, missed, rules) ? { atLimit: true } : {}),
-      ...(leak[i] === undefined ? {} : { leakDown: leakDownOf(label, leak[i], rules) }),
+      ...(leak === undefined ? {} : { leakDown: leakDownOf(label, leak, rules) }),
       ...(heard === undefined ? {} : { heard }),
-      ...(both === undefined ? {} : { standing: both }),
+      ...(one.standing === undefined ? {} : { standing: one.standing }),
       ...(dryStanding === undefined ? {} : { dryStanding }),
-      ...(repeated[i] === undefined ? {} : { repeats: repeated[i] }),
+      ...(repeats === undefined ? {} : { repeats }),
       ...(verdict?.kind === "read" && verdict.t !== undefined ? { t: verdict.t } : {}),
       ...(belowMedian === undefined ? {} : { belowMedian }),
       ...(others === undefined ? {} : { belowOthers: others }),
@@ -212,13 +161,4 @@ const apartOf = (
   if (forward === undefined || spread === undefined || forward.compared < 2) return {};
   const range = Math.log(spread.highest / spread.lowest) / forward.prior.sigma;
   return { apart: rangeUpperTail(range, forward.compared) < 0.05 ? "wider" : "as-healthy" };
-};
-
-/** 1 - reading / median of the other cylinders that hold something. */
-const belowOthers = (pressures: readonly CylinderPressures[], cylinder: number): number | undefined => {
-  const own = pressures[cylinder]?.dry;
-  const others = pressures.flatMap(({ dry }, i) =>
-    i !== cylinder && isCompared(dry) && dry.value > 0 ? [comparedPressure(dry)] : [],
-  );
-  return isCompared(own) && others.length > 0 ? 1 - comparedPressure(own) / median(others) : undefined;
 };

@@ -56,6 +56,8 @@ export interface PressureValue {
  *  quarters, which counts only where the maker states none of these. */
 export type LimitMissed = "maker-minimum" | "maker-difference" | "maker-ratio" | "usual-ratio";
 
+/** One cylinder in one test: its readings, its place among its fellows, and what limits and rules it misses.
+ *  Fractions, and Pa above the air around the gauge. */
 export interface CylinderAssessment {
   readonly label: string;
   readonly pressures: Readonly<Partial<Record<PressureKind, PressureValue>>>;
@@ -79,6 +81,8 @@ export interface CylinderAssessment {
   readonly flagged: boolean;
   /** Flagged in the test before, dry. */
   readonly flaggedBefore: boolean;
+  /** Low beyond the chance of one reading, dry: flagged in the test before as well, or on two readings that agree. */
+  readonly confirmed?: true;
   /** Below the maker's own limit, or below three quarters of the highest where the maker states none. */
   readonly belowLimit: boolean;
   /** Low in its dry reading, which does not look like a leak: its leak-down is no worse than its fellows', no air was heard
@@ -101,6 +105,8 @@ export interface LevelBelow {
   readonly uncertainty: number;
 }
 
+/** Everything that one test says: how far it can be trusted, what was corrected, each cylinder, the rules, the likely
+ *  causes and what to test next. */
 export interface TestAssessment {
   readonly record: EngineRecord;
   readonly test: Test;

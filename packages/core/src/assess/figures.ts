@@ -5,6 +5,7 @@ import { type PooledRepeatability, median, pooledRepeatability } from "../statis
 import { speedOfTest } from "./speed/speeds.ts";
 import { valuesOf } from "./values/values.ts";
 
+/** An engine's own figures, worked out once from all its tests and handed on to whatever judges one of them. */
 export interface EngineFigures {
   /** Of all repeats of dry readings that are not set aside, blended with the usual 1.5 % [ln units]. */
   readonly repeatability: PooledRepeatability;
@@ -34,8 +35,9 @@ export const figuresOf = (record: EngineRecord): EngineFigures => {
 export const scatterBeside = (test: Test, { repeats }: EngineFigures): number =>
   pooledRepeatability([...repeats].flatMap(([other, cells]) => (other === test ? [] : cells))).blended;
 
+/** One row holds no repeat. */
 const repeatedCells = (test: Test): number[][] =>
-  (valuesOf(test, "dry")?.cells ?? []).flatMap((cell) =>
+  (test.rows.length < 2 ? [] : (valuesOf(test, "dry")?.cells ?? [])).flatMap((cell) =>
     cell !== undefined &&
     !cell.pegged &&
     cell.readings.length > 1 &&

@@ -137,13 +137,18 @@ export const earlierFlags = (
     other !== test && counts(other, what) && !isSellers(other) && !isVoid(record, other, { what, figures });
   const before = record.tests.findLast((other) => other.date < test.date && isUsable(other));
   const flagsBefore = before === undefined ? undefined : forwardOf(record, before, what, figures);
+  // what looks like a slip of the pen confirms nothing
+  const isShown = (flags: ForwardTest | undefined, other: Test | undefined, i: number): boolean =>
+    other !== undefined &&
+    isFlagged(flags?.cylinders[i]) &&
+    valuesOf(other, what)?.cells[i]?.slip === undefined;
   const sameDay = record.tests.filter((other) => other.date === test.date && isUsable(other));
   const flagsOfDay = sameDay.map((other) => forwardOf(record, other, what, figures));
   return record.engine.cylinders.map((label, i) => ({
     flaggedBefore:
-      isFlagged(flagsBefore?.cylinders[i]) && !workedOn(record, label, { after: before, until: test }),
+      isShown(flagsBefore, before, i) && !workedOn(record, label, { after: before, until: test }),
     sameDayRepeats: sameDay
-      .filter((_, k) => isFlagged(flagsOfDay[k]?.cylinders[i]))
+      .filter((other, k) => isShown(flagsOfDay[k], other, i))
       .reduce((sum, other) => sum + (valuesOf(other, what)?.cells[i]?.readings.length ?? 0), 0),
   }));
 };

@@ -30,7 +30,8 @@ export const forCauses = (
   if (high !== undefined && low.length === 0) return [];
   const facts = factsOf(record, { ...found, low });
   const isOilUseless = high !== undefined || (low.length > 0 && facts.leaking === "");
-  const dry = found.cylinders[diagnosis.target]?.pressures;
+  const target = found.cylinders[diagnosis.target];
+  const dry = target?.pressures;
   const answered = firstSteps(record, test, found).pointless;
   if (answered === "all") return [];
   const pointless = [
@@ -44,6 +45,8 @@ export const forCauses = (
     ...(plain.some(({ code }) => code === "re-index-the-neighbour") ? ["borescope", "wet"] : []),
     // what oil lies in gives no dry reading
     ...(dry?.wet === undefined ? [] : ["repeat", "first-stroke", "second-gauge"]),
+    // more of the same would tell no more
+    ...(target?.confirmed === true ? ["repeat"] : []),
     // all are read again once the day was put right
     ...(plain.some(({ code }) => code === "conditions") && isLowAlike(found) ? ["repeat"] : []),
   ];

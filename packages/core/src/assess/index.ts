@@ -1,8 +1,8 @@
 export { assessTest, type AssessOptions } from "./assess-test.ts";
 export { howPageOf, shownTests, type HowPage } from "./shown-tests.ts";
 export { beforeOpening } from "./before-opening.ts";
-export { runInSpans, runsIn, workAfter } from "./run-in.ts";
-export { swappedOrder, type SwappedOrder } from "./swapped-order.ts";
+export { runInSpans, runsIn } from "./run-in.ts";
+export { type SwappedOrder } from "./swapped-order.ts";
 export { standApart } from "./causes/heard-evidence.ts";
 export { type Unexplained } from "./causes/unexplained-finding.ts";
 export { isWorthExplaining } from "./causes/worth-explaining.ts";
@@ -43,10 +43,9 @@ export {
 } from "./gauges/speed-calibration.ts";
 export { type RepeatsWord } from "./values/repeats-apart.ts";
 export { type DigitSlip } from "./values/slips.ts";
-export { judgeTrust } from "./trust/trust.ts";
 export { type Trust, type TrustCode, type TrustReason } from "./trust/trust-reason.ts";
 export { type TrustReasonCode } from "./trust/trust-words.ts";
-export { figuresOf, type EngineFigures } from "./figures.ts";
+export { type EngineFigures } from "./figures.ts";
 export {
   assessHistory,
   placeText,
@@ -64,6 +63,7 @@ export { type SpeedAssessment } from "./speed/speed-assessment.ts";
 export { type TestSpeed } from "./speed/history-speed.ts";
 export { assessDecision } from "./deciding/assess-decision.ts";
 export { openings, type DecisionChoices, type Opening } from "./deciding/choices.ts";
+export { gather as gatherForDecision, type Deciding } from "./deciding/deciding.ts";
 export {
   type CannotSee,
   type Conflict,
@@ -86,3 +86,14 @@ export { type TestAgain } from "./deciding/test-again.ts";
 export { type TopWork } from "./deciding/top-work.ts";
 export { type NotSeen } from "./deciding/not-seen.ts";
 export { type WearChannel } from "./deciding/wear.ts";
+export { latestTest } from "./latest-test.ts";
+export {
+  type YardChoices,
+  type YardCourse,
+  type YardDecision,
+  type YardRow,
+  type YardWorst,
+  yardRow,
+} from "./yard/yard-row.ts";
+export { type YardOrder, yardCompare, yardOrders } from "./yard/yard-order.ts";
+export { type YardTotals, noYard, withEngine } from "./yard/yard-totals.ts";

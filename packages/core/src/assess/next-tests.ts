@@ -14,6 +14,7 @@ import { readAgain } from "./read-again.ts";
 import { rankedTests } from "./ranked-tests.ts";
 import { afterWork } from "./run-in.ts";
 import { isWarm } from "./trust/cold.ts";
+import type { TrustReason } from "./trust/trust-reason.ts";
 
 type Found = Pick<
   TestAssessment,
@@ -96,9 +97,11 @@ const forTheDay = ({ trust }: Found): Asked[] => {
 
 const repeat = (text: string, minutes: number): Asked => ({ code: "repeat", text, minutes });
 
+const implausible = new Set<TrustReason["code"]>(["slip", "beyond-engine", "below-engine"]);
+
 /** What is more often the gauge or the hand than the engine. */
 const toCheck = ({ trust, oil }: Found, low: readonly CylinderAssessment[]): readonly Asked[] => {
-  const mistyped = trust.reasons.some(({ code }) => code === "slip" || code === "beyond-engine");
+  const mistyped = trust.reasons.some(({ code }) => implausible.has(code));
   const noPressure = low.filter(
     ({ pressures, leakDown }) => pressures.dry?.value === 0 || isAllLost(leakDown),
   );

@@ -21,9 +21,9 @@ export const readAgain = (found: Found): readonly string[] => {
     .map(({ label }) => label);
 };
 
-/** Its word comes from a limit that lies within its doubt, and no repeats confirm it. */
-const isTooClose = ({ atLimit, repeats, leakDown }: CylinderAssessment): boolean =>
-  (atLimit === true && repeats === undefined) || leakDown?.atLimit === true;
+/** Its word comes from a limit that lies within its doubt, and neither repeats nor the test before confirm it. */
+const isTooClose = ({ atLimit, repeats, confirmed, leakDown }: CylinderAssessment): boolean =>
+  (atLimit === true && repeats === undefined && confirmed !== true) || leakDown?.atLimit === true;
 
 /** A dry reading of it is one no longer. */
 const isOiled = ({ dryStanding, pressures: { wet } }: CylinderAssessment): boolean =>

@@ -13,6 +13,7 @@ export const shownTests = (tests: readonly NextTest[]): readonly NextTest[] => {
   return [...plain.slice(0, most), ...best.slice(Math.max(0, best.length - room))];
 };
 
+/** The page of the procedures that tells how a step is made. */
 export type HowPage = "dry" | "wet" | "first-stroke" | "leak-down" | "teardown";
 
 const pages: Readonly<Partial<Record<string, HowPage>>> = {

@@ -10,6 +10,7 @@ import { ifNotTested } from "./verdict/if-not-tested.ts";
 import { nextStepOf, sayingOf, urgencyOf } from "./verdict/saying.ts";
 import { wordOf, type Word } from "./verdict/word.ts";
 import { verdictOf, type Act } from "./words.ts";
+import type { Look } from "./money/money-case.ts";
 import type { Outlook } from "./wear/outlook.ts";
 import { accessOf } from "./worth/possible-tests.ts";
 
@@ -17,11 +18,12 @@ const acts: readonly Act[] = ["leave", "watch", "topEnd", "reRing", "rebuild"];
 
 /** One pure function of rows, history line, prices, access, horizon and use. Money never makes work needed, and never
  *  chooses a rebuild.
+ *  @param look - how far tipping points are looked for: no further than the margin asks for, or as far as they are told of
  *  @throws RangeError on input that no caller should make (check-input.ts)
  *  @source handbook/decision.md; all points, thresholds and starting values are judgement */
-export const decide = (input: DecisionInput): Decision => {
+export const decide = (input: DecisionInput, look: Look = "far"): Decision => {
   checkInput(input);
-  const grounds = groundsOf(input);
+  const grounds = groundsOf(input, look);
   const { evidence, years, next } = grounds;
   const word = wordOf(grounds);
   const { verdict, basis, reasons } = word;

@@ -17,6 +17,7 @@ import type { Margin, Repair, Verdict } from "./words.ts";
 import type { Access } from "./worth/possible-tests.ts";
 import type { TestWorth } from "./worth/test-worth.ts";
 
+/** What a decision says: the word, what it rests on, and what would change it. Money in the unit of the prices. */
 export interface Decision {
   readonly verdict: Verdict;
   readonly basis: Basis;

@@ -15,6 +15,7 @@ export type {
   Wear,
   WearLine,
 } from "./input.ts";
+export { intervals } from "./judgements.ts";
 export { ladder, type EvidenceId } from "./evidence/ladder.ts";
 export type { EvidenceLine, LadderRow } from "./evidence/row.ts";
 export type { PlaceScore, Scores, State } from "./evidence/scores.ts";

@@ -119,6 +119,7 @@ export type Doubt =
    *  decided. The readings themselves are not in doubt. */
   | "one-method-only";
 
+/** What a decision is made from: plain values, whatever records they came from. Money in one unit, years, fractions. */
 export interface DecisionInput {
   readonly rows: readonly EvidenceRow[];
   readonly trust: "trusted" | "doubtful" | "void";
@@ -147,6 +148,9 @@ export interface DecisionInput {
   /** Damage that no row weighs, such as a scored journal or a knock that nobody has placed: it is settled before anything is
    *  closed or ordered. */
   readonly damage?: "unsettled";
+  /** A reading that has to be made again, or a cylinder that surely reads low and that cranking alone speaks of: neither is
+   *  left as it is. */
+  readonly unsettled?: "read-again" | "low-unexplained";
   readonly test?: OfferedTest;
   /** Price of getting in again over that of the work, where there are no prices. */
   readonly accessRatio?: number;

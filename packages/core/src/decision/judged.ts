@@ -5,6 +5,7 @@ import { margins, riskTaken, usual } from "./judgements.ts";
 import { chancesOf } from "./money/money-case.ts";
 import type { Repair } from "./words.ts";
 
+/** The judgements that a decision goes by, each the user's to change. Chances and shares from 0 to 1. */
 export interface Judged {
   /** Chance that a repair does not hold and is done again. */
   readonly redo: Readonly<Record<Repair, number>>;
@@ -22,7 +23,8 @@ export interface Judged {
   readonly lifeFactor: number;
 }
 
-/** @source handbook/decision.md 3 to 6 (judgement) */
+/** The judgements that a decision goes by, where its user says nothing else filled in with the usual ones.
+ *  @source handbook/decision.md 3 to 6 (judgement) */
 export const judgedOf = (input: DecisionInput): Judged => {
   const { use, ownership } = input;
   return {

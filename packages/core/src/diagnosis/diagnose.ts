@@ -12,6 +12,7 @@ import type { Diagnosis } from "./diagnosis.ts";
 import type { Evidence } from "./evidence.ts";
 import type { Faults } from "./faults/faults.ts";
 import { shippedFaults } from "./faults/shipped-faults.ts";
+import { dayOf } from "./model/day.ts";
 import { observedOn } from "./model/observed.ts";
 import { posteriorOf } from "./model/posterior.ts";
 import { priorsOf } from "./model/priors.ts";
@@ -28,11 +29,12 @@ const standsOut = 0.35;
  *  @source handbook/diagnosis.md 5, 6 @checked tests/core/diagnosis/worked.test.ts (computed in the handbook) */
 export const diagnose = (evidence: Evidence, faults: Faults = shippedFaults()): Diagnosis => {
   if (evidence.cylinders.length === 0) throw new RangeError("diagnose: an engine has at least one cylinder");
-  const posterior = posteriorOf(evidence, faults);
+  const [day, priors] = [dayOf(evidence, faults), priorsOf(evidence, faults)];
+  const posterior = posteriorOf(evidence, { faults, day, priors });
   const target = targetOf(posterior.cylinders, evidence, faults);
   const chances = posterior.cylinders[target] ?? [];
-  const observed = observedOn(target, evidence, { faults, posterior });
-  const findings = findingWitnesses(withEvenLevels(observed, evidence, { faults, posterior }), faults);
+  const observed = observedOn(target, evidence, { faults, day, posterior });
+  const findings = findingWitnesses(withEvenLevels(observed, evidence, { faults, day, posterior }), faults);
   const signs = signWitnesses(signsSeen(evidence, faults), target, posterior.cylinders);
   const capped = !hasDirectEvidence(observed, evidence);
   const evenLoss = evenLossOf(evidence);
@@ -46,10 +48,9 @@ export const diagnose = (evidence: Evidence, faults: Faults = shippedFaults()): 
   });
   const [leading] = causes;
   const misfits = leading === undefined ? [] : misfitsOf(leading.code, findings, { faults, posterior });
-  const priors = priorsOf(evidence, faults).local[target] ?? [];
   const twoFaults = twoFaultsOf(observed, evidence.cylinders[target] ?? {}, {
     faults,
-    priors,
+    priors: priors.local[target] ?? [],
     chances,
     misfits,
   });

@@ -2,6 +2,7 @@
 
 import type { CauseGroup, FindingName, FurtherTest, SignName } from "./faults/faults.ts";
 
+/** One likely cause with its chance, 0 to 1, and what speaks for and against it. */
 export interface RankedCause {
   readonly code: string;
   /** Places of the cylinders it is about. */
@@ -39,6 +40,8 @@ export interface ProposedTest {
   readonly effort: number;
 }
 
+/** The likely causes of what was found on the cylinder that most needs an explanation, and the tests that would part
+ *  them. */
 export interface Diagnosis {
   /** Place of the cylinder that most needs an explanation. */
   readonly target: number;

@@ -29,6 +29,7 @@ export interface CylinderEvidence {
 export type SeenFinding =
   "lash" | "borescope" | "second-gauge" | "warm" | "conditions" | "reseat" | "reindex" | "release";
 
+/** What was found on an engine, as the diagnosis takes it: plain values, places in the order of the cylinders. */
 export interface Evidence {
   readonly cylinders: readonly CylinderEvidence[];
   /** Places of cylinders along each head, in physical order; places in `cylinders`. */

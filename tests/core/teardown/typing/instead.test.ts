@@ -1,6 +1,6 @@
 // `instead`: a reading that takes the place of an earlier one at its place. Figures invented.
 
-import { rowOf } from "@sealtrend/core";
+import { rowOf } from "@sealtrend/core/parts";
 import { expect, test } from "vitest";
 import { told, typed } from "./sample.ts";
 

@@ -7,7 +7,7 @@ import {
   readEngine,
   readTypedLine,
   startTyping,
-} from "@sealtrend/core";
+} from "@sealtrend/core/parts";
 
 const read = readEngine('{ "cylinders": ["1", "2", "3", "4"], "ignition": "spark" }', "engine.json", "pump");
 if (read.engine === undefined) throw new Error("the engine of this test has a fault");

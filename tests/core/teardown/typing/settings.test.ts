@@ -1,4 +1,4 @@
-import { readTypedLine, startTyping } from "@sealtrend/core";
+import { readTypedLine, startTyping } from "@sealtrend/core/parts";
 import { describe, expect, test } from "vitest";
 import { engine, typed } from "./sample.ts";
 

@@ -1,4 +1,4 @@
-import { figureShapes, readTypedLine, startTyping, typingHelp } from "@sealtrend/core";
+import { figureShapes, readTypedLine, startTyping, typingHelp } from "@sealtrend/core/parts";
 import { describe, expect, test } from "vitest";
 import { engine, told, typed } from "./sample.ts";
 

@@ -1,5 +1,6 @@
 // A finding that no sound cylinder gives, on one whose likeliest cause is none.
 
+/** A finding that no sound cylinder gives, on a cylinder whose likeliest cause is none. Fractions. */
 export interface Unexplained {
   readonly label: string;
   readonly finding: "air-in-coolant" | "leak-heard-nowhere" | "leak-heard" | "running-low" | "oil-rise";

@@ -35,15 +35,20 @@ import { sharesOf } from "./shares.ts";
 import { testAgainOf } from "./test-again.ts";
 import { topWorkOf } from "./top-work.ts";
 import { assessHistory } from "../years/assess-history.ts";
+import { unsettledOf } from "./unsettled.ts";
 import { type WearFound, wearOf } from "./wear.ts";
 
 /** The whole way from the records to the decision. Nothing that nobody looked at becomes a row; every line of evidence is
  *  either a row or named as not seen.
+ *  @param deciding - what it is made from, where another question was asked of the same test, day and sheets before
  *  @throws RangeError where the test asked for is not of the record
  *  @source handbook/decision.md */
-export const assessDecision = (record: EngineRecord, choices: DecisionChoices): DecisionAssessment => {
-  const { today, opened } = choices;
-  const deciding = gather(record, choices);
+export const assessDecision = (
+  record: EngineRecord,
+  choices: DecisionChoices,
+  deciding: Deciding = gather(record, choices),
+): DecisionAssessment => {
+  const { today, opened, flips = "told" } = choices;
   const done = doneOf(opened, choices.engineOut === true ? "out" : "in");
   const horizon = horizonOf(record, choices);
   const money = moneyOf(record, choices);
@@ -58,6 +63,7 @@ export const assessDecision = (record: EngineRecord, choices: DecisionChoices): 
     ({ withNewShells }) => withNewShells === "open" || rings === undefined,
   );
   const { measured } = deciding;
+  const unsettled = unsettledOf(deciding, rows);
   const input: DecisionInput = {
     rows: rows.map(({ row, text, restsOn, cylinder, times }) => ({
       id: row,
@@ -81,17 +87,21 @@ export const assessDecision = (record: EngineRecord, choices: DecisionChoices): 
     ...(rings === undefined ? {} : { ringsDue: "yes" as const }),
     ...pastLimitOf(rows, done),
     ...(damage.length === 0 ? {} : { damage: "unsettled" as const }),
+    ...(speaks !== "today" || unsettled.unsettled === undefined ? {} : { unsettled: unsettled.unsettled }),
     ...(measured?.found.some(({ open }) => open.length > 0) === true ? { tooClose: "yes" as const } : {}),
     test: offeredTest(done, deciding.main, money.prices?.test),
     ...(hours === undefined ? {} : { hoursPerYear: hours }),
   };
-  const decision = decide(input);
+  const decision = decide(input, flips === "told" ? "far" : "ends");
   const measuring = measureNow(opened, {
     engine: record.engine,
     cylinder: decision.chance?.label ?? found.oddTest?.cylinder,
     measured,
   });
-  const due = nextTestOf(record, decision.next, { today, last: lastOf(deciding) });
+  const isAskedNow = input.unsettled === "read-again" || (unsettled.dead === "some" && speaks === "today");
+  const due = isAskedNow
+    ? { date: today }
+    : nextTestOf(record, decision.next, { today, last: lastOf(deciding) });
   const isDue = due.date > today ? "to-come" : "due";
   const action = nextActionOf({
     deciding,
@@ -107,14 +117,14 @@ export const assessDecision = (record: EngineRecord, choices: DecisionChoices): 
   const again = testAgainOf(decision, input, action);
   const reach = reachOf(wear.channels, horizon, decision);
   const isTop = decision.scores.top.state === "established" && decision.need !== "rebuild";
-  const nextBy = nextByOf(decision, done, isDue);
+  const nextBy = nextByOf(decision, done, { due: isDue, dead: unsettled.dead });
   return {
     ...(deciding.main === undefined ? {} : { test: deciding.main }),
     speaks,
     history: deciding.history,
     today,
     decision,
-    turns: turnsOf(input),
+    turns: flips === "told" ? turnsOf(input) : [],
     input,
     ...found,
     ...(rings === undefined ? {} : { ringsDue: rings }),

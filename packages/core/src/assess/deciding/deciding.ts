@@ -13,6 +13,8 @@ import { isSellers } from "../trust/trust-rules.ts";
 import { valuesOf } from "../values/values.ts";
 import { type HistoryAssessment, assessHistory } from "../years/assess-history.ts";
 
+/** What a decision is made from, gathered once: the tests that speak today, the years, and what still holds of the
+ *  notes. */
 export interface Deciding {
   readonly record: EngineRecord;
   readonly figures: EngineFigures;

@@ -45,6 +45,7 @@ export interface FoundRow {
   readonly use: "counted" | "set-aside";
 }
 
+/** The years that a decision looks ahead, and who said so. */
 export interface Horizon {
   /** The years that the chance and the money are for. */
   readonly years: number;
@@ -53,6 +54,7 @@ export interface Horizon {
   readonly from: "typed" | "engine.json" | "usual";
 }
 
+/** Which prices were given, and which of them a comparison in money still needs. */
 export interface PricesKnown {
   /** A word for printing; absent where nobody said. */
   readonly currency?: string;
@@ -85,6 +87,7 @@ export type CannotSee =
   | "wear of all cylinders alike"
   | "sudden faults";
 
+/** A decision with all it was made from: the word, why, what would turn it, and what to do next and by when. */
 export interface DecisionAssessment {
   /** The test gone by, assessed; absent where no test counts. */
   readonly test?: TestAssessment;

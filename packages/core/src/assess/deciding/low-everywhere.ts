@@ -10,6 +10,7 @@ import { tellingTests } from "./baseline.ts";
 import { newestOf } from "./current-notes.ts";
 import { type Deciding, stillSpeaks } from "./deciding.ts";
 
+/** All cylinders low alike: more often the gauge or the day than the engine. What of it was proved. Fractions. */
 export interface LowEverywhere {
   /** The test that was low everywhere: the last one, or one before it that it has not recovered from. */
   readonly test: string;

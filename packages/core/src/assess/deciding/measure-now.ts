@@ -11,6 +11,7 @@ import type { MeasuredNow } from "./measured-now.ts";
 
 type Possible = Exclude<MeasureNow["code"], "again">;
 
+/** What can be measured in minutes while the engine is open, and the line that records it. */
 export interface MeasureNow {
   /** `again`: measured already, and too close to tell or read once past a limit. */
   readonly code:

@@ -2,6 +2,7 @@
 
 import { type Decision, type Job, canBeTested } from "../../decision/index.ts";
 
+/** By when the next step is to be made: on a date, or before or after something that is done. */
 export type NextBy =
   | "date"
   | "today"
@@ -14,7 +15,7 @@ export type NextBy =
 export const nextByOf = (
   { verdict, basis, next, urgency, licensed }: Decision,
   done: readonly Job[],
-  due: "due" | "to-come",
+  { due, dead }: { readonly due: "due" | "to-come"; readonly dead: "some" | "none" },
 ): NextBy => {
   const isOpen = done.includes("headOff") || done.includes("bottomOpen");
   if (isOpen && next.step === "find-the-source") return "before-closing";
@@ -23,10 +24,12 @@ export const nextByOf = (
   if (basis !== "nothing-shown") return "after-the-work";
   if (verdict !== "test-again") {
     if (next.step === "retest-before-hard-use") return isOpen ? "before-closing" : "before-hard-use";
-    return due === "to-come" ? "date" : isOpen ? "once-closed" : "today";
+    if (due === "to-come") return "date";
+    // what holds nothing is not loaded before somebody knows why
+    return isOpen ? "once-closed" : dead === "some" ? "before-hard-use" : "today";
   }
   if (licensed) return "before-further-use";
   if (isOpen && (next.step === "offered-test" || next.step === "measure-again")) return "before-closing";
   if (!canBeTested(done)) return "once-closed";
-  return next.step === "retest-before-hard-use" ? "before-hard-use" : "today";
+  return dead === "some" || next.step === "retest-before-hard-use" ? "before-hard-use" : "today";
 };

@@ -11,6 +11,7 @@ import type { Deciding } from "./deciding.ts";
 
 type Trouble = "storage" | "overheated" | "flooded";
 
+/** Why the engine was not itself in its last test: what befell it, or rings that bed in. */
 export interface NotItself {
   readonly what: Trouble | "run-in";
   /** Of the service that says so. ISO. */

@@ -9,6 +9,7 @@ import { findingsNow } from "./measured-now.ts";
 import { measuredNotSeen } from "./measured-not-seen.ts";
 import type { Row } from "./row.ts";
 
+/** A line of evidence that nobody looked at within the year, with what would record it. */
 export interface NotSeen {
   readonly line: EvidenceLine;
   /** What was not looked at: `oil use over time`. */

@@ -2,11 +2,13 @@
 
 import { ladder } from "../../decision/index.ts";
 import { median } from "../../statistics/index.ts";
-import type { TestAssessment } from "../assessment.ts";
+import type { CylinderAssessment, TestAssessment } from "../assessment.ts";
 import { type SwappedOrder, swappedOrder } from "../swapped-order.ts";
 import type { Deciding } from "./deciding.ts";
 import { type Row, percent, theOthers } from "./row.ts";
 
+/** One test out of step with the engine's others or with its fellows, to be read again before anything follows from
+ *  it. */
 export interface OddTest {
   /** Id and date of the test to read again. */
   readonly test: string;
@@ -27,14 +29,17 @@ export interface OddTest {
 
 type Odd = Pick<OddTest, "cylinder" | "kind" | "against" | "by" | "before">;
 
-/** Flagged once and by one instrument only; out of its own past in this one test, with nothing confirmed; or low in the test
+/** Flagged once and by one instrument only, however far; out of its own past in this one test, with nothing confirmed; or low in the test
  *  before and sound again with no work in between, so that one of the two is odd. A cylinder that another line of evidence
  *  speaks against as well is none of these: two that agree are not one that is odd. The widest stands for all.
  *  @source handbook/decision.md 2, G3 */
 export const oddTestOf = (deciding: Deciding, rows: readonly Row[]): OddTest | undefined => {
   const { main } = deciding;
-  if (main === undefined || main.cylinders.some(({ standing }) => standing === "lagging")) return undefined;
-  const found = [flaggedOnce(main), fallen(main, deciding), recovered(main, deciding)]
+  if (main === undefined) return undefined;
+  const isShown = (one: CylinderAssessment): boolean =>
+    one.standing === "lagging" && !isLaggingOnce(one, deciding);
+  if (main.cylinders.some(isShown)) return undefined;
+  const found = [flaggedOnce(main, deciding), fallen(main, deciding), recovered(main, deciding)]
     .map((odd) => odd.filter((one) => !isBorneOut(one, rows, deciding)))
     .find((odd) => odd.length > 0);
   const widest = found?.reduce((a, b) => (b.by > a.by ? b : a));
@@ -61,11 +66,29 @@ const swappedText = (
   return `cylinder ${cylinder} read ${percent(by)} below ${others} in ${id} and cylinder ${other} ${percent(then)} below ${cylinder} in ${before}, as if once entered in swapped order`;
 };
 
-const flaggedOnce = ({ cylinders }: TestAssessment): readonly Odd[] =>
-  cylinders.flatMap(({ label, dryStanding, belowOthers, leakDown }): Odd[] => {
-    if ((dryStanding === "suspect") === (leakDown?.standing === "suspect")) return [];
+/** Below a limit in this one reading, and no years, no oil and no leak-down beside it.
+ *  @source handbook/statistics.md L.8 (below a limit it lags at once), handbook/decision.md 2, G3 (repeat it) */
+const isLaggingOnce = (one: CylinderAssessment, { history, leakDown }: Deciding): boolean => {
+  const { label, dryStanding, flagged, confirmed, pressures, heard } = one;
+  const years = history.cranking?.result.cylinders.find((other) => other.label === label)?.alarms ?? [];
+  return (
+    dryStanding === "lagging" &&
+    flagged &&
+    confirmed !== true &&
+    pressures.wet === undefined &&
+    heard === undefined &&
+    leakDown === undefined &&
+    years.every((alarm) => alarm === "no-compression")
+  );
+};
+
+const flaggedOnce = ({ cylinders }: TestAssessment, deciding: Deciding): readonly Odd[] =>
+  cylinders.flatMap((one): Odd[] => {
+    const { label, dryStanding, belowOthers, leakDown } = one;
+    const isDryOnce = dryStanding === "suspect" || isLaggingOnce(one, deciding);
+    if (isDryOnce === (leakDown?.standing === "suspect")) return [];
     const found = { cylinder: label, against: "others" } as const;
-    if (dryStanding === "suspect") return [{ ...found, kind: "dry", by: belowOthers ?? 0 }];
+    if (isDryOnce) return [{ ...found, kind: "dry", by: belowOthers ?? 0 }];
     const others = cylinders.flatMap((one) =>
       one.label === label || one.leakDown === undefined ? [] : [one.leakDown.lost],
     );
@@ -118,6 +141,7 @@ const textOf = ({ cylinder, kind, against, by, before = "" }: Odd, id: string, o
     return `cylinder ${cylinder} read low in ${before} and ${share} higher in ${id}, with no work in between: one of the two is out of step`;
   if (kind === "leak-down")
     return `cylinder ${cylinder} lost ${share} more than ${others} in the leak-down of ${id}, and nothing else says so`;
+  if (by === 1) return `cylinder ${cylinder} held nothing in ${id}, and nothing else says so`;
   return against === "others"
     ? `cylinder ${cylinder} read ${share} below ${others} in ${id}, and nothing else says so`
     : `cylinder ${cylinder} read ${share} lower than before in ${id}, and nothing else says so`;

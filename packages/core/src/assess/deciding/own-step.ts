@@ -9,6 +9,7 @@ import type { MeasureNow } from "./measure-now.ts";
 import type { MeasuredNow } from "./measured-now.ts";
 import type { Row } from "./row.ts";
 
+/** One thing to do next, as told to a mechanic. */
 export interface NextAction {
   /** Of the tables of the diagnosis, or of the decision. */
   readonly code: string;

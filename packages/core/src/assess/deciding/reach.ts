@@ -4,6 +4,7 @@ import type { Decision } from "../../decision/index.ts";
 import { yearsBetween } from "../../quantity/index.ts";
 import type { WearChannel } from "./wear.ts";
 
+/** How far a question looks ahead beside how far the record goes back, in years. */
 export interface Reach {
   /** First and last test of the line that the chance is reckoned from. ISO. */
   readonly from: string;

@@ -4,6 +4,7 @@ import type { Service } from "../../record/index.ts";
 import type { Opening } from "./choices.ts";
 import type { Deciding } from "./deciding.ts";
 
+/** New rings that are due because the pistons were out, whatever the readings say. */
 export interface RingsDue {
   /** Hours since the rings of all cylinders were last new; absent where no meter tells. */
   readonly hours?: number;

@@ -1,5 +1,6 @@
 // Rows A of the ladder: what the cranking readings say, from the newest test that speaks and from the years.
 
+import type { CylinderHistory } from "../../history/index.ts";
 import type { TestAssessment } from "../assessment.ts";
 import { baselineOf, tellingTests } from "./baseline.ts";
 import { type Deciding, renewedAfter } from "./deciding.ts";
@@ -109,6 +110,10 @@ const allLow = (deciding: Deciding, dry: TestAssessment): readonly Row[] => {
 
 const idOf = (ids: readonly string[] | undefined): string => ids?.[0] ?? "";
 
+/** One that never held anything has lost nothing that the years saw. */
+const hasLost = ({ alarms, course }: Pick<CylinderHistory, "alarms" | "course">): boolean =>
+  alarms.some((alarm) => alarm !== "no-compression") || (alarms.length > 0 && course === "stepped-down");
+
 /** A8: an alarm of the years, or the engine as a whole falls. */
 const historyRows = ({ history, record, today }: Deciding): readonly Row[] => {
   const { cranking } = history;
@@ -116,7 +121,7 @@ const historyRows = ({ history, record, today }: Deciding): readonly Row[] => {
   if (cranking === undefined || last === undefined) return [];
   const renewed = renewedAfter({ record }, { date: last.date, today });
   const alarmed = cranking.result.cylinders
-    .filter(({ alarms, label }) => alarms.length > 0 && !renewed.has(label))
+    .filter(({ alarms, course, label }) => hasLost({ alarms, course }) && !renewed.has(label))
     .map(({ label }) => label);
   const from = `history ${cranking.start.slice(0, 4)} to ${last.date.slice(0, 4)}`;
   const whole = cranking.result.common.word === "falling" && renewed.size === 0;

@@ -3,6 +3,7 @@
 import type { Decision, DecisionInput } from "../../decision/index.ts";
 import type { NextAction } from "./own-step.ts";
 
+/** A test that comes before the decision: what it costs, how likely it changes the word, and what holds without it. */
 export interface TestAgain {
   readonly minutes?: number;
   /** In money; absent without a price of a test. */

@@ -4,6 +4,7 @@ import type { EvidenceId } from "../../decision/index.ts";
 import type { TestAssessment } from "../assessment.ts";
 import type { Row } from "./row.ts";
 
+/** Which work at the top end is meant, valves or the gasket, and what says so. */
 export interface TopWork {
   /** As a service is recorded. */
   readonly service: "valve job" | "head gasket";

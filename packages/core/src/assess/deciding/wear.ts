@@ -8,6 +8,7 @@ import type { KindHistory } from "../years/assess-history.ts";
 import { type Deciding, renewedAfter } from "./deciding.ts";
 import { levelPoints } from "./level-line.ts";
 
+/** The chance that a cylinder passes a limit within the horizon, by wear, from the line through its years. */
 export interface WearChannel {
   /** Label of the cylinder. */
   readonly label: string;
@@ -90,11 +91,15 @@ const hindrance = ({ record, today }: Deciding, { result, counted }: KindHistory
     return "nothing was tested since the last work on it";
   if (yearsAt(result) === undefined)
     return "less than a year of tests: nobody knows how much it runs in a year";
+  const dead = result.cylinders.find(
+    ({ course, alarms }) => alarms.includes("no-compression") && course !== "stepped-down",
+  );
+  if (dead !== undefined)
+    return `cylinder ${dead.label} held nothing in any test, and nothing cannot be drawn on`;
   const stepped = result.cylinders.find(
     ({ course, shape, alarms, change }) =>
       course === "stepped-down" ||
       shape?.shape === "sudden" ||
-      alarms.includes("no-compression") ||
       (alarms.length === 0 && change?.flagged === true && change.change < 0),
   );
   return stepped === undefined

@@ -49,6 +49,7 @@ export interface GaugeRepeats {
   readonly df: number;
 }
 
+/** Two gauges read on one engine in one test: the cells side by side, and how the one stands to the other. */
 export interface GaugePair {
   readonly what: GaugeComparison["what"];
   /** The gauge that is compared; absent where its rows name none. */

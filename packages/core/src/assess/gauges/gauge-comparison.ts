@@ -10,6 +10,7 @@ import {
   valuesOf,
 } from "../values/values.ts";
 
+/** Readings of a second gauge, which do not count, beside those that do; taken as they were read. */
 export interface GaugeComparison {
   readonly what: PressureKind | "leak-down";
   /** Absent where none was named. */

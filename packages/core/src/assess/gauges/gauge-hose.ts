@@ -4,6 +4,7 @@ import { hoseShare, knownChamber, trappedRatio } from "../../cranking/index.ts";
 import { type Volume, volume } from "../../quantity/index.ts";
 import type { Engine, EngineRecord } from "../../record/index.ts";
 
+/** What the hose of a compression gauge takes from every reading where its check valve sits at the gauge: a share. */
 export interface GaugeHose {
   readonly gauge: string;
   readonly hose: Volume;

@@ -3,6 +3,7 @@
 import { type Gauge, gaugeStanding } from "../../record/index.ts";
 import type { GaugePair } from "./compare-gauges.ts";
 
+/** Two gauges tied together by one comparison, as gauges.csv keeps it. */
 export interface NewLink {
   /** The gauge whose readings count as those of the other from now on. */
   readonly gauge: string;

@@ -7,7 +7,7 @@ import {
   sensitivityOf,
   type LeakReading,
 } from "../../leakdown/index.ts";
-import type { AbsolutePressure, GaugePressure } from "../../quantity/index.ts";
+import { type AbsolutePressure, type GaugePressure, aboveVacuum } from "../../quantity/index.ts";
 import { type CylinderValue, type KindValues, fractionLost, isComparable } from "../values/values.ts";
 
 /** One cylinder by both gauges. */
@@ -74,7 +74,8 @@ export const leakRatios = (
     if (lost <= 0 || lost >= 1) return undefined;
     const reading: LeakReading = { supply, cylinder: cylinderOfLost(supply, lost), ambient };
     const { cylinder } = sensitivityOf(reading);
-    const ofReading = (cylinder * leakRepeatability * reading.cylinder) / (reading.cylinder + ambient);
+    const ofReading =
+      (cylinder * leakRepeatability * reading.cylinder) / aboveVacuum(reading.cylinder, ambient);
     const ofDials = alphaUncertainty({ ...reading, uSupply: uDial, uCylinder: uDial });
     return { alpha: alphaOf(reading), variance: ofReading ** 2 / cell.readings.length, ofDials };
   };

@@ -32,6 +32,7 @@ export interface HoleFinding {
   readonly weight: number;
 }
 
+/** What open holes of known size, read on a leak-down tester, say of its restrictor or of its supply. */
 export type HoleCalibration =
   /** The supply is known: every hole tells the bore that the restrictor acts as. */
   | {

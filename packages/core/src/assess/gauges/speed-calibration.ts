@@ -3,6 +3,7 @@
 import {
   type PressureCorrection,
   type SpeedRefusal,
+  type TwoSpeedsRefusal,
   lossFreeFromTwoSpeeds,
   lossSpeed,
   speedRefusal,
@@ -19,6 +20,7 @@ export interface SpeedReadings {
   readonly readings: readonly GaugePressure[];
 }
 
+/** What an engine would read on this gauge without losses, from one cylinder at two cranking speeds. */
 export interface SpeedCalibration {
   readonly P0: GaugePressure;
   /** Standard uncertainty of ln P0. */
@@ -37,8 +39,10 @@ interface MeanAtSpeed {
   readonly uSpeed: number;
 }
 
+/** Why a calibration at two speeds gives no number. */
 export type SpeedCalibrationRefused =
-  | SpeedRefusal
+  | TwoSpeedsRefusal
+  | SpeedRefusal<"two-stroke" | "release">
   /** Repeats at one speed lie further apart than once in a hundred times. */
   | { readonly code: "repeats-differ"; readonly at: "slow" | "fast"; readonly by: GaugePressure }
   /** Standard uncertainty of ln P0. */

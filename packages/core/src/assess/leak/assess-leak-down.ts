@@ -14,6 +14,7 @@ import { takesLost } from "./leak-takes.ts";
 import { type LeakSizing, leakSizing } from "./leak-size.ts";
 import { fractionLost, supplyOf, valuesOf } from "../values/values.ts";
 
+/** The leak-down of one cylinder: the part lost, 0 to 1, how large the leak is, and its place among its fellows. */
 export interface LeakValue {
   /** Supply [Pa gauge]; absent on a dial in percent. */
   readonly regulated?: number;

@@ -20,12 +20,14 @@ import { isVoid } from "../trust/trust.ts";
 import { isSellers } from "../trust/trust-rules.ts";
 import { counts, isComparable, valuesOf } from "../values/values.ts";
 
+/** One cylinder: whether its leak explains its cranking reading. */
 export interface ExplainedCylinder extends LeakExplanation {
   readonly label: string;
   /** Cranking reading over the median of the others. */
   readonly observed: number;
 }
 
+/** Leak-down and cranking readings held against each other, cylinder by cylinder. */
 export interface LeakAndCranking {
   /** The tests the two kinds of reading come from. */
   readonly crankingTest: string;

@@ -11,6 +11,7 @@ import {
 } from "./leak-instrument.ts";
 import { fractionLost, valuesOf } from "../values/values.ts";
 
+/** What oil, or the piston lower in its bore, did to the leak of one cylinder. Leaks as areas: percents do not add. */
 export interface LeakPart {
   readonly label: string;
   readonly what: "oiled" | "lower";

@@ -12,6 +12,7 @@ import { leakRules } from "./leak-rules.ts";
 import type { TrustCode } from "../trust/trust-reason.ts";
 import { valuesOf } from "../values/values.ts";
 
+/** The leak-down of one test as a whole: the instrument, each cylinder, the rules, and what oil did. */
 export interface LeakTest {
   /** Absent where only another test holds the leak-down that explains this test's cranking readings. */
   readonly instrument?: LeakInstrument;
@@ -26,7 +27,7 @@ export interface LeakTest {
   readonly cranking?: LeakAndCranking;
 }
 
-interface Assessed {
+export interface AssessedLeak {
   /** In the engine's order. */
   readonly values: readonly (LeakValue | undefined)[];
   readonly rules: readonly RuleFinding[];
@@ -42,7 +43,7 @@ export const assessLeakTest = (
     trust,
     sheet,
   }: { readonly figures: EngineFigures; readonly trust: TrustCode; readonly sheet: readonly Rule[] },
-): Assessed => {
+): AssessedLeak => {
   const read = valuesOf(test, "leak-down");
   const instrument = read === undefined ? undefined : leakInstrument(record, test, read);
   const values = assessLeakDown(record, test, { figures, trust, instrument });

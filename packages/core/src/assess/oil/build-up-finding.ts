@@ -19,6 +19,7 @@ export interface CylinderBuildUp {
   readonly odd?: "late" | "early";
 }
 
+/** What the first stroke of each cylinder reached beside its final reading: shares, 0 to 1. */
 export interface BuildUp {
   /** Absent where no name was recorded. */
   readonly gauge?: string;

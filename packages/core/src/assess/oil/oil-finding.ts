@@ -13,6 +13,7 @@ export type OilEvidence = "none" | "weak" | "rings" | "strong";
 export type OilDoubt =
   "no-control" | "much-oil" | "unequal-oil" | "other-gauge" | "very-low" | "diesel" | "too-much-oil" | "fell";
 
+/** What oil did to the cranking reading of one cylinder: fractions of its dry reading. */
 export interface OilRise extends OilShare {
   readonly label: string;
   /** With oil / dry - 1. */
@@ -31,6 +32,7 @@ export interface OilRise extends OilShare {
   readonly doubts: readonly OilDoubt[];
 }
 
+/** The readings with oil of one test against the dry ones, and against those of sound cylinders that were oiled too. */
 export interface OilTest {
   /** Every cylinder read both dry and with oil, in the engine's order. */
   readonly cylinders: readonly OilRise[];

@@ -1,14 +1,11 @@
 // Readings that no engine gives: a slip of a digit, or the wrong unit. They make a test doubtful until somebody has looked.
 
-import type { Ignition, Test } from "../../record/index.ts";
+import { type Test, leastOfBest } from "../../record/index.ts";
 import { trustReason } from "./trust-reason.ts";
 import type { TrustRule } from "./trust-view.ts";
 import { trustWords } from "./trust-words.ts";
+import { mostOfEngine } from "../values/most-of-engine.ts";
 import { crankingKinds, valuesOf } from "../values/values.ts";
-
-/** Most that a cylinder makes [Pa gauge]; judgement, no source: makers state 1 to 1.5 MPa for spark engines and 2 to
- *  4 MPa for diesels. Where the ignition is not known the larger counts. */
-const most: Readonly<Record<Ignition, number>> = { spark: 2.5e6, compression: 7e6, unknown: 7e6 };
 
 /** Far above the others, or a tenth of them (slips.ts). */
 export const slipped: TrustRule = ({ record, test, dry }) => {
@@ -38,13 +35,28 @@ export const beyondEngine: TrustRule = ({ record: { engine }, test }) => {
     ),
   );
   const [worst] = found
-    .filter(({ reading }) => reading > most[engine.ignition])
+    .filter(({ reading }) => reading > mostOfEngine[engine.ignition])
     .toSorted((a, b) => b.reading - a.reading);
   if (worst === undefined) return undefined;
   const { ignition, cylinders } = engine;
   const typed = typedText(test, worst.place, worst.reading);
   const facts = { typed, label: cylinders[worst.place] ?? "", ignition };
   return trustReason("doubtful", "beyond-engine", trustWords["beyond-engine"](facts));
+};
+
+/** The best of two or more that hold something reads less than an engine starts with. One alone may be dead. */
+export const belowEngine: TrustRule = ({ record: { engine }, test, dry }) => {
+  const held = (dry?.cells ?? []).flatMap((cell, place) =>
+    cell === undefined || cell.value <= 0 ? [] : cell.readings.map((reading) => ({ reading, place })),
+  );
+  const [best] = held.toSorted((a, b) => b.reading - a.reading);
+  if (best === undefined || best.reading >= leastOfBest) return undefined;
+  if (new Set(held.map(({ place }) => place)).size < 2) return undefined;
+  const facts = {
+    typed: typedText(test, best.place, best.reading),
+    label: engine.cylinders[best.place] ?? "",
+  };
+  return trustReason("doubtful", "below-engine", trustWords["below-engine"](facts));
 };
 
 /** The reading as it was typed, with its unit. */

@@ -2,8 +2,10 @@
 
 import type { TrustReasonCode } from "./trust-words.ts";
 
+/** How far a test can be trusted: as it stands, with doubt, or not at all. */
 export type TrustCode = "trusted" | "doubtful" | "void";
 
+/** One reason why a test is doubtful or void, with what to do about it. */
 export interface TrustReason {
   readonly code: TrustReasonCode;
   readonly weight: "void" | "doubtful";
@@ -12,6 +14,7 @@ export interface TrustReason {
   readonly mend: string;
 }
 
+/** How far one test can be trusted, why not further, and what was not recorded. */
 export interface Trust {
   readonly code: TrustCode;
   /** What a void test tells nothing of: `leak-down` where the wrong stroke spoilt that and the cranking readings stand.

@@ -2,11 +2,12 @@
 // reason here: it is listed as missing instead.
 
 import { usualDivision } from "../../leakdown/index.ts";
+import type { Speed } from "../../quantity/index.ts";
 import type { Test } from "../../record/index.ts";
 import { coldAgainst } from "./cold.ts";
 import { scatterBeside } from "../figures.ts";
 import { areTakesApart, takesLost } from "../leak/leak-takes.ts";
-import { beyondEngine, slipped } from "./trust-implausible.ts";
+import { belowEngine, beyondEngine, slipped } from "./trust-implausible.ts";
 import { tooMuchOil } from "../oil/oil-caution.ts";
 import { speedsOf } from "../speed/speeds.ts";
 import { trustReason } from "./trust-reason.ts";
@@ -24,12 +25,13 @@ const throttle: TrustRule = ({ record, test }) =>
 const release: TrustRule = ({ record, test, others }) => {
   if (test.conditions.release !== "active") return undefined;
   const against =
-    others.some(({ conditions }) => conditions.release === "defeated") ||
+    others().some(({ conditions }) => conditions.release === "defeated") ||
     record.engine.compressionLimits.minimum !== undefined;
   return against ? trustReason("void", "release-active", trustWords["release-active"]()) : undefined;
 };
 
 const wrongStroke: TrustRule = ({ record, test }) => {
+  if (test.heard === undefined) return undefined;
   const at = record.engine.cylinders.filter((_, i) => {
     const places = new Set(test.heard?.[i]?.map(({ place }) => place));
     return places.has("intake") && places.has("exhaust");
@@ -45,6 +47,8 @@ const cellsWith = (
   sort: "pegged" | "doubtful",
 ): { at: string[]; all: boolean } => {
   const kinds = [dry, valuesOf(test, "leak-down")].map((values) => values?.cells ?? []);
+  // nearly every test: seen without a list of cylinders
+  if (!kinds.some((cells) => cells.some((cell) => cell?.[sort] === true))) return { at: [], all: false };
   const at = record.engine.cylinders.filter((_, i) => kinds.some((cells) => cells[i]?.[sort] === true));
   const all = kinds.every((cells) => cells.every((cell) => cell === undefined || cell[sort]));
   return { at, all };
@@ -77,18 +81,20 @@ const leastOfMakers = 140;
  *  none against the least that any maker allows. */
 const slow: TrustRule = ({ record, test, dry, figures }) => {
   const speeds = dry === undefined ? [] : speedsOf(test, dry);
-  const read = record.engine.cylinders.flatMap((label, i) => {
-    const speed = speeds[i];
-    return speed === undefined || dry?.cells[i] === undefined ? [] : [{ label, speed }];
-  });
-  if (read.length === 0) return undefined;
-  const slowest = Math.min(...read.map(({ speed }) => speed));
-  if (slowest < 100) return trustReason("void", "too-slow", trustWords["too-slow"]({ rpm: slowest }));
+  const speedRead = (i: number): Speed | undefined => (dry?.cells[i] === undefined ? undefined : speeds[i]);
+  let slowest = Infinity;
+  for (let i = 0; i < record.engine.cylinders.length; i += 1)
+    slowest = Math.min(slowest, speedRead(i) ?? Infinity);
   const ofEngine = 0.8 * (figures.referenceSpeed ?? 0);
   const isBelowAll = record.engine.compressionLimits.speed === undefined && ofEngine < leastOfMakers;
   const least = isBelowAll ? leastOfMakers : ofEngine;
+  if (slowest < 100) return trustReason("void", "too-slow", trustWords["too-slow"]({ rpm: slowest }));
+  if (slowest >= least) return undefined;
+  const read = record.engine.cylinders.flatMap((label, i) => {
+    const speed = speedRead(i);
+    return speed === undefined ? [] : [{ label, speed }];
+  });
   const low = read.filter(({ speed }) => speed < least);
-  if (low.length === 0) return undefined;
   const [from, to] = [slowest.toFixed(0), Math.max(...low.map(({ speed }) => speed)).toFixed(0)];
   return trustReason(
     "doubtful",
@@ -191,6 +197,7 @@ export const trustRules: readonly TrustRule[] = [
   setAside,
   slipped,
   beyondEngine,
+  belowEngine,
   doubtfulCell,
   dialsDisagree,
   cold,

@@ -10,7 +10,7 @@ export interface TrustView {
   readonly test: Test;
   readonly dry: KindValues | undefined;
   /** All tests of the engine but this one that are not set aside. */
-  readonly others: readonly Test[];
+  readonly others: () => readonly Test[];
   readonly figures: EngineFigures;
 }
 

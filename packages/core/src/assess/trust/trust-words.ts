@@ -72,6 +72,10 @@ export const trustWords = {
     text: `${typed} of cylinder ${label} is more than ${engineNames[ignition]} makes: a wrong unit, or a slip of a digit?`,
     mend: "look at the unit of the gauge, and amend what was mistyped",
   }),
+  "below-engine": ({ typed, label }: { typed: string; label: string }) => ({
+    text: `${typed} of cylinder ${label} is the most that was read, and no engine starts with so little: a wrong unit, or a gauge that does not seal?`,
+    mend: "look at the unit and the seal of the gauge, and amend what was mistyped",
+  }),
   "dials-disagree": ({ cylinders }: { cylinders: readonly string[] }) => ({
     text: `the gauges disagree: in ${cylinder(cylinders)} the cylinder side reads above its supply`,
     mend: "shut the tester's valve and see whether both dials show the same",
@@ -136,4 +140,5 @@ export const trustWords = {
   }),
 } as const;
 
+/** The reasons why a test may be doubtful or void, by name. */
 export type TrustReasonCode = keyof typeof trustWords;

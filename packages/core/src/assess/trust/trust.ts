@@ -45,6 +45,6 @@ const viewOf = (record: EngineRecord, test: Test, figures: EngineFigures): Trust
   record,
   test,
   figures,
-  others: record.tests.filter((other) => other !== test && other.setAside === undefined),
+  others: () => record.tests.filter((other) => other !== test && other.setAside === undefined),
   dry: valuesOf(test, "dry"),
 });

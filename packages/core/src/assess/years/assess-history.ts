@@ -1,6 +1,12 @@
 // The years of one engine, assessed: cranking and leak-down apart, never in one table.
 
-import { type HistoryResult, analyseHistory } from "../../history/index.ts";
+import {
+  type Courses,
+  type HistoryInput,
+  type HistoryResult,
+  analyseHistory,
+  coursesOf,
+} from "../../history/index.ts";
 import { dateOfDay, daysInYear, dayNumber } from "../../quantity/index.ts";
 import type { EngineRecord } from "../../record/index.ts";
 import { type EngineFigures, figuresOf } from "../figures.ts";
@@ -10,10 +16,11 @@ import { type FurtherTests, furtherTests } from "./further-tests.ts";
 import { countedTests, historyInput } from "./history-input.ts";
 import { type Hole, type TesterChange, holesOf, testerChanges } from "../leak/leak-holes.ts";
 import { repeatsInOrder } from "./repeats-in-order.ts";
-import { leakSeries } from "../leak/leak-series.ts";
+import { type LeakSeriesTest, leakSeries } from "../leak/leak-series.ts";
 import { repeatabilityInterval, repeatabilityLimit, repeatsTrend } from "../../statistics/index.ts";
-import { type TestSpeed, historySpeeds } from "../speed/history-speed.ts";
+import { type TestSpeed, historySpeedFactors, historySpeeds } from "../speed/history-speed.ts";
 
+/** The years of one engine by one kind of reading, with what each test brought to them. */
 export interface KindHistory {
   readonly kind: Compared;
   readonly result: HistoryResult;
@@ -48,6 +55,7 @@ export interface Repeatability {
   readonly trend: "up" | "down" | "none";
 }
 
+/** The years of one engine: cranking and leak-down apart, never in one table. */
 export interface HistoryAssessment {
   readonly record: EngineRecord;
   readonly cranking?: KindHistory;
@@ -81,17 +89,13 @@ const kindHistory = (
   what: Compared,
   figures: EngineFigures,
 ): KindHistory | undefined => {
-  const counted = countedTests(record, what, figures);
-  const speeds = what === "dry" ? historySpeeds(record, counted, figures) : [];
-  const series = what === "dry" ? [] : leakSeries(record, counted);
-  const input = historyInput(record, what, { counted, speeds, series });
-  const [first] = counted;
-  if (input === undefined || first === undefined) return undefined;
+  const years = kindYears(record, what, figures);
+  if (years === undefined) return undefined;
+  const { counted, speeds, series, input, result, start } = years;
   const holes = series.flatMap((own, k) => {
     const test = counted[k];
     return test === undefined ? [] : [holesOf(test, own)];
   });
-  const result = analyseHistory(input);
   const further = furtherTests(input, result);
   return {
     kind: what,
@@ -101,8 +105,38 @@ const kindHistory = (
     holes,
     testerChanges: testerChanges(record, counted, series),
     ...(further === undefined ? {} : { further }),
-    start: first.test.date,
+    start,
   };
+};
+
+interface KindYears extends Pick<KindHistory, "result" | "counted" | "speeds" | "start"> {
+  readonly series: readonly LeakSeriesTest[];
+  readonly input: HistoryInput;
+}
+
+const kindYears = (record: EngineRecord, what: Compared, figures: EngineFigures): KindYears | undefined => {
+  const counted = countedTests(record, what, figures);
+  const speeds = what === "dry" ? historySpeeds(record, counted, figures) : [];
+  const series = what === "dry" ? [] : leakSeries(record, counted);
+  const input = historyInput(record, what, { counted, speeds, series });
+  const [first] = counted;
+  if (input === undefined || first === undefined) return undefined;
+  return { counted, speeds, series, input, result: analyseHistory(input), start: first.test.date };
+};
+
+/** The courses of an engine, and nothing else of its years: of the cranking readings where there are any, else of the
+ *  leak-downs. The same as in the whole assessment, in a third of its time. */
+export const shownCourses = (record: EngineRecord, figures: EngineFigures): Courses | undefined =>
+  kindCourses(record, "dry", figures) ?? kindCourses(record, "leak-down", figures);
+
+const kindCourses = (record: EngineRecord, what: Compared, figures: EngineFigures): Courses | undefined => {
+  const counted = countedTests(record, what, figures);
+  // only an engine of one cylinder has its course from the line through all tests, which weighs their doubts
+  const speedsOf = record.engine.cylinders.length === 1 ? historySpeeds : historySpeedFactors;
+  const speeds = what === "dry" ? speedsOf(record, counted, figures) : [];
+  const series = what === "dry" ? [] : leakSeries(record, counted);
+  const input = historyInput(record, what, { counted, speeds, series });
+  return input === undefined ? undefined : coursesOf(input);
 };
 
 /** A place on the axis as a date, or as the meter reading. */

@@ -8,6 +8,8 @@ export interface SinceFirst {
   readonly change: number;
 }
 
+/** How far all cylinders together read lower than in an earlier test by the same gauge or one linked to it.
+ *  Fractions. */
 export interface LevelSince {
   /** First test that counts since the last work on all cylinders, by the same gauge or one linked to it. */
   readonly test: string;

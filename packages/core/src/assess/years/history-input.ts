@@ -59,7 +59,8 @@ export const historyInput = (
     series,
   }: {
     readonly counted: readonly CountedTest[];
-    readonly speeds: readonly TestSpeed[];
+    /** Without doubts where only cylinders of one test are compared. */
+    readonly speeds: readonly (Pick<TestSpeed, "lnFactors"> & Partial<TestSpeed>)[];
     readonly series: readonly LeakSeriesTest[];
   },
 ): HistoryInput | undefined => {
@@ -69,6 +70,7 @@ export const historyInput = (
   const start = dayNumber(first.test.date);
   const years = (test: Test): number => (dayNumber(test.date) - start) / daysInYear;
   const tests = counted.map(({ test, values, use }, k): HistoryTest => {
+    const place = years(test);
     const correction = correctionOf(record, test);
     const speed = speeds[k];
     const linked = linkedGauge(what === "dry" ? record.gauges : [], values.gauge);
@@ -77,8 +79,8 @@ export const historyInput = (
     const countsAs = linked.countsAs ?? leak?.countsAs;
     return {
       id: test.id,
-      x: axis.kind === "dates" ? years(test) : (test.meter ?? 0),
-      years: years(test),
+      x: axis.kind === "dates" ? place : (test.meter ?? 0),
+      years: place,
       ...(values.gauge === undefined ? {} : { gauge: values.gauge }),
       ...(countsAs === undefined ? {} : { countsAs }),
       sharedUncertainty: { ...shared, ...speed?.shared, ...sharedOf(leak) },

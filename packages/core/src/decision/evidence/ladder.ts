@@ -7,6 +7,7 @@ import { rowsOfTests } from "./rows-of-tests.ts";
 
 const rows = { ...rowsOfTests, ...rowsOfRunning, ...rowsOfParts };
 
+/** The rows of the ladder of evidence, by name. */
 export type EvidenceId = keyof typeof rows;
 
 /** The rows by id. Power loss, fuel use and hard starting alone are none (published: a maker's gasoline manual, second hand

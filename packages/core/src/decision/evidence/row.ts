@@ -15,6 +15,7 @@ export type EvidenceLine =
   | "sight"
   | "measured";
 
+/** One row of the ladder of evidence: when it holds, what it speaks for, and who published it. */
 export interface LadderRow {
   readonly line: EvidenceLine;
   /** Above 0 for wear there, below against; 1 weak, 2 strong, 3 decisive about the place, 4 direct measurement. Absent: 0.

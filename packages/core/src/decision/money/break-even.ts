@@ -4,6 +4,7 @@ import type { Act, Repair } from "../words.ts";
 import { costsIf, expectedCost, type Costs } from "./expected.ts";
 import type { MoneyCase } from "./money-case.ts";
 
+/** Where acting now and waiting cost the same: E(idle) - E(act) = K p - G, with the chance p of need. */
 export interface BreakEven {
   /** E(idle) - E(act) = K p - G. */
   readonly K: number;

@@ -8,6 +8,7 @@ import type { MoneyCase } from "./money-case.ts";
 import { margins } from "../judgements.ts";
 import { marginOf, tornadoOf, type Swing } from "./tornado.ts";
 
+/** One act held against the cheaper way of waiting, in the unit of the prices. */
 export interface Comparison {
   readonly act: Repair;
   /** What it is held against: the cheaper way of waiting, or the top end where that is due anyway. */

@@ -7,6 +7,7 @@ import { sharesOf } from "./money-case.ts";
 import { flipOf, type Flip, type Span } from "./tipping.ts";
 import type { RatioView } from "./without-prices.ts";
 
+/** Where the word would turn, with no price known: in years of ownership or in the limit, each alone. */
 export interface UnpricedFlip extends Flip {
   readonly input: "years" | "limit";
   /** As it stands: years, or ln. */

@@ -8,6 +8,7 @@ import { leversOf, type Lever } from "./levers.ts";
 import type { Look, MoneyCase } from "./money-case.ts";
 import { flipOf, flipWithin, type Flip } from "./tipping.ts";
 
+/** What one input alone does to a comparison in money, from one end of its range to the other. */
 export interface Swing {
   readonly input: string;
   readonly value: number;
@@ -17,12 +18,15 @@ export interface Swing {
   readonly flip?: Flip;
 }
 
+/** What cancels in both ways leaves the last digits of their costs. */
+const rounding = 1e-9;
+
 /** The widest first; inputs that change nothing are left out.  @source handbook/decision.md 4 */
 export const tornadoOf = (money: MoneyCase, act: Repair): readonly Swing[] => {
   const now = differenceOf(money, act);
   return leversOf(money, act)
     .map((lever) => swingOf(lever, act, { now, look: money.look }))
-    .filter((swing) => width(swing) > 0 || swing.flip !== undefined)
+    .filter((swing) => width(swing) > rounding * Math.max(1, Math.abs(now)) || swing.flip !== undefined)
     .toSorted((a, b) => width(b) - width(a));
 };
 

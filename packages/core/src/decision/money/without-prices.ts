@@ -6,6 +6,7 @@ import { marginByRatio } from "./keep.ts";
 import { redoOf, sharesOf } from "./money-case.ts";
 import { breakEvenChance, flipRatio, shareToOpen } from "./ratio.ts";
 
+/** One act against waiting without any price: by what getting in costs beside the work. Shares and ratios. */
 export interface RatioView {
   readonly act: "topEnd" | "reRing";
   /** Chance that this very work is needed within the horizon; kept for good, the share of life used up. */

@@ -9,6 +9,7 @@ import { disagreement } from "./disagreement.ts";
 import type { Grounds } from "./grounds.ts";
 import { isRenewedScored, isSourceAsked } from "./stops.ts";
 
+/** A rule that stands above points and money: by name, with what it set aside. */
 export type Guard =
   /** G1 */
   | { readonly code: "test-void" | "test-doubtful" }

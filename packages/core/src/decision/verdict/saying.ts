@@ -22,6 +22,7 @@ export type NextStep =
   | "usual-test"
   | "find-the-source"
   | "repeat-this-test"
+  | "test-otherwise"
   | "run-warm-and-retest"
   | "prove-gauge-throttle-battery"
   | "measure-again"
@@ -83,6 +84,8 @@ const stepFor: Readonly<Partial<Record<Reason, NextStep>>> = {
   "source-unknown": "find-the-source",
   "test-void": "repeat-this-test",
   "test-doubtful": "repeat-this-test",
+  "read-again": "repeat-this-test",
+  "low-unexplained": "test-otherwise",
   "one-odd-test": "repeat-this-test",
   "not-itself": "run-warm-and-retest",
   "low-everywhere": "prove-gauge-throttle-battery",

@@ -9,6 +9,7 @@ import { jobs, type Repair, type Verdict } from "../words.ts";
 import { groundsOf } from "./grounds.ts";
 import { wordOf, type Word } from "./word.ts";
 
+/** Where the word itself turns as one input moves, and to which word. */
 export interface Turn extends Flip {
   /** `years`, `limit`, `probability`, or a path of the prices. */
   readonly input: string;

@@ -15,6 +15,7 @@ import { watchReasons, type WatchReason } from "./idle-word.ts";
 
 export type Basis = "needed" | "opportunity" | "nothing-shown";
 
+/** Why a decision says its word and not a milder one. */
 export type Reason =
   | "need-established"
   | "cheaper-now-than-later"
@@ -33,6 +34,7 @@ export type Reason =
   | "outside-the-chance"
   | "test-worth-making"
   | "safety-step"
+  | NonNullable<DecisionInput["unsettled"]>
   | WatchReason;
 
 export interface Word {
@@ -127,7 +129,8 @@ const byNeed = (grounds: Grounds): Word | undefined => {
 
 /** Open, with wear developing that the chance does not cover, it is measured before anything else is decided; a re-ring waits
  *  for the measurements anyway. Two instruments that contradict each other are never left (G7): a cylinder that cranks low is tested
- *  again, a leak that cranking does not show is watched, as in handbook/decision.md 9, example 10. */
+ *  again, a leak that cranking does not show is watched, as in handbook/decision.md 9, example 10. Nor is left what is to be read
+ *  again, or reads low for no known reason (our judgement). */
 const withoutNeed = (grounds: Grounds): Word => {
   const { input, worth } = grounds;
   const moment = momentOf(grounds);
@@ -136,8 +139,10 @@ const withoutNeed = (grounds: Grounds): Word => {
   if (unseenPlaces(grounds).length > 0 && !reRings) return testAgain(["outside-the-chance"]);
   if (worth?.asked === "yes") return { ...testAgain(["test-worth-making"]), ...marginOf(grounds, moment) };
   const settled = settledWord(grounds);
-  const torn = settled.verdict === "leave-it" ? disagreement(grounds.evidence.counted) : undefined;
-  if (torn === undefined) return settled;
+  if (settled.verdict !== "leave-it") return settled;
+  const torn = disagreement(grounds.evidence.counted);
+  if (torn === undefined)
+    return input.unsettled === undefined ? settled : testedFirst(input, [input.unsettled]);
   return torn === "healthy"
     ? testedFirst(input, ["instruments-disagree"])
     : watchIt(["instruments-disagree"]);

@@ -3,7 +3,7 @@
 
 import type { Evidence } from "../evidence.ts";
 import type { Faults } from "../faults/faults.ts";
-import { dayOf, dryMeans, evenDensity, levelDoubt } from "../model/day.ts";
+import { type Day, dryMeans, evenDensity, levelDoubt } from "../model/day.ts";
 import type { Observed } from "../model/observed.ts";
 import type { Posterior } from "../model/posterior.ts";
 
@@ -13,14 +13,21 @@ import type { Posterior } from "../model/posterior.ts";
 export const withEvenLevels = (
   observed: readonly Observed[],
   evidence: Evidence,
-  { faults, posterior }: { readonly faults: Faults; readonly posterior: Posterior },
+  {
+    faults,
+    day,
+    posterior,
+  }: {
+    readonly faults: Faults;
+    readonly day: Pick<Day, "unit">;
+    readonly posterior: Posterior;
+  },
 ): readonly Observed[] =>
   observed.map((one) => {
     const { finding, cylinder, likelihood } = one;
     const reading = dryMeans(evidence)[cylinder];
     const { level } = posterior;
     if (finding !== "level" || reading === undefined || level === undefined) return one;
-    const { unit } = dayOf(evidence, faults);
     const ratio = reading / level;
     const doubt = levelDoubt(ratio, evidence.cylinders[cylinder]?.dry?.length ?? 1, faults);
     const likelihoods = likelihood.map((alone, h) => {
@@ -28,7 +35,7 @@ export const withEvenLevels = (
       if (state === undefined) return alone;
       const chance = posterior.cylinders[cylinder]?.[h] ?? 0;
       const part = chance > 0 ? Math.min(1, state.probability / chance) : 0;
-      const even = (evenDensity(ratio, state.scatter, doubt) * unit) / level;
+      const even = (evenDensity(ratio, state.scatter, doubt) * day.unit) / level;
       return part * even + (1 - part) * alone;
     });
     return { ...one, likelihood: likelihoods };

@@ -8,7 +8,11 @@ export const groupsOf = (
   { causes }: Pick<Faults, "causes">,
 ): Readonly<Record<CauseGroup, number>> => {
   const sums: Record<CauseGroup, number> = { top: 0, bottom: 0, test: 0, nothing: 0, unlisted: 0 };
-  for (const [h, { group }] of causes.entries()) sums[group] += chances[h] ?? 0;
+  let h = 0;
+  for (const { group } of causes) {
+    sums[group] += chances[h] ?? 0;
+    h += 1;
+  }
   return sums;
 };
 

@@ -69,11 +69,13 @@ export const reasonsOf = (
     for (const [h, chance] of chances.entries()) {
       const relative = (likelihood[h] ?? 0) / most;
       if (h === cause || !(relative > 0)) continue;
-      const without = chance / relative ** weight;
+      const without = chance / (weight === 1 ? relative : relative ** weight);
       before += without;
       withIt += without * relative;
     }
-    return withIt > 0 ? reason(witness, cause, ((likelihood[cause] ?? 0) / most) * (before / withIt)) : [];
+    const ratio = ((likelihood[cause] ?? 0) / most) * (before / withIt);
+    const isTold = withIt > 0 && (ratio >= worthTelling || ratio <= 1 / worthTelling);
+    return isTold ? reason(witness, cause, ratio) : [];
   });
   return {
     for: told.filter(({ ratio }) => ratio >= worthTelling).sort((a, b) => b.ratio - a.ratio),

@@ -3,11 +3,13 @@
 
 /** Of the statement that a cause and a finding belong together. The numbers themselves are all judgement. */
 export const faultStatuses = ["published", "common practice", "judgement"] as const;
+/** How well a row of the fault tables is founded. */
 export type FaultStatus = (typeof faultStatuses)[number];
 
 /** What a cause asks for: top = to be mended with the head off or on, bottom = rings, piston, bore or rod, test = of the
  *  test or cured without opening, nothing = no fault, unlisted = none of these. */
 export const causeGroups = ["top", "bottom", "test", "nothing", "unlisted"] as const;
+/** Groups of causes, for where no single one stands out. */
 export type CauseGroup = (typeof causeGroups)[number];
 
 export interface Cause {
@@ -64,6 +66,7 @@ export const findingNames = [
   "reindex",
   "release",
 ] as const;
+/** Findings that a table of chances exists for, by name. */
 export type FindingName = (typeof findingNames)[number];
 
 /** One class of a graded finding: true values lie evenly between two bounds, or round a middle. */
@@ -92,6 +95,7 @@ export interface Finding {
 }
 
 export const signNames = ["oil use", "coolant loss", "miss", "blow-by"] as const;
+/** Signs noted without a number, by name. */
 export type SignName = (typeof signNames)[number];
 
 /** A sign of the whole engine. */
@@ -162,8 +166,10 @@ export const obstacles = [
   "crank cannot be held",
   "oil not allowed",
 ] as const;
+/** What can stand in the way of a test. */
 export type Obstacle = (typeof obstacles)[number];
 
+/** A test that can be proposed: what it finds out, what it takes, and where it is never proposed. */
 export interface FurtherTest {
   readonly code: string;
   /** What it finds out. */
@@ -223,6 +229,7 @@ export interface OnsetReports {
 export const onsetReports = ["sudden", "gradual", "cannot tell", "steady"] as const;
 export type OnsetReport = (typeof onsetReports)[number];
 
+/** The tables of the diagnosis: causes, how often, what each shows, and the tests that tell them apart. */
 export interface Faults {
   readonly settings: FaultSettings;
   readonly onset: OnsetReports;

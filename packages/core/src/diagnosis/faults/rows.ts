@@ -1,6 +1,6 @@
 // The rows of a sheet by what names them: none twice, none missing.
 
-import { problem } from "../../problem/index.ts";
+import { byName, problem } from "../../problem/index.ts";
 import { type RowView, rowText } from "../../record/index.ts";
 import type { Sheet } from "./sheet.ts";
 
@@ -88,7 +88,7 @@ export const modelRow = (
   values: Readonly<Record<string, string>>,
 ): string => {
   const columns = table.header.map(({ name }) => name);
-  const cells: Record<string, string> = {};
-  for (const name of columns) cells[name] = values[name] ?? row?.text(name) ?? "";
+  const given = byName(values);
+  const cells = Object.fromEntries(columns.map((name) => [name, given[name] ?? row?.text(name) ?? ""]));
   return rowText(cells, { delimiter: table.delimiter, decimalMark: ".", columns });
 };

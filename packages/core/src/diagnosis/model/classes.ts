@@ -10,23 +10,34 @@ export const blunder = 1e-4;
  *  normal: f = [Φ((x−a)/u) − Φ((x−b)/u)]/(b−a); round a middle: f = φ((x−m)/s)/s, s = √(d² + u²).
  *  @param u - standard uncertainty of x, above 0
  *  @source handbook/diagnosis.md 3 (convolution of a uniform with a normal) */
-export const classDensities = (shapes: readonly ClassShape[], x: number, u: number): readonly number[] =>
-  shapes.map((shape) => blunder + density(shape, x, u));
+export const classDensities = (shapes: readonly ClassShape[], x: number, u: number): number[] => {
+  const densities: number[] = [];
+  let [bound, tail] = [NaN, 0];
+  for (const shape of shapes) {
+    if (shape.kind === "around") {
+      densities.push(blunder + around(x, shape.middle, Math.sqrt(shape.deviation ** 2 + u ** 2)));
+      continue;
+    }
+    const { low, high } = shape;
+    const fromLow = (x - low) / u;
+    const fromHigh = (x - high) / u;
+    // neighbours share a bound, and with it the tail beyond it
+    const lowTail = low === bound ? tail : tailBeyond(fromLow);
+    [bound, tail] = [high, tailBeyond(fromHigh)];
+    densities.push(blunder + areaBetween(fromLow, lowTail, fromHigh, tail) / (high - low));
+  }
+  return densities;
+};
 
 /** Standard deviations beyond which less than 1e-19 of the normal is left: nothing beside a blunder. */
 const farOff = 9;
 
-const density = (shape: ClassShape, x: number, u: number): number => {
-  if (shape.kind === "around") return around(x, shape.middle, Math.sqrt(shape.deviation ** 2 + u ** 2));
-  const { low, high } = shape;
-  const fromLow = (x - low) / u;
-  const fromHigh = (x - high) / u;
-  if (fromLow < -farOff || fromHigh > farOff) return 0;
-  if (fromLow > farOff && fromHigh < -farOff) return 1 / (high - low);
-  // on the side where the tail is small, so that nothing cancels
-  const area =
-    fromHigh > 0 ? normalCdf(-fromHigh) - normalCdf(-fromLow) : normalCdf(fromLow) - normalCdf(fromHigh);
-  return area / (high - low);
+const tailBeyond = (z: number): number => (Math.abs(z) > farOff ? 0 : normalCdf(-Math.abs(z)));
+
+/** Φ(low) − Φ(high), from the tails beyond each: on the side where they are small, so that nothing cancels. */
+const areaBetween = (low: number, lowTail: number, high: number, highTail: number): number => {
+  if (high > 0) return highTail - lowTail;
+  return low > 0 ? 1 - lowTail - highTail : lowTail - highTail;
 };
 
 /** Normal density. */

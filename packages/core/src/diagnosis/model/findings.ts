@@ -2,6 +2,7 @@
 
 import type { Evidence } from "../evidence.ts";
 import { type Faults, type FindingName, findingNames } from "../faults/faults.ts";
+import { mixInto } from "./class-rows.ts";
 import { mixed } from "./classes.ts";
 import type { AtDay, Day } from "./day.ts";
 import { type DayPart, readers } from "./readers.ts";
@@ -40,26 +41,28 @@ export const findingsOn = (
 };
 
 /** Likelihood of a finding under each cause at a place of the day, without its weight. */
-export const likelihoodsOf = (one: Weighed, at: AtDay, faults: Faults): readonly number[] =>
-  Array.from(
-    multiplyIn(new Float64Array(faults.causes.length).fill(1), { ...one, weight: 1 }, { at, faults }),
-  );
+export const likelihoodsOf = (one: Weighed, at: AtDay, faults: Faults): readonly number[] => {
+  const row = new Float64Array(faults.causes.length);
+  likelihoodInto(row, 0, { one: { ...one, weight: 1 }, at, faults });
+  return Array.from(row);
+};
 
-/** Multiplies a row, aligned with the causes, by the likelihood of a finding to its weight.
- *  P = trust·Σ P(class | cause)·f(class) + (1 − trust)·Σ P(class | no fault)·f(class) @returns the row */
-export const multiplyIn = (
-  row: Float64Array,
-  one: Weighed,
-  { at, faults }: { readonly at: AtDay; readonly faults: Faults },
-): Float64Array => {
-  const { columns } = faults.findings[one.finding];
-  const classes = one.classesAt(at);
+/** Writes the likelihood of a finding to its weight into the row that begins at a place, aligned with the causes.
+ *  P = trust·Σ P(class | cause)·f(class) + (1 − trust)·Σ P(class | no fault)·f(class) */
+export const likelihoodInto = (
+  values: Float64Array,
+  from: number,
+  { one, at, faults }: { readonly one: Weighed; readonly at: AtDay; readonly faults: Faults },
+): void => {
+  const finding = faults.findings[one.finding];
+  const to = from + finding.columns.length;
+  const densities = one.classesAt(at);
   const trust = one.trustAt(at);
   const { weight } = one;
-  const rest = trust === 1 ? 0 : (1 - trust) * mixed(columns[0]?.chances ?? [], classes);
-  for (let h = 0; h < columns.length; h += 1) {
-    const likelihood = trust * mixed(columns[h]?.chances ?? [], classes) + rest;
-    row[h] = (row[h] ?? 0) * (weight === 1 ? likelihood : likelihood ** weight);
+  mixInto(values, from, { finding, densities });
+  if (trust !== 1) {
+    const rest = (1 - trust) * mixed(finding.columns[0]?.chances ?? [], densities);
+    for (let i = from; i < to; i += 1) values[i] = trust * (values[i] ?? 0) + rest;
   }
-  return row;
+  if (weight !== 1) for (let i = from; i < to; i += 1) values[i] = (values[i] ?? 0) ** weight;
 };

@@ -2,7 +2,7 @@
 
 import type { Evidence } from "../evidence.ts";
 import type { Faults, FindingName } from "../faults/faults.ts";
-import { dayOf } from "./day.ts";
+import type { Day } from "./day.ts";
 import { findingsOn, likelihoodsOf } from "./findings.ts";
 import type { Posterior } from "./posterior.ts";
 
@@ -22,14 +22,14 @@ export interface Observed {
 export const observedOn = (
   cylinder: number,
   evidence: Evidence,
-  { faults, posterior }: { readonly faults: Faults; readonly posterior: Posterior },
+  { faults, day, posterior }: { readonly faults: Faults; readonly day: Day; readonly posterior: Posterior },
 ): readonly Observed[] => {
   const at = {
     level: posterior.level ?? 1,
     oilFactor: posterior.oilFactor ?? 1,
     testerShift: posterior.testerShift,
   };
-  return findingsOn(cylinder, { evidence, faults, day: dayOf(evidence, faults) }).map((one) => {
+  return findingsOn(cylinder, { evidence, faults, day }).map((one) => {
     const classes = one.classesAt(at);
     const best = classes.indexOf(Math.max(...classes));
     return {

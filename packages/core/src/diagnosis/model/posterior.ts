@@ -3,11 +3,11 @@
 
 import type { Evidence } from "../evidence.ts";
 import type { Faults } from "../faults/faults.ts";
-import { type Day, dayOf, levelChances } from "./day.ts";
-import { mostByOil, prepared } from "./prepared.ts";
-import { type Priors, priorsOf } from "./priors.ts";
+import { type Day, levelChances } from "./day.ts";
+import { gridOf, prepared } from "./prepared.ts";
+import type { Priors } from "./priors.ts";
 import { type SignTerm, signTerms } from "./signs.ts";
-import { Sum, type Term } from "./sum.ts";
+import { type Counted, Sum } from "./sum.ts";
 
 export interface Posterior {
   /** Aligned with the cylinders, each with the causes of the tables; each adds up to 1. */
@@ -25,65 +25,52 @@ export interface Posterior {
 /** Z = Σ_e P(e) Σ_g P(g) Σ_k P(k) Σ_M P(M|e) Σ_c P(c) Π_i Σ_h P(z_i=h | e,g)·Lik_i(h; M,c,k).
  *  @throws RangeError where the evidence holds a word that is no class of its finding, or tables lack a cause
  *  @source handbook/diagnosis.md 1 @checked tests/outside/diagnosis.test.ts (computed by another program) */
-export const posteriorOf = (evidence: Evidence, faults: Faults): Posterior => {
-  const day = dayOf(evidence, faults);
-  const priors = priorsOf(evidence, faults);
-  const context = { evidence, faults, day };
+export const posteriorOf = (
+  evidence: Evidence,
+  { faults, day, priors }: { readonly faults: Faults; readonly day: Day; readonly priors: Priors },
+): Posterior => {
+  const context = { evidence, faults, day, grid: gridOf(day) };
   const cylinders = evidence.cylinders.map((_, i) => prepared(i, context, priors.states));
-  const chances = levelChances(day.levels, priors.states, context);
+  const levels = levelChances(day.levels, priors.states, context);
   const terms = signTerms(evidence, faults);
-  const places = placesOf(day, chances);
-  const sum = new Sum(priors, cylinders, faults);
-  const worth =
-    day.oilFactors.length === 1
-      ? places
-      : worthwhile(places, new Sum(priors, cylinders.map(mostByOil), faults), terms);
-  for (const place of worth)
-    for (const [c, oilFactor] of day.oilFactors.entries())
-      for (const term of terms) sum.add({ ...place, ...term, c, oilFactor });
+  const sum = new Sum(cylinders, priors, { day, faults, levels });
+  for (const [k, counted] of countedOf(sum, { day, terms }).entries())
+    for (const term of terms) sum.add(k, term, counted);
   return answer(sum, { priors, day, faults, evidence });
 };
 
-type DayPlace = Pick<Term, "m" | "k" | "level" | "shift" | "ofStates">;
-
-/** Places of the day, and states there, that add less than this share at any oil are left out: the sum with oil would be
- *  thirteen times as long. */
+/** With oil the sum would be thirteen times as long: places of the day, and states there, that add less than this share at
+ *  any oil are left out. */
 const negligible = 1e-10;
 
-/** @param reach - the sum with oil as kind to each cause as any. The first term of the signs is the largest and positive, so
- *  that what it reaches bounds what a state at a place can add */
-const worthwhile = (
-  places: readonly DayPlace[],
-  reach: Sum,
-  [first]: readonly SignTerm[],
-): readonly DayPlace[] => {
-  if (first === undefined) return places;
-  const reached = places.map((place) => {
-    const before = reach.states.slice();
-    reach.add({ ...place, ...first, c: 0, oilFactor: 1 });
-    return before.map((weight, e) => (reach.states[e] ?? 0) - weight);
-  });
-  const least = negligible * reach.total;
-  return places.flatMap((place, i) => {
-    const ofStates = place.ofStates.map((chance, e) => ((reached[i]?.[e] ?? 0) < least ? 0 : chance));
-    return ofStates.every((chance) => chance === 0) ? [] : [{ ...place, ofStates }];
-  });
+/** Levels that count, by tester shift, then by state; undefined for none. The first term of the signs is the largest and
+ *  positive, so that what a state at a place can reach with it, the oil as kind to each cause as any, bounds what it can add. */
+const countedOf = (
+  sum: Sum,
+  {
+    day: { levels, testerShifts, oilFactors },
+    terms: [first],
+  }: { readonly day: Day; readonly terms: readonly SignTerm[] },
+): readonly (readonly (Counted | undefined)[])[] => {
+  const all = { from: 0, to: Math.max(1, levels.length) };
+  if (first === undefined || oilFactors.length === 1)
+    return testerShifts.map(() => Array.from(sum.states, () => all));
+  const reached = testerShifts.map((_, k) => sum.reach(k, first, all));
+  const total = reached
+    .flat()
+    .reduce((whole, weights) => whole + weights.reduce((one, weight) => one + weight, 0), 0);
+  return reached.map((states) => states.map((weights) => countedAmong(weights, negligible * total)));
 };
 
-/** Every level with every tester scale, and the chance of it under each state. */
-const placesOf = (
-  { levels, testerShifts }: Day,
-  chances: readonly (readonly number[])[],
-): readonly DayPlace[] =>
-  testerShifts.flatMap(({ chance, shift }, k) =>
-    (levels.length === 0 ? [1] : levels).map((level, m) => ({
-      m,
-      k,
-      level,
-      shift,
-      ofStates: chances.map((row) => chance * (row[m] ?? 1)),
-    })),
-  );
+const countedAmong = (weights: Float64Array, least: number): Counted | undefined => {
+  const counts = (weight: number): boolean => !(weight < least);
+  const from = weights.findIndex(counts);
+  if (from === -1) return undefined;
+  const to = weights.findLastIndex(counts) + 1;
+  const left = new Set<number>();
+  for (let m = from; m < to; m += 1) if (!counts(weights[m] ?? 0)) left.add(m);
+  return left.size === 0 ? { from, to } : { from, to, left };
+};
 
 const answer = (
   sum: Sum,
@@ -102,7 +89,7 @@ const answer = (
   const of = (value: number): number => value / sum.total;
   const hasOil = evidence.cylinders.some(({ dry, wet }) => dry !== undefined && wet !== undefined);
   return {
-    cylinders: sum.causes.map((row) => Array.from(row, of)),
+    cylinders: sum.causes.map((row) => row.map(of)),
     states: priors.states.map(({ id, cause }, e) => ({
       id,
       cause: faults.causes[cause]?.code ?? "",

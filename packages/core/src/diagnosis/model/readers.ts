@@ -32,17 +32,20 @@ const meanOf = (values: readonly number[]): number =>
   values.reduce((sum, value) => sum + value, 0) / values.length;
 
 /** ρ = p/M, its density that of p: f/M. */
-const level: Reader = ({ dry = [] }, { faults, day }) =>
-  dry.length === 0
-    ? undefined
-    : {
-        dependsOn: "level",
-        classesAt: ({ level: M }) => {
-          const ratio = meanOf(dry) / M;
-          const u = levelDoubt(ratio, dry.length, faults);
-          return classDensities(faults.findings.level.shapes, ratio, u).map((f) => (f * day.unit) / M);
-        },
-      };
+const level: Reader = ({ dry = [] }, { faults, day }) => {
+  if (dry.length === 0) return undefined;
+  const p = meanOf(dry);
+  return {
+    dependsOn: "level",
+    classesAt: ({ level: M }) => {
+      const ratio = p / M;
+      const u = levelDoubt(ratio, dry.length, faults);
+      const densities = classDensities(faults.findings.level.shapes, ratio, u);
+      for (let k = 0; k < densities.length; k += 1) densities[k] = ((densities[k] ?? 0) * day.unit) / M;
+      return densities;
+    },
+  };
+};
 
 /** g = (w/c − p)/p_ref, u = .015·√((w/c)² + p²)/p_ref + .001. Held against the reference, not
  *  against the cylinder's own reading: a percentage of a nearly dead reading is noise. */

@@ -1,26 +1,19 @@
-// The sum itself: at each place of the day every state and every pair, given which the cylinders are independent.
-// Arrays are written in place, for this is the one loop that runs a million times.
+// The sum itself: at each place of the day every state and every pair, given which the cylinders are independent. At one
+// tester shift, oil factor and term of the signs a state is summed over all levels at once.
 
 import type { Faults } from "../faults/faults.ts";
+import type { Day } from "./day.ts";
 import { pairCause, placeOfCause, soundCause } from "./known-causes.ts";
+import type { Levels, Looked } from "./looked.ts";
+import { type Met, metBy } from "./met.ts";
 import type { PreparedCylinder } from "./prepared.ts";
-import type { Priors, State } from "./priors.ts";
+import type { Priors } from "./priors.ts";
+import type { SignTerm } from "./signs.ts";
+import { type Views, viewsOf } from "./views.ts";
 
-/** Where on the grids of the day, and what the day and the signs give there. */
-export interface Term {
-  /** Places of the level, the oil factor and the tester shift. */
-  readonly m: number;
-  readonly c: number;
-  readonly k: number;
-  /** Factor of this term, negative for every other one that present signs expand into. */
-  readonly sign: number;
-  /** Aligned with the causes: chance that one brings none of the signs of this term. */
-  readonly keeps: readonly number[];
-  /** Chance of the place, aligned with the states, the sound engine first. */
-  readonly ofStates: readonly number[];
-  readonly level: number;
-  readonly oilFactor: number;
-  readonly shift: number;
+/** Levels that count under a state, but for those left out among them. */
+export interface Counted extends Levels {
+  readonly left?: ReadonlySet<number>;
 }
 
 export class Sum {
@@ -32,186 +25,186 @@ export class Sum {
   /** The sound engine first. */
   readonly states: Float64Array;
   readonly pairs: Float64Array;
+  readonly #day: Day;
   readonly #priors: Priors;
-  readonly #cylinders: readonly Looked[];
+  readonly #cylinders: readonly Views[];
+  readonly #met: readonly Met[];
+  readonly #lnLevels: readonly number[];
+  /** By level, under the state looked at: the product of the cylinders that are the same at any oil factor, of all of them,
+   *  its weight with that of every pair, and the weight at all oil factors. */
+  readonly #same: Float64Array;
+  readonly #product: Float64Array;
+  readonly #weights: Float64Array;
+  readonly #atAnyOil: Float64Array;
+  /** By pair, under the state looked at. */
+  readonly #ofPairs: Float64Array;
 
-  constructor(priors: Priors, cylinders: readonly PreparedCylinder[], faults: Faults) {
-    const known = { sound: placeOfCause(faults, soundCause), pair: placeOfCause(faults, pairCause) };
+  /** @param levels - P(M | state), by level, the sound engine first */
+  constructor(
+    prepared: readonly PreparedCylinder[],
+    priors: Priors,
+    {
+      day,
+      faults,
+      levels,
+    }: { readonly day: Day; readonly faults: Faults; readonly levels: readonly (readonly number[])[] },
+  ) {
+    const count = Math.max(1, day.levels.length);
+    const sound = placeOfCause(faults, soundCause);
+    const known = { levels: count, sound, pair: placeOfCause(faults, pairCause) };
+    this.#day = day;
     this.#priors = priors;
-    this.#cylinders = cylinders.map(
-      (one, i) => new Looked(one, { ...known, local: priors.local[i] ?? [], cylinder: i }),
-    );
-    this.states = new Float64Array(priors.states.length + 1);
+    this.#cylinders = prepared.map((one, i) => viewsOf(one, priors.local[i] ?? [], known));
+    this.#met = metBy(priors, prepared, { sound, levels });
+    this.#lnLevels = day.levels.map((level) => Math.log(level));
+    this.states = new Float64Array(this.#met.length);
     this.pairs = new Float64Array(priors.pairs.length);
+    this.#same = new Float64Array(count);
+    this.#product = new Float64Array(count);
+    this.#weights = new Float64Array(count);
+    this.#atAnyOil = new Float64Array(count);
+    this.#ofPairs = new Float64Array(priors.pairs.length);
   }
 
   /** By cylinder, aligned with the causes. */
-  get causes(): readonly Float64Array[] {
-    return this.#cylinders.map(({ causes }) => causes);
+  get causes(): readonly (readonly number[])[] {
+    return this.#cylinders.map(({ kindest, byOil }) =>
+      Array.from(kindest.causes, (_, h) => byOil.reduce((sum, { causes }) => sum + (causes[h] ?? 0), 0)),
+    );
   }
 
-  /** @returns the weight of the place */
-  add(term: Term): number {
-    for (const cylinder of this.#cylinders) cylinder.look(term);
-    let weight = this.#addState(undefined, 0, term);
-    const { states } = this.#priors;
-    for (let e = 0; e < states.length; e += 1) weight += this.#addState(states[e], e + 1, term);
-    for (const cylinder of this.#cylinders) cylinder.giveOwn();
-    this.total += weight;
-    this.lnLevel += weight * Math.log(term.level);
-    this.oilFactor += weight * term.oilFactor;
-    this.shift += weight * term.shift;
-    return weight;
+  /** What each state would weigh at a tester shift, were the oil as kind to each cause as any.
+   *  @returns by state, then by level */
+  reach(k: number, { sign, keeps }: SignTerm, levels: Levels): readonly Float64Array[] {
+    const views = this.#cylinders.map(({ kindest }) => kindest);
+    for (const one of views) one.look(k, keeps, levels);
+    return this.#met.map((met) => {
+      this.#begin(met, this.#chanceOf(k, sign), levels);
+      this.#multiply(views, met, levels);
+      this.#weigh(views, levels);
+      return this.#weights.slice();
+    });
   }
 
-  /** No pair and every pair, under one state. @returns their weight */
-  #addState(state: State | undefined, e: number, { sign, ofStates, m }: Term): number {
-    const { noState, noPair, pairs } = this.#priors;
-    let product = sign * (state?.chance ?? noState) * (ofStates[e] ?? 0);
-    if (product === 0) return 0;
-    for (const cylinder of this.#cylinders) product *= cylinder.under(state, e, m);
-    if (product === 0) return 0;
-    let weight = product * noPair;
-    for (let g = 0; g < pairs.length; g += 1) weight += this.#addPair(g, product);
-    this.states[e] = (this.states[e] ?? 0) + weight;
-    for (const cylinder of this.#cylinders) cylinder.give(state, weight);
-    return weight;
-  }
-
-  #addPair(g: number, product: number): number {
-    const pair = this.#priors.pairs[g];
-    if (pair === undefined) return 0;
-    const one = this.#cylinders[pair.cylinders[0]];
-    const other = this.#cylinders[pair.cylinders[1]];
-    if (one === undefined || other === undefined) return 0;
-    const weight = product * pair.chance * one.insteadOfSum() * other.insteadOfSum();
-    this.pairs[g] = (this.pairs[g] ?? 0) + weight;
-    one.setApart(weight);
-    other.setApart(weight);
-    return weight;
-  }
-}
-
-/** One cylinder at one place of the day. */
-class Looked {
-  /** What the weights give to each cause. */
-  readonly causes: Float64Array;
-  readonly #prepared: PreparedCylinder;
-  readonly #local: readonly number[];
-  readonly #sound: number;
-  readonly #pair: number;
-  readonly #cylinder: number;
-  /** Lik(h) with the keeps of the signs, and the same without its level. */
-  readonly #seen: Float64Array;
-  readonly #unlevelled: Float64Array;
-  /** Σ over the faults of the cylinder itself; the part of no fault. */
-  #faulty = 0;
-  #sounds = 0;
-  /** Under the state looked at: the sum, its even part, the weight of the pairs the cylinder is in. */
-  #sum = 0;
-  #even = 0;
-  #inPairs = 0;
-  /** What weights over sums add up to, for its own faults and for no fault. */
-  #forFaults = 0;
-  #forSound = 0;
-
-  constructor(
-    one: PreparedCylinder,
-    known: {
-      readonly local: readonly number[];
-      readonly sound: number;
-      readonly pair: number;
-      readonly cylinder: number;
-    },
-  ) {
-    this.#prepared = one;
-    this.#local = known.local;
-    this.#sound = known.sound;
-    this.#pair = known.pair;
-    this.#cylinder = known.cylinder;
-    this.causes = new Float64Array(one.fixed.length);
-    this.#seen = new Float64Array(one.fixed.length);
-    this.#unlevelled = new Float64Array(one.fixed.length);
-  }
-
-  look({ m, c, k, keeps }: Term): void {
-    const { fixed, byLevel, byOil, byTester } = this.#prepared;
-    const ofLevel = byLevel[m];
-    const ofOil = byOil[c];
-    const ofTester = byTester[k];
-    if (ofLevel === undefined || ofOil === undefined || ofTester === undefined) return;
-    let faulty = 0;
-    for (let h = 0; h < fixed.length; h += 1) {
-      const value = (fixed[h] ?? 0) * (ofOil[h] ?? 0) * (ofTester[h] ?? 0) * (keeps[h] ?? 0);
-      const seen = value * (ofLevel[h] ?? 0);
-      this.#unlevelled[h] = value;
-      this.#seen[h] = seen;
-      if (h !== this.#sound) faulty += (this.#local[h] ?? 0) * seen;
+  /** Adds what counts at a tester shift, at every oil factor. @param counted - levels, by state; undefined for none */
+  add(k: number, { sign, keeps }: SignTerm, counted: readonly (Counted | undefined)[]): void {
+    const some = counted.filter((levels) => levels !== undefined);
+    const from = Math.min(...some.map((levels) => levels.from));
+    const to = Math.max(...some.map((levels) => levels.to));
+    const views = this.#cylinders.flatMap(({ byOil }) => byOil);
+    for (const one of views) one.look(k, keeps, { from, to });
+    for (let e = 0; e < this.#met.length; e += 1) {
+      const met = this.#met[e];
+      const levels = counted[e];
+      if (met === undefined || levels === undefined) continue;
+      this.#begin(met, this.#chanceOf(k, sign), levels);
+      this.#addState(e, { met, levels, shift: this.#day.testerShifts[k]?.shift ?? 0 });
     }
-    this.#faulty = faulty;
-    this.#sounds = (this.#local[this.#sound] ?? 0) * (this.#seen[this.#sound] ?? 0);
-    this.#forFaults = 0;
-    this.#forSound = 0;
+    for (const one of views) one.settle({ from, to });
   }
 
-  /** Σ_h P(h | state)·Lik(h). Under a state that meets all alike, no fault of its own means the cause of the state, with
-   *  the level of an even engine; so does the same cause in the cylinder itself, which cannot be told from it. */
-  under(state: State | undefined, e: number, m: number): number {
-    this.#inPairs = 0;
-    this.#sum = this.#faulty + this.#sounds;
-    if (state?.meets.kind === "all") {
-      const ofLevel = this.#prepared.even[e - 1]?.[m] ?? 0;
-      const own = this.#local[state.cause] ?? 0;
-      const chance = (this.#local[this.#sound] ?? 0) + own;
-      this.#even = chance * (this.#unlevelled[state.cause] ?? 0) * ofLevel;
-      this.#sum = this.#faulty - own * (this.#seen[state.cause] ?? 0) + this.#even;
-    } else if (state !== undefined) {
-      const share = this.#shareOf(state);
-      this.#sum = (1 - share) * this.#sum + share * (this.#seen[state.cause] ?? 0);
-    }
-    return this.#sum;
+  #chanceOf(k: number, sign: number): number {
+    return sign * (this.#day.testerShifts[k]?.chance ?? 0);
   }
 
-  #shareOf({ meets }: State): number {
-    return meets.kind === "all" ? 0 : (meets.shares[this.#cylinder] ?? 0);
+  /** Under one state, before any cylinder. */
+  #begin(met: Met, chance: number, { from, to, left }: Levels & Pick<Counted, "left">): void {
+    const ofState = chance * met.chance;
+    for (let m = from; m < to; m += 1)
+      this.#product[m] = left?.has(m) === true ? 0 : ofState * (met.levels[m] ?? 1);
   }
 
-  /** What a factor of the product changes by when this cylinder surely leaks to its neighbour. */
-  insteadOfSum(): number {
-    return (this.#seen[this.#pair] ?? 0) / this.#sum;
-  }
-
-  setApart(weight: number): void {
-    this.#inPairs += weight;
-  }
-
-  /** Shares the weight of a state out: to the pair's cause, to the state's cause, the rest to what is its own. */
-  give(state: State | undefined, weight: number): void {
-    this.#add(this.#pair, this.#inPairs);
-    const perSum = (weight - this.#inPairs) / this.#sum;
-    if (state === undefined) {
-      this.#forFaults += perSum;
-      this.#forSound += perSum;
-    } else if (state.meets.kind === "all") {
-      this.#forFaults += perSum;
-      const own = (this.#local[state.cause] ?? 0) * (this.#seen[state.cause] ?? 0);
-      this.#add(state.cause, perSum * (this.#even - own));
-    } else {
-      const share = this.#shareOf(state);
-      this.#forFaults += perSum * (1 - share);
-      this.#forSound += perSum * (1 - share);
-      this.#add(state.cause, perSum * share * (this.#seen[state.cause] ?? 0));
+  /** The cylinders that are there, in their places. */
+  #multiply(views: readonly (Looked | undefined)[], met: Met, levels: Levels): void {
+    const isPaired = this.pairs.length > 0;
+    for (let i = 0; i < views.length; i += 1) {
+      const one = views[i];
+      const meets = met.cylinders[i];
+      if (one === undefined || meets === undefined) continue;
+      one.multiply(this.#product, meets, levels);
+      if (isPaired) one.pair(levels);
     }
   }
 
-  #add(cause: number, amount: number): void {
-    this.causes[cause] = (this.causes[cause] ?? 0) + amount;
+  /** No pair and every pair. */
+  #weigh(views: readonly (Looked | undefined)[], { from, to }: Levels): void {
+    const { noPair, pairs } = this.#priors;
+    const product = this.#product;
+    const weights = this.#weights;
+    for (let m = from; m < to; m += 1) weights[m] = (product[m] ?? 0) * noPair;
+    for (let g = 0; g < pairs.length; g += 1) {
+      const pair = pairs[g];
+      const one = views[pair?.cylinders[0] ?? 0];
+      const other = views[pair?.cylinders[1] ?? 0];
+      if (pair === undefined || one === undefined || other === undefined) continue;
+      const { inPairs, insteadOfSum } = one;
+      const { inPairs: otherInPairs, insteadOfSum: otherInstead } = other;
+      let sum = 0;
+      for (let m = from; m < to; m += 1) {
+        const ofState = product[m] ?? 0;
+        if (ofState === 0) continue;
+        const weight = ofState * pair.chance * (insteadOfSum[m] ?? 0) * (otherInstead[m] ?? 0);
+        weights[m] = (weights[m] ?? 0) + weight;
+        inPairs[m] = (inPairs[m] ?? 0) + weight;
+        otherInPairs[m] = (otherInPairs[m] ?? 0) + weight;
+        sum += weight;
+      }
+      this.#ofPairs[g] = sum;
+    }
   }
 
-  giveOwn(): void {
-    for (let h = 0; h < this.causes.length; h += 1) {
-      const part = h === this.#sound ? this.#forSound : this.#forFaults;
-      this.#add(h, part * (this.#local[h] ?? 0) * (this.#seen[h] ?? 0));
+  /** Weighs a state at every oil factor and shares its weight out. */
+  #addState(
+    e: number,
+    { met, levels, shift }: { readonly met: Met; readonly levels: Levels; readonly shift: number },
+  ): void {
+    const { oilFactors } = this.#day;
+    const same = this.#cylinders.map(({ byOil }) => (byOil.length === 1 ? byOil[0] : undefined));
+    this.#multiply(same, met, levels);
+    this.#same.set(this.#product);
+    this.#atAnyOil.fill(0);
+    for (let c = 0; c < oilFactors.length; c += 1) {
+      const oiled = this.#cylinders.map(({ byOil }) => (byOil.length === 1 ? undefined : byOil[c]));
+      this.#product.set(this.#same);
+      this.#multiply(oiled, met, levels);
+      this.#weigh(
+        this.#cylinders.map(({ byOil }) => byOil[byOil.length === 1 ? 0 : c]),
+        levels,
+      );
+      this.#give(oiled, this.#weights, { met, levels });
+      const weight = this.#gather(levels);
+      this.states[e] = (this.states[e] ?? 0) + weight;
+      for (let g = 0; g < this.pairs.length; g += 1)
+        this.pairs[g] = (this.pairs[g] ?? 0) + (this.#ofPairs[g] ?? 0);
+      this.total += weight;
+      this.oilFactor += weight * (oilFactors[c] ?? 1);
+      this.shift += weight * shift;
     }
+    this.#give(same, this.#atAnyOil, { met, levels });
+  }
+
+  #give(
+    views: readonly (Looked | undefined)[],
+    weights: Float64Array,
+    { met, levels }: { readonly met: Met; readonly levels: Levels },
+  ): void {
+    for (let i = 0; i < views.length; i += 1) {
+      const meets = met.cylinders[i];
+      if (meets !== undefined) views[i]?.give(weights, meets, levels);
+    }
+  }
+
+  /** Adds the weights of one oil factor to those of all. @returns their sum */
+  #gather({ from, to }: Levels): number {
+    const weights = this.#weights;
+    const atAnyOil = this.#atAnyOil;
+    let sum = 0;
+    for (let m = from; m < to; m += 1) {
+      const weight = weights[m] ?? 0;
+      atAnyOil[m] = (atAnyOil[m] ?? 0) + weight;
+      sum += weight;
+      this.lnLevel += weight * (this.#lnLevels[m] ?? 0);
+    }
+    return sum;
   }
 }

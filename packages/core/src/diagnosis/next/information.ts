@@ -16,7 +16,7 @@ export const outcomesOf = (
     dependence === undefined ? [] : told.filter((other) => findings[other].dependence === dependence);
   const weight = weightAmong(ofKind.length + 1, settings.sharedWeight);
   return columns.map(({ chances }) => {
-    const raised = chances.map((chance) => chance ** weight);
+    const raised = weight === 1 ? chances : chances.map((chance) => chance ** weight);
     const sum = raised.reduce((total, one) => total + one, 0);
     return raised.map((one) => one / sum);
   });
@@ -27,7 +27,11 @@ export const together = (
   first: readonly (readonly number[])[],
   second: readonly (readonly number[])[],
 ): readonly (readonly number[])[] =>
-  first.map((row, h) => row.flatMap((a) => (second[h] ?? []).map((b) => a * b)));
+  first.map((row, h) => {
+    const both: number[] = [];
+    for (const a of row) for (const b of second[h] ?? []) both.push(a * b);
+    return both;
+  });
 
 /** I = H(Q) − Σ P(o)·H(Q | o) bits, Q the group of causes, P(o) = Σ q(z)·P(o | z).
  *  @param chances - q, of the target, aligned with the causes @param outcomes - P(o | z), a row a cause
@@ -38,13 +42,18 @@ export const expectedInformation = (
   faults: Pick<Faults, "causes">,
 ): number => {
   const count = outcomes[0]?.length ?? 0;
-  const left = Array.from({ length: count }, (_, o) => {
-    const joint = chances.map((chance, h) => chance * (outcomes[h]?.[o] ?? 0));
-    const chance = joint.reduce((sum, one) => sum + one, 0);
-    if (chance === 0) return 0;
-    const after = joint.map((one) => one / chance);
-    return chance * groupEntropy(groupsOf(after, faults));
-  });
-  const before = groupEntropy(groupsOf(chances, faults));
-  return Math.max(0, before - left.reduce((sum, one) => sum + one, 0));
+  const joint = new Array<number>(chances.length).fill(0);
+  let left = 0;
+  for (let o = 0; o < count; o += 1) {
+    let chance = 0;
+    for (let h = 0; h < joint.length; h += 1) {
+      const one = (chances[h] ?? 0) * (outcomes[h]?.[o] ?? 0);
+      joint[h] = one;
+      chance += one;
+    }
+    if (chance === 0) continue;
+    for (let h = 0; h < joint.length; h += 1) joint[h] = (joint[h] ?? 0) / chance;
+    left += chance * groupEntropy(groupsOf(joint, faults));
+  }
+  return Math.max(0, groupEntropy(groupsOf(chances, faults)) - left);
 };

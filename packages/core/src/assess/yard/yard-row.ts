@@ -1,0 +1,204 @@
+// One engine of many in one row: the standing of its latest test, the course of its years, and what to do, by the same
+// functions that answer for one engine at length.
+
+import { type Decision, intervals } from "../../decision/index.ts";
+import type { Course, Courses, CylinderCourse } from "../../history/index.ts";
+import type { EngineRecord, MeterUnit, Test } from "../../record/index.ts";
+import { shippedRules } from "../../rules/index.ts";
+import type { Standing } from "../../spread/index.ts";
+import type { LimitMissed } from "../assessment.ts";
+import { assessDecision } from "../deciding/assess-decision.ts";
+import { type NextTestDue, nextTestOf } from "../deciding/next-test.ts";
+import { belowOthers } from "../below-others.ts";
+import { figuresOf } from "../figures.ts";
+import { latestTest } from "../latest-test.ts";
+import { type Standings, standingsOf } from "../standings.ts";
+import type { TrustCode } from "../trust/trust-reason.ts";
+import { shownCourses } from "../years/assess-history.ts";
+import { suspectByLuck } from "./luck.ts";
+
+/** The cylinder that is looked at first. */
+export interface YardWorst {
+  readonly label: string;
+  /** Absent in a test that is void. */
+  readonly standing?: Standing;
+  /** 1 - value / median of all, dry. */
+  readonly belowMedian?: number;
+  /** 1 - value / median of the other cylinders, dry: the figure of `show`, and of the order of a yard. */
+  readonly belowOthers?: number;
+  readonly limitsMissed: readonly LimitMissed[];
+  /** Its reading held nothing. */
+  readonly held: "something" | "nothing";
+  readonly flaggedBefore: boolean;
+  /** Low beyond the chance of one reading. */
+  readonly confirmed: boolean;
+}
+
+/** What the worst cylinder of an engine did over its years. */
+export interface YardCourse {
+  readonly code: Course;
+  readonly label: string;
+  /** ln units a year, of a course that has a slope; absent where no year is known. */
+  readonly perYear?: number;
+}
+
+/** The word for one engine of a yard, and the first of its reasons. */
+export interface YardDecision {
+  readonly code: Decision["verdict"];
+  /** Why this word and not a milder one: the first of its reasons. */
+  readonly reason: Decision["reasons"][0];
+  readonly urgency?: NonNullable<Decision["urgency"]>;
+}
+
+/** Plain values, fit to be sent from one process to another. */
+export interface YardRow {
+  readonly engine: string;
+  readonly name: string;
+  /** How many tests there are, of whatever kind. */
+  readonly tests: number;
+  /** The test that is judged: the latest that is not set aside. */
+  readonly test?: { readonly id: string; readonly date: string; readonly trust: TrustCode };
+  /** The last reading of the meter that a test has. */
+  readonly meter?: { readonly reading: number; readonly unit?: MeterUnit };
+  readonly worst?: YardWorst;
+  /** Of the cylinder that has lost most where one has lost, else of the worst. */
+  readonly course?: YardCourse;
+  /** Absent where it was not asked for. */
+  readonly decision?: YardDecision;
+  /** Whether the work is a licensed person's call. */
+  readonly licensed: boolean;
+  /** When the next test is due: by the decision where it was made, else by the usual interval. */
+  readonly due: NextTestDue;
+  /** The chance that a sound engine shows a suspect cylinder in a test of as many cylinders. */
+  readonly byLuck: number;
+}
+
+/** What a yard is asked with: the day, and whether decisions are made too. */
+export interface YardChoices {
+  /** ISO. */
+  readonly today: string;
+  /** A decision takes many times as long as all else. */
+  readonly decide: "always" | "never";
+}
+
+/** The row of one engine. */
+export const yardRow = (record: EngineRecord, { today, decide }: YardChoices): YardRow => {
+  const { engine, tests } = record;
+  const decided = decide === "always" ? assessDecision(record, { today, flips: "left-out" }) : undefined;
+  const test = latestTest(record);
+  const figures = figuresOf(record);
+  const stand = test === undefined ? undefined : standingsOf(record, test, { figures, sheet: shippedRules });
+  const worst = worstOf(stand);
+  const course = courseOf(shownCourses(record, figures), worst?.label);
+  const meter = tests.findLast((one) => one.meter !== undefined)?.meter;
+  const judged =
+    test === undefined || stand === undefined
+      ? undefined
+      : { id: test.id, date: test.date, trust: stand.trust.code };
+  return {
+    engine: engine.id,
+    name: engine.name,
+    tests: tests.length,
+    ...(judged === undefined ? {} : { test: judged }),
+    ...(meter === undefined
+      ? {}
+      : { meter: { reading: meter, ...(engine.meter === undefined ? {} : { unit: engine.meter }) } }),
+    ...(worst === undefined ? {} : { worst }),
+    ...(course === undefined ? {} : { course }),
+    ...(decided === undefined ? {} : { decision: decisionOf(decided.decision) }),
+    licensed: engine.use === "aircraft" || decided?.decision.licensed === true,
+    due: decided?.nextTest ?? usualNext(record, { today, test, trust: stand?.trust.code, worst, course }),
+    byLuck: suspectByLuck(comparedIn(stand)),
+  };
+};
+
+/** Cylinders that are held against each other, by the instrument that read more of them. */
+const comparedIn = (stand: Standings | undefined): number =>
+  Math.max(
+    stand?.forward?.compared ?? 0,
+    stand?.trust.code === "void"
+      ? 0
+      : (stand?.leak.values.filter((one) => one?.standing !== undefined).length ?? 0),
+  );
+
+const decisionOf = ({ verdict, reasons: [reason], urgency }: Decision): YardDecision => ({
+  code: verdict,
+  reason,
+  ...(urgency === undefined ? {} : { urgency }),
+});
+
+const byStanding: readonly (Standing | undefined)[] = ["lagging", "suspect", "even", undefined];
+
+/** The worst standing, and of those alike the one furthest below the middle; undefined where no cylinder was read. */
+const worstOf = (stand: Standings | undefined): YardWorst | undefined => {
+  const cylinders = stand?.cylinders ?? [];
+  const read = cylinders.filter(
+    ({ standing, belowMedian }) => standing !== undefined || belowMedian !== undefined,
+  );
+  const [first] = read.toSorted(
+    (a, b) =>
+      byStanding.indexOf(a.standing) - byStanding.indexOf(b.standing) ||
+      (b.belowMedian ?? 0) - (a.belowMedian ?? 0),
+  );
+  if (stand === undefined || first === undefined) return undefined;
+  const { label, standing, belowMedian, limitsMissed, verdict, flaggedBefore, confirmed } = first;
+  const others = belowOthers(stand.pressures, cylinders.indexOf(first));
+  return {
+    label,
+    ...(standing === undefined ? {} : { standing }),
+    ...(belowMedian === undefined ? {} : { belowMedian }),
+    ...(others === undefined ? {} : { belowOthers: others }),
+    limitsMissed,
+    held: verdict?.kind === "no-compression" ? "nothing" : "something",
+    flaggedBefore,
+    confirmed,
+  };
+};
+
+const lost: readonly Course[] = ["stepped-down", "falling"];
+
+/** Where a cylinder has lost, of the one that has lost most. */
+const courseOf = (years: Courses | undefined, worst: string | undefined): YardCourse | undefined => {
+  if (years === undefined) return undefined;
+  const { cylinders, perYear: units } = years;
+  const told = ({ label, course, slope }: CylinderCourse): YardCourse => {
+    const own = units === undefined ? undefined : slope();
+    return {
+      code: course,
+      label,
+      ...(own === undefined || units === undefined ? {} : { perYear: own * units }),
+    };
+  };
+  const [most] = cylinders
+    .filter(({ course }) => lost.includes(course))
+    .map(told)
+    .sort((a, b) => lost.indexOf(a.code) - lost.indexOf(b.code) || (a.perYear ?? 0) - (b.perYear ?? 0));
+  const next = cylinders.find(({ label }) => label === worst) ?? cylinders[0];
+  return most ?? (next && told(next));
+};
+
+/** Without a decision: a test that is void, doubtful or suspect is made again now, as is one in which a cylinder lags for the
+ *  first time; what lags or falls is watched more often than the rest. No test yet: now. @source handbook/decision.md 6 (judgement) */
+const usualNext = (
+  record: EngineRecord,
+  {
+    today,
+    test,
+    trust,
+    worst,
+    course,
+  }: {
+    readonly today: string;
+    readonly test: Test | undefined;
+    readonly trust: TrustCode | undefined;
+    readonly worst: YardWorst | undefined;
+    readonly course: YardCourse | undefined;
+  },
+): NextTestDue => {
+  const isOpen = worst?.standing === undefined || worst.standing === "suspect" || trust === "doubtful";
+  const isOnce = worst?.standing === "lagging" && !worst.confirmed;
+  if (test === undefined || isOpen || isOnce) return { date: today };
+  const isWatched = worst.standing === "lagging" || (course !== undefined && lost.includes(course.code));
+  const cap = isWatched ? intervals.watchedYears : intervals.usualYears;
+  return nextTestOf(record, { cap }, { today, last: test.date });
+};
