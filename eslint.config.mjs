@@ -1,4 +1,5 @@
 import tseslint from "typescript-eslint";
+import { mixedQuantities } from "./eslint.quantities.mjs";
 
 const evaluating = {
   group: ["mathjs", "mathjs/*"],
@@ -42,7 +43,9 @@ export default tseslint.config(
     extends: [tseslint.configs.strictTypeChecked, tseslint.configs.stylisticTypeChecked],
     languageOptions: { parserOptions: { project: "./tsconfig.json", tsconfigRootDir: import.meta.dirname } },
     linterOptions: { reportUnusedDisableDirectives: "error" },
+    plugins: { sealtrend: { rules: { "mixed-quantities": mixedQuantities } } },
     rules: {
+      "sealtrend/mixed-quantities": "error",
       "@typescript-eslint/no-unused-vars": ["error", { argsIgnorePattern: "^_", varsIgnorePattern: "^_" }],
       eqeqeq: "error",
       "no-control-regex": "error",

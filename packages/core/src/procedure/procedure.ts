@@ -12,6 +12,7 @@ import { oilFor, whyNoOil } from "./oil.ts";
 import { teardown } from "./teardown.ts";
 import { wet } from "./wet.ts";
 
+/** The tests and works that a procedure can be asked for. */
 export type ProcedureKind = "dry" | "wet" | "first-stroke" | "leak-down" | "teardown";
 
 const sheets: Readonly<Record<ProcedureKind, Sheet>> = {

@@ -11,7 +11,6 @@ export { type Formula, type VariableName } from "./formula.ts";
 export { evaluateFormula, type Variables } from "./evaluate-formula.ts";
 export { parseFormula, type FormulaFault, type FormulaReading } from "./parse-formula.ts";
 export { readRuleSheet } from "./read-rule-sheet.ts";
-export { ruleColumns } from "./rule-row.ts";
 export {
   judgeRule,
   judgeRules,

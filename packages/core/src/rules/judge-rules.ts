@@ -17,6 +17,7 @@ export interface RuleOnCylinder {
   readonly value?: number;
 }
 
+/** One rule held against one test: the verdict, by what value and limit, and where the rule was published. */
 export interface RuleFinding {
   readonly id: string;
   readonly verdict: RuleVerdict;

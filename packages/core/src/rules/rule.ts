@@ -26,6 +26,7 @@ export type LimitComparison = (typeof limitComparisons)[number];
 /** The unit a limit was printed in; `1` and `%` are fractions. */
 export type LimitUnit = PressureUnit | "1" | "%";
 
+/** What a rule holds its value against. */
 export interface Limit {
   /** Gauge pressure or difference [Pa], or a fraction. */
   readonly value: number;
@@ -33,6 +34,7 @@ export interface Limit {
   readonly compare: LimitComparison;
 }
 
+/** One rule of a sheet: a formula over the readings of one test, its limit, and where it was published. */
 export interface Rule {
   readonly id: string;
   readonly family: RuleFamily;
@@ -50,6 +52,7 @@ export interface Rule {
   readonly status: RuleStatus | "engine record";
 }
 
+/** The rules of one file. */
 export interface RuleSheet {
   readonly file: string;
   readonly rules: readonly Rule[];

@@ -6,6 +6,7 @@ import type { LengthUnit, MeasuredPart } from "../record/index.ts";
 /** How far off the bar may stand from the worn bore's middle. */
 export type BarOffset = "worst" | "none" | { readonly known: Length };
 
+/** The oversize that cleans up every bore, of those that are offered. [m] */
 export interface OversizeAnswer {
   readonly offset: "worst" | "none" | "known";
   /** By cylinder: the diameter that must be reached, and the size that would do for it alone. [m] */
@@ -38,6 +39,7 @@ export interface Undersize {
   readonly high?: Length;
 }
 
+/** Work that may be asked of the machine shop, by name. */
 export type WorkCode =
   | "use-again"
   | "measure-again"

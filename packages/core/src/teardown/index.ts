@@ -16,35 +16,3 @@ export { currentFindings } from "./judging/findings.ts";
 export { figureText } from "./judging/figure-text.ts";
 export { staying as stayingVerdict } from "./judging/limits.ts";
 export { wearFound, type MeasuredPlace, type WearFound } from "./wear-found.ts";
-export {
-  boreFigures,
-  chamberAfterWork,
-  chamberVolume,
-  chooseOversize,
-  chooseUndersize,
-  compressionRatio,
-  faceFlatness,
-  journalFigures,
-  ratioWarnings,
-  type BoreFigures,
-  type ChamberParts,
-  type ChamberWork,
-  type FaceFlatness,
-  type FlatLine,
-  type JournalFigures,
-  type OversizeQuestion,
-  type RatioWarning,
-  type RoundReading,
-  type UndersizeQuestion,
-} from "./figures/index.ts";
-export {
-  allConform,
-  instrumentFor,
-  limitVerdict,
-  probabilityOf,
-  readingUncertainty,
-  verdictOf,
-  type Figure,
-  type FigureOf,
-  type Instrument,
-} from "./conformity/index.ts";

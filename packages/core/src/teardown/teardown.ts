@@ -109,6 +109,7 @@ export interface PartVerdict {
   readonly decidedBy: TeardownItem;
 }
 
+/** How many of a part an engine has, and how many of them were measured. */
 export interface PartCount {
   readonly part: MeasuredPart;
   /** What of it: `diameter`, `end gap` …; absent: any figure. */
@@ -126,6 +127,7 @@ export interface PartCount {
   readonly field?: "layout.mains" | "layout.pins";
 }
 
+/** What can contradict itself among measured figures, by name. */
 export type ConflictCode =
   | "two-ways"
   | "gap-and-bore"

@@ -10,6 +10,7 @@ import { wears } from "./works/known.ts";
 
 export type MeasuredPlace = "bore" | "rings" | "bottom" | "top";
 
+/** What a teardown says of wear in one place. */
 export interface WearFound {
   readonly place: MeasuredPlace;
   /** Figures past the limit, as a part wears. */

@@ -55,6 +55,7 @@ const measuredLine = (asked: Asked): MeasurementsOfLine => {
   const { tail, note } = text;
   const words = partWords(wordsOf(text.head).filter((word) => !isInstead(word)));
   if (words === undefined) return refused(unknownStart(text));
+  if (isWhichClearance(words, text)) return refused(whichClearance(words, asked));
   if (tail === undefined) return refused(noColon(text, words, asked.engine));
   if (note !== undefined && isFormula(note.text))
     return refused(problem("text-formula", { column: "note" }, text.placeOf(note)));
@@ -159,6 +160,23 @@ const lastOfHead = (words: readonly Piece[], quantity: MeasuredQuantity | undefi
   }
   const first = words.findIndex(isFigure);
   return first < 0 ? words.find(isInstead) : words[first - 1];
+};
+
+/** `rod 1 clearance` may be meant of its bearing as well as of its side. */
+const isWhichClearance = ({ part }: PartWords, { head }: TypedText): boolean => {
+  const words = wordsOf(head).map(({ text }) => text.toLowerCase());
+  return part === "rod" && words.includes("clearance") && !words.includes("side");
+};
+
+const whichClearance = ({ rest }: PartWords, { text, engine }: Asked): Problem => {
+  const label = rest[0]?.text ?? engine.cylinders[0] ?? "1";
+  const facts = {
+    what: "rod clearance",
+    text: "",
+    expected: "which clearance: of the rod's bearing on its pin, or of its side",
+    mend: `write rod bearing ${label}: for the bearing, or rod ${label} side clearance: for the side, and the figures`,
+  };
+  return problem("label-bad", facts, text.placeOf(text.head));
 };
 
 /** Of a crank: end play and runout have no first among them. */

@@ -1,5 +1,6 @@
 // The shapes of a typed line, each with an example that can be typed as it stands on an engine of four cylinders.
 
+/** One shape of a typed line, with an example. */
 export interface TypingShape {
   readonly kind: "part" | "finding" | "setting";
   readonly example: string;

@@ -50,6 +50,7 @@ export interface TypedMeasurement extends Omit<Measurement, "line"> {
   readonly written: { readonly value: string; readonly unit: string; readonly resolution: string };
 }
 
+/** What a typed line of measurements gave. */
 export type TypedLine =
   | {
       readonly kind: "measurements";
