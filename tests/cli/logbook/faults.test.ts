@@ -212,6 +212,27 @@ describe("a disk that fails", () => {
     expect(place.text("tests.csv")).toBe("h\na");
   });
 
+  test("where the note has lost its name for good it is saved, and the failing disk is told", async () => {
+    const place = furnish();
+    let isLast = false;
+    const world = place.failing({
+      renameSync: (from, to) => {
+        if (isLast) throw systemError("EIO");
+        isLast = String(from).endsWith(".pending");
+        nodeFs.renameSync(from, to);
+      },
+      fsyncSync: (fd) => {
+        if (isLast) throw systemError("EIO");
+        nodeFs.fsyncSync(fd);
+      },
+    });
+    const { asides } = await write(world, request(place));
+    expect(asides.join()).toContain("saved, but the disk failed at the end (EIO)");
+    expect([place.text("tests.csv"), place.text("gauges.csv")]).toEqual(["h\na\nb\nc\n", "x\n140\ny\n"]);
+    expect(await settle(place.world(), place.root, "write")).toEqual([]);
+    expect(place.text("tests.csv")).toBe("h\na\nb\nc\n");
+  });
+
   test("the reason is given in plain words with what to do", async () => {
     const place = furnish();
     const world = place.failing(failingAt("writeSync", 3, "ENOSPC", "once").calls);

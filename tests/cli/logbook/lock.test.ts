@@ -185,4 +185,15 @@ describe("locks", () => {
     });
     expect(await stopOf(() => acquire(world, join(place.root, "tests.csv")))).toBe("3: file-system");
   });
+
+  test("where it cannot be told whether there is a lock, that is said at once", async () => {
+    const place = newPlace();
+    const lstatSync = ((path: string, options: { throwIfNoEntry: false }) => {
+      if (path.endsWith(".lock")) throw systemError("EIO");
+      return place.world().fs.lstatSync(path, options);
+    }) as World["fs"]["lstatSync"];
+    const world = place.failing({ lstatSync });
+    expect(await stopOf(() => acquire(world, join(place.root, "tests.csv")))).toBe("3: file-system");
+    expect(place.names()).toEqual([]);
+  });
 });

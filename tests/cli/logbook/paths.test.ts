@@ -10,7 +10,8 @@ import {
   newEngineFault,
 } from "../../../packages/cli/src/logbook/engine-id.ts";
 import { findLogbook, userFolder } from "../../../packages/cli/src/logbook/find-logbook.ts";
-import { newPlace, stopOf } from "./place.ts";
+import type { World } from "../../../packages/cli/src/logbook/world.ts";
+import { newPlace, stopOf, systemError } from "./place.ts";
 
 describe("names of engines", () => {
   test.each(["pump", "ab", "boat-port", "tb4_b", `ab${"c".repeat(38)}`])("%s is good", (id) => {
@@ -114,6 +115,15 @@ describe("finding the logbook", () => {
     expect(await stopOf(() => findLogbook(place.world(), "write", "file"))).toBe("3: logbook-missing");
   });
 
+  test("a logbook that is there and cannot be looked at is a fault, not a reason to take another", async () => {
+    const place = newPlace();
+    const statSync = (() => {
+      throw systemError("EACCES");
+    }) as unknown as World["fs"]["statSync"];
+    for (const purpose of ["read", "write"] as const)
+      expect(await stopOf(() => findLogbook(place.failing({ statSync }), purpose))).toBe("3: file-system");
+  });
+
   test("the user's folder is where each system keeps such things, and a relative setting is ignored", () => {
     const place = newPlace();
     const at = (platform: string, env: Record<string, string>): string =>
@@ -131,6 +141,7 @@ describe("copies beside our files", () => {
     const place = newPlace();
     const copies = [
       "#tests.csv#",
+      ".tests.csv.swp",
       "Copy of tests.csv",
       "Tests.csv",
       "engine (2).json",

@@ -118,14 +118,39 @@ describe("undo", () => {
     expect(existsSync(join(place.folder, "local", "sealtrend", "undo"))).toBe(true);
   });
 
-  test("an entry that is torn is passed over", async () => {
+  test("a note that could not be written whole is left, so that undo takes nothing else for the last command", async () => {
     const place = newPlace();
     await send(place, "one", [create("a.csv", "x")]);
-    const undoFolder = join(place.state, "sealtrend", "undo");
-    const [logbook = ""] = readdirSync(undoFolder);
-    writeFileSync(join(undoFolder, logbook, "00000002.json"), '{"schema":"sealtrend/un');
+    const full = place.failing({
+      openSync: (path, flags, mode) => {
+        const fd = place.world().fs.openSync(path, flags, mode);
+        if (String(path).includes("/undo/") && flags === "wx") torn.add(fd);
+        return fd;
+      },
+      writeSync: ((fd: number, bytes: Uint8Array, ...rest: [number, number, number]) => {
+        if (torn.has(fd)) throw systemError("ENOSPC");
+        return place.world().fs.writeSync(fd, bytes, ...rest);
+      }) as World["fs"]["writeSync"],
+    });
+    const torn = new Set<number>();
+    const written = await send(place, "two", [create("b.csv", "x")], full);
+    expect(written).toMatchObject({ undo: "not-possible" });
+    expect(await stopOf(() => back(place))).toBe("3: undo-unreadable");
+    expect(place.names()).toEqual(["a.csv", "b.csv"]);
+  });
+
+  test("a command that was taken back leaves no note, whole or torn", async () => {
+    const place = newPlace();
+    place.put("a.csv", "h\n");
+    await send(place, "one", [append("a.csv", "x")]);
+    const failing = place.failing({
+      renameSync: (from, to) => {
+        if (String(from).endsWith(".pending")) throw systemError("EIO");
+        place.world().fs.renameSync(from, to);
+      },
+    });
+    expect(await stopOf(() => send(place, "two", [append("a.csv", "y")], failing))).toBe("3: file-system");
     expect((await back(place)).command).toBe("one");
-    expect(place.names()).toEqual([]);
   });
 
   test("an undo that fails half way changes nothing, and works the next time", async () => {

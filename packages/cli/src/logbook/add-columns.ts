@@ -1,6 +1,6 @@
 // Columns that a table lacks, added at the end of each of its lines; every other byte stays.
 
-import { parseTable } from "@sealtrend/core";
+import { parseTable } from "@sealtrend/core/parts";
 
 /** The text with these columns behind the others; the same text where it has them all, undefined where its shape has a
  *  fault, so that cells might come to stand in the wrong column. */

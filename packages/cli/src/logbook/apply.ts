@@ -9,6 +9,7 @@ import { sha256 } from "./fingerprint.ts";
 import { largestFile, readRaw } from "./read-file.ts";
 import { replaceBytes } from "./replace.ts";
 import type { World } from "./world.ts";
+import { forget, temporaryPath } from "./write-bytes.ts";
 import { fileFault, shown, type FileCode } from "./words.ts";
 
 /** Does it; the file must be as it was. @throws Stop 3, or the system's own error, with the file as it was */
@@ -43,9 +44,11 @@ export const apply = async (world: World, delta: Delta): Promise<void> => {
 /** `back`: the file is as it was before. `foreign`: somebody else has changed it, and it was left alone. */
 export type Rollback = "back" | "foreign";
 
-/** Takes a delta back, whether it was done, half done or not begun. @throws Stop 3, or the system's own error */
-export const rollBack = async (world: World, delta: Delta): Promise<Rollback> => {
+/** Takes a delta back, whether it was done, half done or not begun, with the unfinished file of who began it: a folder that was
+ *  made for it could not go otherwise. @throws Stop 3, or the system's own error */
+export const rollBack = async (world: World, delta: Delta, by: Pick<World, "pid">): Promise<Rollback> => {
   const { path, at, before, after } = delta;
+  forget(world, temporaryPath(by, path));
   const bytes = readRaw(world, path, 2 * largestFile)?.bytes;
   const print = bytes === undefined ? undefined : sha256(bytes);
   if (print === before) return "back";

@@ -1,6 +1,8 @@
 // All deltas of one command, or none: note first, then the files, then the note loses its name, which is the moment of
 // saving. It is renamed before it is removed, so that it can have its name back if even that does not reach the disk.
 
+import { sep } from "node:path";
+
 import { Stop, type Fault } from "../command.ts";
 import { apply, rollBack } from "./apply.ts";
 import type { Delta } from "./delta.ts";
@@ -18,37 +20,62 @@ export interface Work {
   readonly keep: () => void;
 }
 
-/** @param root - real path of the logbook  @throws Stop 3, with every file as it was (or a fault that says which is not) */
-export const commit = async (world: World, root: string, { pending, locks, keep }: Work): Promise<void> => {
+/** @param root - real path of the logbook  @returns what is to be said of a disk that failed when all was saved
+ *  @throws Stop 3, with every file as it was (or a fault that says which is not) */
+export const commit = async (
+  world: World,
+  root: string,
+  { pending, locks, keep }: Work,
+): Promise<readonly string[]> => {
   const begun: Delta[] = [];
   const note = pendingPath(root, pending.owner);
   const closed = temporaryPath(world, note);
+  let isClosed = false;
   try {
     writePending(world, root, pending);
     for (const delta of pending.deltas) {
-      checkHeld(world, locks);
+      checkHeld(
+        world,
+        locks.filter((lock) => covers(lock, delta)),
+      );
       begun.push(delta);
-      await apply(world, delta);
+      await apply(world, delta).catch((error: unknown) => {
+        // Refused, and so not touched: what stands there is another's, and may be the same to the byte.
+        if (error instanceof Stop) begun.pop();
+        throw error;
+      });
     }
     checkHeld(world, locks);
     keep();
     world.fs.renameSync(note, closed);
+    isClosed = true;
     flushFolder(world, root);
   } catch (error) {
-    giveBack(world, closed, note);
+    // Where the note cannot have its name back, nobody would take anything back later: then it is saved.
+    if (!giveBack(world, closed, note) && isClosed) return [atTheEnd(error)];
     const unmended = await takeBack(world, begun);
     dropEntry(world, root, pending.owner.nonce);
     if (unmended.length === 0) forget(world, note);
     throw asStop(world, error, begun.at(-1), root, unmended);
   }
   forget(world, closed);
+  return [];
 };
 
-const giveBack = ({ fs }: World, closed: string, note: string): void => {
+const atTheEnd = (error: unknown): string =>
+  `saved, but the disk failed at the end (${codeOf(error) ?? String(error)}): copy the logbook to another disk at once`;
+
+/** A file in a folder that the command makes is covered by the lock on the folder. */
+const covers = ({ target }: Lock, { path }: Delta): boolean =>
+  path === target || path.startsWith(`${target}${sep}`);
+
+/** @returns whether the note has its name back; one that never lost it has not */
+const giveBack = ({ fs }: World, closed: string, note: string): boolean => {
   try {
     fs.renameSync(closed, note);
+    return true;
   } catch {
-    // it never lost its name
+    return false;
   }
 };
 
@@ -67,7 +94,7 @@ const takeBack = async (world: World, begun: readonly Delta[]): Promise<readonly
     const file = shown(world.cwd, delta.path);
     try {
       // The last one may have stopped because the file is another one: then it was not touched.
-      if ((await rollBack(world, delta)) === "foreign" && delta !== last)
+      if ((await rollBack(world, delta, world)) === "foreign" && delta !== last)
         faults.push(fileFault("not-put-back", { file, detail: "somebody else has changed it meanwhile" }));
     } catch (error) {
       const detail = error instanceof Stop ? error.message : (codeOf(error) ?? String(error));

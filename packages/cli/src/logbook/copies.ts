@@ -23,7 +23,7 @@ const ours = [
 ];
 
 /** `tests (1).csv`, `tests - Copy.csv`, `Copy of tests.csv`, `tests (conflicted copy 2026-05-02).csv`, `tests.csv~`,
- *  `tests.csv.bak`, `tests.sync-conflict-20260502.csv`, `#tests.csv#`; in the order of their names. */
+ *  `tests.csv.bak`, `tests.sync-conflict-20260502.csv`, `#tests.csv#`, `.tests.csv.swp`; in the order of their names. */
 export const siblingsThatLookLikeCopies = ({ fs }: World, folder: string): readonly Copy[] =>
   [...fs.readdirSync(folder)].sort().flatMap((name) => {
     const of = ours.find((own) => looksLike(name, own));
@@ -37,9 +37,9 @@ const looksLike = (name: string, own: string): boolean => {
   const extension = own.slice(own.lastIndexOf("."));
   const stem = basename(own, extension);
   const afterStem = lower.startsWith(stem) && /^[ ._(~-]/.test(lower.slice(stem.length));
-  return (
-    (afterStem && lower.includes(extension)) || /[ _-]/.test(charBefore(lower, own)) || lower === `#${own}#`
-  );
+  const isEdited =
+    lower === `#${own}#` || (lower.startsWith(`.${own}.sw`) && lower.length === own.length + 5);
+  return (afterStem && lower.includes(extension)) || /[ _-]/.test(charBefore(lower, own)) || isEdited;
 };
 
 /** The locks and unfinished files of this tool and of spreadsheets. */

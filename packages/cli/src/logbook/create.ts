@@ -15,7 +15,12 @@ export const createFile = (world: World, path: string, bytes: Uint8Array): boole
   } finally {
     forget(world, temporary);
   }
-  flushFolder(world, dirname(path));
+  try {
+    flushFolder(world, dirname(path));
+  } catch (error) {
+    forget(world, path); // who is told that it failed finds nothing
+    throw error;
+  }
   return true;
 };
 

@@ -1,7 +1,7 @@
 // One limit of a part in the text of engine.json: set, or taken out; every other byte as it was.
 // The text must be JSON already.
 
-import { type JsonObject, type LimitPlace, type TypedLimit, limitQuantityNamed } from "@sealtrend/core";
+import { type JsonObject, type LimitPlace, type TypedLimit, limitQuantityNamed } from "@sealtrend/core/parts";
 import { TypedJson, withField, withoutField } from "./edit-json.ts";
 import { isObject } from "./engine-overview.ts";
 

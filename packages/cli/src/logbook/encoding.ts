@@ -1,7 +1,8 @@
 // Bytes of a user's file to text and back, without losing or changing any byte that is not touched.
 // Windows-1252 is decoded by a table of ours: the runtime's own decoder differs between versions in 0x80 to 0x9F.
 
-export type Encoding = "utf-8" | "utf-16le" | "utf-16be" | "windows-1252";
+export const encodings = ["utf-8", "utf-16le", "utf-16be", "windows-1252"] as const;
+export type Encoding = (typeof encodings)[number];
 
 export interface Decoded {
   /** Without the byte order mark. */
@@ -17,8 +18,8 @@ export interface Decoded {
 /** Decodes a whole file; undefined for UTF-16 with an odd number of bytes. */
 export const decode = (bytes: Uint8Array): Decoded | undefined => {
   const none = new Uint8Array();
-  if (startsWith(bytes, [0xff, 0xfe])) return utf16(bytes, "utf-16le");
-  if (startsWith(bytes, [0xfe, 0xff])) return utf16(bytes, "utf-16be");
+  if (startsWith(bytes, marks["utf-16le"])) return decodeAs(bytes, "utf-16le");
+  if (startsWith(bytes, marks["utf-16be"])) return decodeAs(bytes, "utf-16be");
   const bom = startsWith(bytes, marks["utf-8"]) ? "bom" : "none";
   const body = bom === "bom" ? bytes.subarray(3) : bytes;
   const whole = strictUtf8(body);
@@ -37,6 +38,20 @@ export const decode = (bytes: Uint8Array): Decoded | undefined => {
     };
   if (bom === "bom") return { text: lenientUtf8(body), encoding: "utf-8", bom, cutOff: none, flaw: "mixed" };
   return { text: fromWindows1252(bytes), encoding: "windows-1252", bom: "none", cutOff: none, flaw: "none" };
+};
+
+/** Decodes a whole file by an encoding that somebody told, with or without its mark; undefined where it does not fit. */
+export const decodeAs = (bytes: Uint8Array, encoding: Encoding): Decoded | undefined => {
+  const start = mark(encoding);
+  const bom = start.length > 0 && startsWith(bytes, [...start]) ? "bom" : "none";
+  const body = bom === "bom" ? bytes.subarray(start.length) : bytes;
+  const text =
+    encoding === "utf-8"
+      ? strictUtf8(body)
+      : encoding === "windows-1252"
+        ? fromWindows1252(body)
+        : utf16Text(body, encoding);
+  return text === undefined ? undefined : { text, encoding, bom, cutOff: new Uint8Array(), flaw: "none" };
 };
 
 /** Encodes text, without a mark; or names the first character that the encoding cannot hold. */
@@ -88,17 +103,16 @@ const cutLength = (bytes: Uint8Array): number => {
   return 0;
 };
 
-const utf16 = (bytes: Uint8Array, encoding: "utf-16le" | "utf-16be"): Decoded | undefined => {
+const utf16Text = (bytes: Uint8Array, encoding: "utf-16le" | "utf-16be"): string | undefined => {
   if (bytes.length % 2 !== 0) return undefined;
-  const body = Buffer.from(bytes.subarray(2));
-  const text = (encoding === "utf-16be" ? body.swap16() : body).toString("utf16le");
-  return { text, encoding, bom: "bom", cutOff: new Uint8Array(), flaw: "none" };
+  const body = Buffer.from(bytes);
+  return (encoding === "utf-16be" ? body.swap16() : body).toString("utf16le");
 };
 
 /** The characters of bytes 0x80 to 0x9F; the five bytes without one stand for themselves. */
 const high = "€\x81‚ƒ„…†‡ˆ‰Š‹Œ\x8dŽ\x8f\x90‘’“”•–—˜™š›œ\x9džŸ";
 
-const fromWindows1252 = (bytes: Uint8Array): string =>
+export const fromWindows1252 = (bytes: Uint8Array): string =>
   Buffer.from(bytes)
     .toString("latin1")
     .replace(/[\x80-\x9f]/g, (letter) => high.charAt(letter.charCodeAt(0) - 0x80));

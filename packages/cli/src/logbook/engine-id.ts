@@ -40,6 +40,35 @@ export const refusedFolders = (
       return { name, fault };
     });
 
+/** Folders that an engine could have, with files of one but no engine.json: with the fault of each. */
+export const bareFolders = (
+  world: World,
+  root: string,
+): readonly { readonly name: string; readonly fault: Fault }[] =>
+  names(world, root)
+    .filter((name) => engineIdFault(name) === undefined && !isThere(world, join(root, name, "engine.json")))
+    .filter((name) => engineTables.some((table) => isThere(world, join(root, name, table))))
+    .map((name) => ({ name, fault: engineMissing(shown(world.cwd, join(root, name))) }));
+
+/** @param folder - as messages name it */
+export const engineMissing = (folder: string): Fault => ({
+  code: "engine-missing",
+  severity: "error",
+  file: `${folder}/engine.json`,
+  found: `there is no ${folder}/engine.json, so the files beside it are not read`,
+  expected: "an engine.json that names the cylinders",
+  mend: `write {"cylinders": ["1", "2"], "ignition": "spark"} into ${folder}/engine.json, with its own cylinders`,
+});
+
+/** The tables of an engine's folder. */
+export const engineTables: readonly string[] = [
+  "tests.csv",
+  "services.csv",
+  "notes.csv",
+  "measurements.csv",
+  "amendments.csv",
+];
+
 /** What stands in the way of a new engine: a folder of that name, be it in capitals or written differently. */
 export const newEngineFault = (world: World, root: string, id: string): Fault | undefined => {
   const bad = engineIdFault(id);

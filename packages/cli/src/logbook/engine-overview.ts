@@ -7,7 +7,7 @@ import {
   engineFields,
   readEngine,
   readEngineRecord,
-} from "@sealtrend/core";
+} from "@sealtrend/core/parts";
 import { type Logbook, engineFiles } from "./open-logbook.ts";
 
 export interface EngineOverview {

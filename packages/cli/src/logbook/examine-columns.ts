@@ -2,13 +2,13 @@
 
 import {
   type NamedText,
-  type Place,
   type Problem,
   engineHeaders,
   nearest,
   parseTable,
   problem,
-} from "@sealtrend/core";
+  viewJson,
+} from "@sealtrend/core/parts";
 import type { Fault } from "../command.ts";
 
 /** Faults in the shape of a table of which nothing more can be said. */
@@ -61,29 +61,10 @@ export const columnsNearlyNamed = (
 };
 
 /** A caution for each field at the top of a JSON object that nobody reads. */
-export const fieldsUnknown = ({ text, file }: NamedText, fields: readonly string[]): readonly Problem[] =>
-  Object.keys(objectIn(text))
+export const fieldsUnknown = ({ text, file }: NamedText, fields: readonly string[]): readonly Problem[] => {
+  // that it is no JSON is a fault of its own
+  const view = viewJson(text, file, []);
+  return Object.keys(view?.root ?? {})
     .filter((field) => !fields.includes(field))
-    .map((field) => problem("field-unknown", { field, fields }, placeOf(text, file, field), "caution"));
-
-const objectIn = (text: string): object => {
-  try {
-    const value: unknown = JSON.parse(text);
-    return typeof value === "object" && value !== null && !Array.isArray(value) ? value : {};
-  } catch {
-    return {}; // that it is no JSON is a fault of its own
-  }
-};
-
-const placeOf = (text: string, file: string, field: string): Place => {
-  const name = JSON.stringify(field);
-  const before = text.slice(0, Math.max(0, text.indexOf(name))).split("\n");
-  const column = (before.at(-1)?.length ?? 0) + 1;
-  const line = (text.split("\n")[before.length - 1] ?? "").replace(/\r$/, "");
-  return {
-    file,
-    line: before.length,
-    column,
-    excerpt: { text: line, from: column, to: column + name.length - 1 },
-  };
+    .map((field) => problem("field-unknown", { field, fields }, view?.place(field), "caution"));
 };

@@ -1,6 +1,6 @@
 // Rows dated after today: a slip of the pen that every later look at the engine would carry on.
 
-import { type NamedText, isIsoDate, parseTable, placeOf } from "@sealtrend/core";
+import { type NamedText, isIsoDate, parseTable, placeOf } from "@sealtrend/core/parts";
 import type { Fault } from "../command.ts";
 
 /** A fault for each row of a table whose day lies ahead. @param today - `YYYY-MM-DD` @param column - that holds the day */

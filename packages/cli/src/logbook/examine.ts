@@ -18,10 +18,10 @@ import {
   readLogbook,
   serviceColumns,
   testColumns,
-} from "@sealtrend/core";
+} from "@sealtrend/core/parts";
 import { type Fault, Stop } from "../command.ts";
 import { siblingsThatLookLikeCopies } from "./copies.ts";
-import { engineIdFault } from "./engine-id.ts";
+import { engineIdFault, engineMissing, engineTables } from "./engine-id.ts";
 import { columnsNearlyNamed, fieldsUnknown, headerFaults, shapeFaults } from "./examine-columns.ts";
 import { daysAhead } from "./examine-dates.ts";
 import { isThere } from "./inside.ts";
@@ -99,13 +99,13 @@ class Desk {
   }
 }
 
-const tables = ["tests.csv", "services.csv", "notes.csv", "measurements.csv", "amendments.csv"];
-
 /** Folders that hold any file of an engine, in order. */
 const folders = (world: World, root: string): readonly string[] =>
   [...world.fs.readdirSync(root)].sort().filter((name) => {
     const isFolder = world.fs.statSync(join(root, name), { throwIfNoEntry: false })?.isDirectory() === true;
-    return isFolder && ["engine.json", ...tables].some((file) => isThere(world, join(root, name, file)));
+    return (
+      isFolder && ["engine.json", ...engineTables].some((file) => isThere(world, join(root, name, file)))
+    );
   });
 
 interface Shared {
@@ -126,7 +126,7 @@ const examineEngine = (desk: Desk, root: string, id: string, { gauges, facts, to
       mend: `rename the folder: ${bad.mend}`,
     });
   const json = desk.text(join(folder, "engine.json"));
-  const [tests, services, notes, measurements, amendments] = tables.map((name) =>
+  const [tests, services, notes, measurements, amendments] = engineTables.map((name) =>
     desk.text(join(folder, name)),
   );
   desk.copies(folder);
@@ -161,15 +161,6 @@ const labelsOf = (engine: Engine | undefined, tests: NamedText | undefined): rea
     : parseTable(tests.text, tests.file).table.header.flatMap(({ name }) =>
         /^c(?!rank_)./.test(name) ? [name.slice(1)] : [],
       ));
-
-const engineMissing = (folder: string): Fault => ({
-  code: "engine-missing",
-  severity: "error",
-  file: `${folder}/engine.json`,
-  found: `there is no ${folder}/engine.json, so the files beside it are not read`,
-  expected: "an engine.json that names the cylinders",
-  mend: `write {"cylinders": ["1", "2"], "ignition": "spark"} into ${folder}/engine.json, with its own cylinders`,
-});
 
 const compare = (a: string, b: string): number => (a < b ? -1 : a > b ? 1 : 0);
 

@@ -2,9 +2,9 @@
 
 import { isAbsolute, join, resolve } from "node:path";
 
-import { Stop } from "../command.ts";
-import type { World } from "./world.ts";
-import { fileFault, shown } from "./words.ts";
+import { type Fault, Stop } from "../command.ts";
+import { codeOf, type World } from "./world.ts";
+import { fileFault, shown, systemFault } from "./words.ts";
 
 export interface LogbookPlace {
   /** Absolute; may not exist yet when it is to be written. */
@@ -31,10 +31,15 @@ export const findLogbook = (world: World, purpose: "read" | "write", option?: st
   if (kindAt(world, user) === "folder") return { root: user, by: "user", state: "there" };
   if (purpose === "write") return { root: user, by: "user", state: "new" };
   const demo = join(world.cwd, "sealtrend-demo");
-  if (kindAt(world, demo) !== "folder")
-    throw new Stop(3, [fileFault("logbook-none", { file: shown(world.cwd, user) })]);
+  if (kindAt(world, demo) !== "folder") throw new Stop(3, [noLogbook()]);
   const aside = "no logbook of yours yet: this is the demo in ./sealtrend-demo, with invented engines";
   return { root: demo, by: "demo", state: "there", aside };
+};
+
+/** It names no file: the folder of this user need not be known to begin one. */
+const noLogbook = (): Fault => {
+  const { file: _, ...fault } = fileFault("logbook-none", { file: "" });
+  return fault;
 };
 
 /** The user's data folder: the system's own place for it; a relative value of XDG_DATA_HOME is ignored. */
@@ -58,10 +63,13 @@ const fromName = (
   return { root, by, state: kindAt(world, root) === "none" ? "new" : "there" };
 };
 
-const kindAt = ({ fs }: World, path: string): "folder" | "file" | "none" => {
+const kindAt = ({ fs, cwd }: World, path: string): "folder" | "file" | "none" => {
   try {
     return fs.statSync(path).isDirectory() ? "folder" : "file";
-  } catch {
-    return "none";
+  } catch (error) {
+    const code = codeOf(error) ?? "";
+    if (["ENOENT", "ENOTDIR"].includes(code)) return "none";
+    // One that is there and cannot be looked at must not let another one be written to.
+    throw new Stop(3, [systemFault(shown(cwd, path), "read", code)]);
   }
 };

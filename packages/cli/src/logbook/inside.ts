@@ -13,7 +13,7 @@ export const insideRoot = (world: World, root: string, path: string): string => 
   const real = realPath(world, asked);
   const below = relative(root, real);
   if (below === "" || below === ".." || /^\.\.[\\/]/.test(below) || isAbsolute(below) || path.includes("\0"))
-    throw refused(world, "path-outside", asked, root);
+    throw refused(world, "path-outside", asked, shown(world.cwd, root));
   return real;
 };
 

@@ -1,14 +1,17 @@
 // What `undo` needs of the last 20 commands, in the user's state folder, a file a command.
 // Losing it costs no reading: a torn or missing entry only means that the command cannot be taken back. So it is not flushed.
 
-import { isAbsolute, join } from "node:path";
+import { join } from "node:path";
 
+import { Stop } from "../command.ts";
 import type { Delta } from "./delta.ts";
-import { insideRoot } from "./inside.ts";
+import { insideRoot, isThere } from "./inside.ts";
 import { portable } from "./pending.ts";
 import { readRaw } from "./read-file.ts";
+import { stateFolder } from "./state-folder.ts";
 import { codeOf, type World } from "./world.ts";
 import { forget, writeAll } from "./write-bytes.ts";
+import { fileFault, shown } from "./words.ts";
 import { sha256 } from "./fingerprint.ts";
 
 /** A delta without the bytes it added: they stand in the file itself, and `after` proves it. */
@@ -50,7 +53,8 @@ export const remember = (world: World, root: string, entry: Entry): string | und
   try {
     world.fs.mkdirSync(folder, { recursive: true, mode: 0o700 });
     const names = entryNames(world, folder);
-    writeNumbered(world, folder, Number.parseInt(names.at(-1) ?? "0", 10) + 1, Buffer.from(text));
+    const number = Number.parseInt(names.at(-1) ?? "0", 10) + 1;
+    writeNew(world, join(folder, entryName(number, entry.id)), Buffer.from(text));
     for (const name of names.slice(0, Math.max(0, names.length + 1 - kept)))
       forget(world, join(folder, name));
     return undefined;
@@ -61,11 +65,14 @@ export const remember = (world: World, root: string, entry: Entry): string | und
   }
 };
 
-/** The last command that was kept, or undefined. Entries that cannot be made out are passed over. */
+/** The last command that was kept, or undefined.
+ *  @throws Stop 3 where it cannot be made out: what is before it is not the last, and is not taken back unasked */
 export const lastEntry = (world: World, root: string): Entry | undefined => {
   for (const path of entryPaths(world, root)) {
     const entry = readEntry(world, root, path);
     if (entry !== undefined) return entry;
+    if (isThere(world, path))
+      throw new Stop(3, [fileFault("undo-unreadable", { file: shown(world.cwd, root) })]);
   }
   return undefined;
 };
@@ -73,7 +80,7 @@ export const lastEntry = (world: World, root: string): Entry | undefined => {
 /** Drops the entry with this id, if it is there. */
 export const dropEntry = (world: World, root: string, id: string): void => {
   for (const path of entryPaths(world, root))
-    if (readEntry(world, root, path)?.id === id) forget(world, path);
+    if (path.endsWith(`-${id}.json`) || readEntry(world, root, path)?.id === id) forget(world, path);
 };
 
 /** Newest first. */
@@ -89,42 +96,29 @@ const entryPaths = (world: World, root: string): readonly string[] => {
   }
 };
 
-/** `$XDG_STATE_HOME/sealtrend/undo/<logbook>`; a relative value is ignored, as its standard asks. */
-const journalFolder = ({ env, home, platform }: World, root: string): string | undefined => {
-  const own = platform === "win32" ? env.LOCALAPPDATA : env.XDG_STATE_HOME;
-  const usual = platform === "win32" ? join(home, "AppData", "Local") : join(home, ".local", "state");
-  const state = own !== undefined && isAbsolute(own) ? own : usual;
-  if (!isAbsolute(state)) return undefined;
-  return join(state, "sealtrend", "undo", sha256(root).slice(0, 16));
+const journalFolder = (world: World, root: string): string | undefined => {
+  const state = stateFolder(world);
+  return state === undefined ? undefined : join(state, "undo", sha256(root).slice(0, 16));
 };
 
+/** `00000012-<id>.json`; of an earlier version without the id. */
 const entryNames = ({ fs }: World, folder: string): readonly string[] =>
   fs
     .readdirSync(folder)
-    .filter((name) => /^\d{8}\.json$/.test(name))
+    .filter((name) => /^\d{8}(?:-[0-9a-f-]{36})?\.json$/.test(name))
     .sort();
 
-/** Two commands on different files may end together: each takes the next free number. */
-const writeNumbered = (world: World, folder: string, first: number, bytes: Uint8Array): void => {
+const entryName = (number: number, id: string): string => `${String(number).padStart(8, "0")}-${id}.json`;
+
+/** Two commands on different files may end together and take the same number. What could not be written whole is left there:
+ *  it tells `undo` that there was a command later than those before it. */
+const writeNew = (world: World, path: string, bytes: Uint8Array): void => {
   const { fs } = world;
-  for (let number = first; ; number += 1) {
-    const path = join(folder, `${String(number).padStart(8, "0")}.json`);
-    let fd: number;
-    try {
-      fd = fs.openSync(path, "wx", 0o600);
-    } catch (error) {
-      if (codeOf(error) !== "EEXIST") throw error;
-      continue;
-    }
-    try {
-      writeAll(world, fd, bytes, 0);
-    } catch (error) {
-      forget(world, path);
-      throw error;
-    } finally {
-      fs.closeSync(fd);
-    }
-    return;
+  const fd = fs.openSync(path, "wx", 0o600);
+  try {
+    writeAll(world, fd, bytes, 0);
+  } finally {
+    fs.closeSync(fd);
   }
 };
 

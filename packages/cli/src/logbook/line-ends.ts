@@ -36,6 +36,7 @@ export const wholeText = (current: UserFile, file: string, text: string): Uint8A
 const encoded = (current: UserFile, file: string, text: string): Uint8Array => {
   const result = encode(text, current.encoding);
   if ("bytes" in result) return result.bytes;
-  const code = current.encoding === "windows-1252" ? "character-not-in-encoding" : "half-character";
-  throw new Stop(1, [fileFault(code, { file, detail: result.character })]);
+  // no text that is typed or read holds half a character (typed-text.ts, encoding.ts)
+  if (current.encoding !== "windows-1252") throw new TypeError("encoded: half a character");
+  throw new Stop(1, [fileFault("character-not-in-encoding", { file, detail: result.character })]);
 };

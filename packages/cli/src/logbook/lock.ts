@@ -29,7 +29,7 @@ export const acquire = async (world: World, target: string): Promise<Lock> => {
   const begun = world.clock();
   let holder = { text: "", since: begun, said: false };
   for (;;) {
-    const seen = look(world, path);
+    const seen = lookFor(world, path, file);
     if (seen === undefined) {
       const owner = tryOnce(world, path, file);
       if (owner !== undefined) return lockOf(world, target, JSON.stringify(owner));
@@ -104,11 +104,12 @@ const tryOnce = (world: World, path: string, file: string): Owner | undefined =>
   }
 };
 
-/** What stands in a lock now; undefined if there is none. A lock that cannot be read has an unknown owner. */
+/** What stands in a lock now; undefined if there is none. A lock that cannot be read has an unknown owner.
+ *  @throws the system's error where it cannot even be told whether there is one */
 const look = ({ fs }: World, path: string): Seen | undefined => {
-  let writtenAt = 0;
+  const entry = fs.lstatSync(path, { throwIfNoEntry: false });
+  if (entry === undefined) return undefined;
   try {
-    writtenAt = fs.lstatSync(path).mtimeMs;
     const fd = fs.openSync(path, "r");
     try {
       const start = new Uint8Array(4096);
@@ -119,7 +120,17 @@ const look = ({ fs }: World, path: string): Seen | undefined => {
       fs.closeSync(fd);
     }
   } catch (error) {
-    return codeOf(error) === "ENOENT" ? undefined : { text: "", owner: undefined, writtenAt };
+    return codeOf(error) === "ENOENT" ? undefined : { text: "", owner: undefined, writtenAt: entry.mtimeMs };
+  }
+};
+
+/** @throws Stop 3 */
+const lookFor = (world: World, path: string, file: string): Seen | undefined => {
+  try {
+    return look(world, path);
+  } catch (error) {
+    const code = codeOf(error);
+    throw code === undefined ? error : new Stop(3, [systemFault(file, "locked for writing", code)]);
   }
 };
 
@@ -139,7 +150,13 @@ const takeOver = async (world: World, path: string, seen: Seen): Promise<void> =
 };
 
 const lockOf = (world: World, target: string, text: string): Lock => {
-  const held = (): boolean => look(world, `${target}.lock`)?.text === text;
+  const held = (): boolean => {
+    try {
+      return look(world, `${target}.lock`)?.text === text;
+    } catch {
+      return false;
+    }
+  };
   return {
     target,
     held,

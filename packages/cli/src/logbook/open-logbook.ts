@@ -12,9 +12,9 @@ import {
   readEngineRecord,
   readGauges,
   readLogbook,
-} from "@sealtrend/core";
+} from "@sealtrend/core/parts";
 import { type Fault, Stop } from "../command.ts";
-import { engineIdFault, engineIds, refusedFolders } from "./engine-id.ts";
+import { bareFolders, engineIdFault, engineIds, refusedFolders } from "./engine-id.ts";
 import { type LogbookPlace, findLogbook } from "./find-logbook.ts";
 import { readFileIfThere } from "./read-file.ts";
 import { asSaid, shown } from "./words.ts";
@@ -108,7 +108,7 @@ export const pickEngine = (logbook: Logbook, named: string | undefined): string 
   const { ids } = logbook;
   if (named !== undefined && ids.includes(named)) return named;
   if (named === undefined && ids.length === 1 && ids[0] !== undefined) return ids[0];
-  const refused = refusedFolders(logbook.world, logbook.root);
+  const refused = [refusedFolders, bareFolders].flatMap((of) => of(logbook.world, logbook.root));
   const own = refused.filter(({ name }) => (named === undefined ? ids.length === 0 : name === named));
   if (own.length > 0)
     throw new Stop(
@@ -135,7 +135,7 @@ export const pickEngine = (logbook: Logbook, named: string | undefined): string 
         ? `${ids.length === 0 ? "add one with sealtrend engine add" : `name one of: ${list}`}; a name begins with two small letters`
         : ids.length === 0
           ? `sealtrend engine add ${named} --cylinders 4 --ignition spark`
-          : `name one of: ${list}, or: sealtrend engine add ${named} --cylinders 4`;
+          : `name one of: ${list}, or: sealtrend engine add ${named} --cylinders 4 --ignition spark`;
   throw new Stop(2, [
     {
       code: "engine-unknown",

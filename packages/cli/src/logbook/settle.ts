@@ -71,7 +71,8 @@ const settleOne = async (world: World, root: string, path: string): Promise<read
     if (readPending(world, root, path) === undefined) return []; // another command was faster
     const foreign: string[] = [];
     for (const delta of [...note.deltas].reverse())
-      if ((await rollBack(world, delta)) === "foreign") foreign.push(shown(world.cwd, delta.path));
+      if ((await rollBack(world, delta, note.owner)) === "foreign")
+        foreign.push(shown(world.cwd, delta.path));
     dropEntry(world, root, note.owner.nonce);
     world.fs.unlinkSync(path);
     flushFolder(world, root);

@@ -36,7 +36,9 @@ export const undo = async (world: World, logbook: string): Promise<Undone> => {
       if (lastEntry(world, root)?.id !== entry.id) continue; // another command ended meanwhile
       const deltas = backwards(world, entry);
       const pending = { owner: newOwner(world), command: `undo of: ${entry.command}`, deltas, folders: [] };
-      if (deltas.length > 0) await commit(world, root, { pending, locks, keep: () => undefined });
+      if (deltas.length > 0)
+        asides.push(...(await commit(world, root, { pending, locks, keep: () => undefined })));
+      world.saved(`undo of: ${entry.command}`);
       dropEntry(world, root, entry.id);
       ({ folders } = entry);
       const files = entry.files.map(({ path, before }) => ({ path, what: removedOrRestored(before) }));

@@ -2,7 +2,8 @@
 
 import { isAbsolute, relative } from "node:path";
 
-import type { Fault } from "../command.ts";
+import type { Problem } from "@sealtrend/core";
+import { quoted } from "../options/quote.ts";
 
 interface Facts {
   /** The file, as shown to the user. */
@@ -26,7 +27,7 @@ const goodName = (name: string): string => {
   return (/^[a-z][a-z]/.test(plain) ? plain : `engine-${plain === "" ? "1" : plain}`).slice(0, 40);
 };
 
-const words = {
+export const fileWords = {
   "file-missing": ({ file }: Facts) => ({
     found: `there is no file ${file}`,
     expected: "an existing file",
@@ -72,11 +73,6 @@ const words = {
     expected: "characters of Windows-1252",
     mend: "write it without that character, or save the file as CSV UTF-8 and run the command again",
   }),
-  "half-character": ({ file }: Facts) => ({
-    found: `half a character was to be written to ${file}`,
-    expected: "whole characters",
-    mend: "type the text again",
-  }),
   "path-outside": ({ file, detail }: Facts) => ({
     found: `${file} lies outside the logbook ${detail ?? ""}`,
     expected: "a file in the logbook; a link that leads out of it is not written through",
@@ -85,7 +81,7 @@ const words = {
   "link-to-nothing": ({ file }: Facts) => ({
     found: `${file} is a link to a file that does not exist`,
     expected: "a file, or a link to one",
-    mend: `remove the link ${file}`,
+    mend: `remove the link: rm ${quoted(file)}`,
   }),
   "file-exists": ({ file }: Facts) => ({
     found: `${file} is already there`,
@@ -100,17 +96,17 @@ const words = {
   "file-hard-linked": ({ file, detail }: Facts) => ({
     found: `${file} has ${detail ?? "several"} names on this disk (hard links); mending it would part them`,
     expected: "a file with one name",
-    mend: `make it one of its own: cp "${file}" "${file}.new" && mv "${file}.new" "${file}"`,
+    mend: `make it one of its own: cp ${quoted(file)} ${quoted(`${file}.new`)} && mv ${quoted(`${file}.new`)} ${quoted(file)}`,
   }),
   "file-read-only": ({ file }: Facts) => ({
     found: `${file} is marked read-only`,
     expected: "a file that may be written",
-    mend: `allow it: chmod u+w "${file}" (in Windows: its properties, Read-only), then run the command again`,
+    mend: `allow it (in Windows: its properties, Read-only): chmod u+w ${quoted(file)}`,
   }),
   "file-locked": ({ file, detail }: Facts) => ({
     found: `${file} is in use by ${detail ?? "another sealtrend"}`,
     expected: "a free file within a few seconds",
-    mend: `wait for the other one; if none is running, delete ${file}.lock and run the command again`,
+    mend: `wait for the other one; if none is running: rm ${quoted(`${file}.lock`)}`,
   }),
   "lock-lost": ({ file }: Facts) => ({
     found: `the lock on ${file} was taken by another sealtrend while this one stood still`,
@@ -122,10 +118,20 @@ const words = {
     expected: "all of a command, or nothing",
     mend: "mend the disk, then run any sealtrend command: it puts the file back first",
   }),
+  "saved-not-shown": ({ detail }: Facts) => ({
+    found: `all is saved, but ${detail ?? ""}`,
+    expected: "to show what it comes to",
+    mend: "do not enter it again; look at it: sealtrend show",
+  }),
   "undo-nothing": ({ file }: Facts) => ({
     found: `no command is known that could be taken back in ${file}`,
     expected: "a command of the last 20 that wrote to this logbook from this computer",
     mend: 'change one entry instead: sealtrend amend ENGINE --test latest --because "..."',
+  }),
+  "undo-unreadable": ({ file }: Facts) => ({
+    found: `what the last command changed in ${file} cannot be made out: its note is cut off, or of another version`,
+    expected: "a whole note of the last command; what came before it is not the last",
+    mend: 'change the entry by itself: sealtrend amend ENGINE --test latest --because "..."',
   }),
   "undo-changed": ({ file, detail }: Facts) => ({
     found: `${file} has changed since: ${detail ?? "the last command"}`,
@@ -140,7 +146,7 @@ const words = {
   "logbook-none": () => ({
     found: "there is no logbook yet",
     expected: "--logbook DIR, SEALTREND_LOGBOOK, ./logbook or the folder of this user",
-    mend: "begin one: sealtrend engine add pump --cylinders 4 --ignition compression; or look at the demo: sealtrend demo",
+    mend: "look at the demo (sealtrend demo), or begin one: sealtrend engine add pump --cylinders 4 --ignition compression",
   }),
   "engine-id": ({ detail }: Facts) => ({
     found: `"${detail ?? ""}" cannot be the name of an engine`,
@@ -150,7 +156,7 @@ const words = {
   "folder-refused": ({ file, detail }: Facts) => ({
     found: `the folder ${file} is not read: its name cannot be that of an engine`,
     expected: "2 to 40 small letters, digits, - or _, the first two letters",
-    mend: `rename it, to ${goodName(detail ?? "")} perhaps: mv ${file} ${file.slice(0, -(detail ?? "").length)}${goodName(detail ?? "")}`,
+    mend: `rename it, to ${goodName(detail ?? "")} perhaps: mv ${quoted(file)} ${quoted(file.slice(0, -(detail ?? "").length) + goodName(detail ?? ""))}`,
   }),
   "engine-id-device": ({ detail }: Facts) => ({
     found: `"${detail ?? ""}" names a device in Windows and cannot be a folder there`,
@@ -164,18 +170,25 @@ const words = {
   }),
 } as const satisfies Record<string, (facts: Facts) => Words>;
 
-export type FileCode = keyof typeof words;
+export type FileCode = keyof typeof fileWords;
+
+/** A fault about a file; command.ts, which brings all kinds together, stands above this file. */
+type FileFault = Omit<Problem, "code"> & { readonly code: FileCode | "file-system" };
 
 /** A fault about a file, with its place; `severity` is `caution` for what was read all the same. */
-export const fileFault = (code: FileCode, facts: Facts, severity: Fault["severity"] = "error"): Fault => ({
+export const fileFault = (
+  code: FileCode,
+  facts: Facts,
+  severity: Problem["severity"] = "error",
+): FileFault => ({
   code,
   severity,
   file: facts.file,
-  ...words[code](facts),
+  ...fileWords[code](facts),
 });
 
 /** A caution as an aside says it. */
-export const asSaid = ({ found, mend }: Fault): string => `${found}; ${mend}`;
+export const asSaid = ({ found, mend }: Pick<Problem, "found" | "mend">): string => `${found}; ${mend}`;
 
 /** Why the system refused, in plain words, and what to do about it. */
 const reasons: Readonly<Record<string, readonly [reason: string, mend: string]>> = {
@@ -202,7 +215,7 @@ const reasons: Readonly<Record<string, readonly [reason: string, mend: string]>>
 };
 
 /** A refusal of the system. @param doing - `read`, `written`, `created`, `removed`, `locked` */
-export const systemFault = (file: string, doing: string, code: string): Fault => {
+export const systemFault = (file: string, doing: string, code: string): FileFault => {
   const [reason, mend] = reasons[code] ?? ["the system refused", "look at the file and the disk"];
   return {
     code: "file-system",
@@ -213,6 +226,10 @@ export const systemFault = (file: string, doing: string, code: string): Fault =>
     mend: `${mend}, then run the command again`,
   };
 };
+
+/** What failed when all was saved already. */
+export const savedFault = ({ found, file }: Pick<Problem, "found" | "file">): FileFault =>
+  fileFault("saved-not-shown", { file: file ?? "", detail: found });
 
 /** A path as the user would type it: relative where it lies below the working folder. */
 export const shown = (cwd: string, path: string): string => {

@@ -51,10 +51,15 @@ export interface World {
   /** Says something at once, on stderr: used only while waiting. */
   say(text: string): void;
   processState(pid: number): ProcessState;
+  /** Told when a command's changes are on the disk. */
+  saved(command: string): void;
 }
 
 /** The machine this runs on. */
-export const nodeWorld = (io: Pick<Io, "env" | "cwd" | "now" | "err">, fs: FileSystem = nodeFs): World => ({
+export const nodeWorld = (
+  io: Pick<Io, "env" | "cwd" | "now" | "err" | "saved">,
+  fs: FileSystem = nodeFs,
+): World => ({
   fs,
   env: io.env,
   cwd: io.cwd,
@@ -71,6 +76,9 @@ export const nodeWorld = (io: Pick<Io, "env" | "cwd" | "now" | "err">, fs: FileS
     io.err(text);
   },
   processState,
+  saved: (command) => {
+    io.saved?.(command);
+  },
 });
 
 /** An empty name counts as none. */

@@ -28,8 +28,8 @@ export const flushFolder = ({ fs, platform }: World, folder: string): void => {
 };
 
 /** A name for the unfinished file, in the same folder so that it can be renamed: `.tests.csv.4711.tmp`. */
-export const temporaryPath = (world: World, path: string): string =>
-  join(dirname(path), `.${basename(path)}.${String(world.pid)}.tmp`);
+export const temporaryPath = ({ pid }: Pick<World, "pid">, path: string): string =>
+  join(dirname(path), `.${basename(path)}.${String(pid)}.tmp`);
 
 export interface Rights {
   readonly mode: number;
@@ -89,11 +89,14 @@ const litter = [
   /\.lock-[0-9a-f]{12}\.lock$/, // of a process killed while it removed a dead one's lock
 ];
 
+/** Whether a name is that of an unfinished file of ours. */
+export const isLitter = (name: string): boolean => litter.some((shape) => shape.test(name));
+
 /** Removes unfinished files of ours older than an hour, left by a kill or a power cut. Never stands in the way. */
 export const sweep = (world: World, folder: string): void => {
   const { fs } = world;
   try {
-    for (const name of fs.readdirSync(folder).filter((one) => litter.some((shape) => shape.test(one)))) {
+    for (const name of fs.readdirSync(folder).filter(isLitter)) {
       const path = join(folder, name);
       const { mtimeMs } = fs.lstatSync(path);
       if (world.clock() - mtimeMs > anHour) fs.unlinkSync(path);

@@ -2,7 +2,7 @@
 
 import { dirname } from "node:path";
 
-import { parseTable } from "@sealtrend/core";
+import { parseTable } from "@sealtrend/core/parts";
 
 import { Stop } from "../command.ts";
 import { columnsAdded, columnsLacking, withColumns } from "./add-columns.ts";
@@ -106,8 +106,8 @@ const writeAllOf = async (
     const prepared = changes.map((change, index) => prepare(world, paths[index] ?? root, change));
     const files = prepared.flatMap(({ delta, file }) => (delta === undefined ? [] : [file]));
     const deltas = prepared.flatMap(({ delta }) => (delta === undefined ? [] : [delta]));
-    const asides = [...waited, ...prepared.flatMap((one) => one.asides ?? [])];
-    if (deltas.length === 0) return { root, files, undo: "not-possible", asides };
+    const said = [...waited, ...prepared.flatMap((one) => one.asides ?? [])];
+    if (deltas.length === 0) return { root, files, undo: "not-possible", asides: said };
     const owner = newOwner(world);
     const entry = {
       id: owner.nonce,
@@ -120,8 +120,10 @@ const writeAllOf = async (
     const keep = (): void => {
       trouble = remember(world, root, entry);
     };
-    await commit(world, root, { pending: { owner, command, deltas, folders: missing }, locks, keep });
+    const pending = { owner, command, deltas, folders: missing };
+    const asides = [...said, ...(await commit(world, root, { pending, locks, keep }))];
     saved = true;
+    world.saved(command);
     for (const folder of new Set([root, ...paths.map(dirname)])) sweep(world, folder);
     if (trouble === undefined) return { root, files, undo: "possible", asides };
     return { root, files, undo: "not-possible", asides: [...asides, `undo is not available (${trouble})`] };
@@ -139,8 +141,10 @@ interface Prepared {
 
 const prepare = (world: World, path: string, change: Change): Prepared => {
   const file = { path, kind: change.kind, rows: [] };
-  if (change.kind === "create")
+  if (change.kind === "create") {
+    if (isThere(world, path)) throw new Stop(3, [fileFault("file-exists", { file: shown(world.cwd, path) })]);
     return { delta: deltaTo(world, path, undefined, Buffer.from(change.text)), file };
+  }
   if (change.kind === "replace") {
     const current = readFile(world, path);
     const bytes = wholeText(current, shown(world.cwd, path), change.text(current));
