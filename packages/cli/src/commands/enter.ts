@@ -8,7 +8,7 @@ import {
   readEngine,
   readTests,
   withConditionColumns,
-} from "@sealtrend/core";
+} from "@sealtrend/core/parts";
 import { type Answer, type Args, type Command, Stop } from "../command.ts";
 import type { Io } from "../io.ts";
 import { type Logbook, engineFiles, openLogbook, pickEngine, stopOnErrors } from "../logbook/open-logbook.ts";
@@ -18,26 +18,26 @@ import { nodeWorld } from "../logbook/world.ts";
 import { type Change, write } from "../logbook/write.ts";
 import { typedLine } from "../options/quote.ts";
 import { clean } from "../render/clean.ts";
+import { askNew } from "./entry/ask-new.ts";
+import { completeEntry } from "./entry/complete-entry.ts";
 import { entryAnswer } from "./entry/entry-answer.ts";
-import { askReadings } from "./entry/entry-ask.ts";
-import { conditionOptions, factOptions, placeOptions, readingOptions } from "./entry/entry-options.ts";
+import { conditionOptions, placeOptions, rowOptions } from "./entry/entry-options.ts";
 import { type Placed, columnsFilled, placeRows } from "./entry/entry-place.ts";
 import { entryRows } from "./entry/entry-rows.ts";
 import { askSlips, slipsIn } from "./entry/entry-slips.ts";
-import { entryTarget } from "./entry/entry-target.ts";
+import { type Target, entryTarget } from "./entry/entry-target.ts";
 import { cylinderLabels, newEngine } from "./new-engine.ts";
+import { waitingAside } from "./kept/offer-kept.ts";
 import { refuseDemo } from "./refuse-demo.ts";
 import { checkTexts } from "./typed/typed-text.ts";
 import { usage } from "./usage.ts";
-
-const rowOptions = [...readingOptions, ...factOptions];
 
 export const enter: Command = {
   name: "enter",
   summary: "save one test and see at once what it says",
   examples: [
     'sealtrend enter tractor --dry "126 125 111 127" --unit psi --altitude 350m --engine-temp warm',
-    'sealtrend enter boat --leak-down "74/80 72/80 61/80 75/80" --unit psi --heard "none none exhaust none"',
+    'sealtrend enter tractor --leak-down "74/80 72/80 61/80 75/80" --unit psi --heard "none none exhaust none"',
     'sealtrend enter baler --new --cylinders 2 --ignition spark --dry "118 121" --unit psi',
   ],
   positionals: [{ name: "ENGINE", help: "the engine; may be left out where there is only one", need: "may" }],
@@ -60,26 +60,34 @@ const withReadings = (error: unknown, args: Args): unknown => {
 
 const notSaved = (args: Args): string => `not saved: ${clean(unsavedText(args), 10_000)}\n`;
 
-const enterTest = async (typed: Args, io: Io): Promise<Answer> => {
+const enterTest = async (line: Args, io: Io): Promise<Answer> => {
   const world = nodeWorld(io);
-  const logbook = await openLogbook(world, "write", typed.text("logbook"));
+  const logbook = await openLogbook(world, "write", line.text("logbook"));
   refuseDemo(logbook);
-  checkTexts(typed, ["gauge", "by", "note"]);
-  const target = entryTarget(typed, io);
+  targetOf(line, io);
+  const typed = await askNew(line, io, logbook);
   const { id, engine, isNew } = engineFor(typed, logbook);
   const header = engineHeaders(engine.cylinders)["tests.csv"] ?? "";
   const path = `${logbook.root}/${id}/tests.csv`;
   const now = isNew ? undefined : readFileIfThere(world, path)?.text;
   const dialect = writableDialect(now === undefined || now.trim() === "" ? header : now);
-  const args = await complete(typed, io, { logbook, id, engine, dialect });
+  const earlier = now === undefined ? [] : readTests(now, path, engine, logbook.gauges).tests;
+  const place = { root: logbook.root, command: "enter", engine: id } as const;
+  const given = await completeEntry(typed, io, {
+    ...{ world, place, engine, isNew, dialect, earlier },
+    gauges: logbook.gauges,
+  });
+  const { args } = given;
+  const target = targetOf(args, io);
   const gauge = logbook.gauges.find(({ id: name }) => name === args.text("gauge"));
   const { rows: read, faults } = entryRows(args, { engine, gauge, dialect });
-  if (faults.length > 0) throw new Stop(2, faults, args === typed ? "" : notSaved(args));
-  const earlier = now === undefined ? [] : readTests(now, path, engine, logbook.gauges).tests;
+  if (faults.length > 0) throw new Stop(2, faults, given.kind === "typed" ? "" : notSaved(args));
   const slips = slipsIn(read, engine, earlier);
-  const rows = io.interactive ? await askSlips(io, read, slips) : read;
+  const rows = io.interactive
+    ? await askSlips(io, read, { ...given, slips: slips.filter(given.leaves) })
+    : read;
   const file = shown(world.cwd, path);
-  const place: { now?: Placed } = {};
+  const placed: { now?: Placed } = {};
   const entry = {
     file,
     rows,
@@ -88,8 +96,8 @@ const enterTest = async (typed: Args, io: Io): Promise<Answer> => {
     gauges: logbook.gauges,
   };
   const makeRows = (text: string): readonly string[] => {
-    place.now = placeRows(text.trim() === "" ? `${header}\n` : text, entry);
-    return place.now.rows;
+    placed.now = placeRows(text.trim() === "" ? `${header}\n` : text, entry);
+    return placed.now.rows;
   };
   const changes: readonly Change[] = isNew
     ? newEngine(world, logbook.root, id, newFields(args), { "tests.csv": makeRows("") }).changes
@@ -103,21 +111,24 @@ const enterTest = async (typed: Args, io: Io): Promise<Answer> => {
         },
       ];
   const command = typedLine(commandWords(args, id));
-  const written = await write(world, {
-    root: logbook.root,
-    command,
-    changes,
-    unsaved: clean(unsavedText(args), 10_000),
-  });
+  const written = await given.session.save(() =>
+    write(world, { root: logbook.root, command, changes, unsaved: clean(unsavedText(args), 10_000) }),
+  );
   return entryAnswer(args, io, {
     logbook,
     id,
-    placed: place.now ?? { test: "", rows: [], values: [] },
+    placed: placed.now ?? { test: "", rows: [], values: [] },
     slips: io.interactive ? [] : slips,
     written,
     rows,
     file,
+    asides: given.asides,
   });
+};
+
+const targetOf = (args: Args, io: Io): Target => {
+  checkTexts(args, ["gauge", "by", "note"]);
+  return entryTarget(args, io);
 };
 
 interface Meant {
@@ -139,8 +150,20 @@ const engineFor = (args: Args, logbook: Logbook): Meant => {
       "--new with it, for an engine that is new",
       "add --new, or leave it out",
     );
-  const id = pickEngine(logbook, args.positionals[0]);
+  const id = pickedOr(logbook, args);
   return { id, engine: engineOf(logbook, id), isNew: false };
+};
+
+/** Where there is no such engine, an entry that was left of one that was to be new is told. */
+const pickedOr = (logbook: Logbook, { positionals: [named] }: Args): string => {
+  try {
+    return pickEngine(logbook, named);
+  } catch (error) {
+    if (!(error instanceof Stop) || named === undefined) throw error;
+    const { world, root } = logbook;
+    const waits = waitingAside(world, { root, command: "enter", engine: named });
+    throw new Stop(error.exit, error.faults, waits.map((text) => `${text}\n`).join(""));
+  }
 };
 
 const newName = (args: Args): string => {
@@ -175,24 +198,6 @@ const engineOf = (logbook: Logbook, id: string): Engine => {
 const writableDialect = (text: string): Dialect => {
   const dialect = dialectOf(text, "tests.csv");
   return { ...dialect, columns: withConditionColumns(dialect.columns) };
-};
-
-/** The command line with what is missing asked for, on a terminal; elsewhere readings must be there. */
-const complete = async (
-  args: Args,
-  io: Io,
-  known: {
-    readonly logbook: Logbook;
-    readonly id: string;
-    readonly engine: Engine;
-    readonly dialect: Dialect;
-  },
-): Promise<Args> => {
-  if (rowOptions.some(({ name }) => args.list(name).length > 0)) return args;
-  const { engine, logbook, dialect, id } = known;
-  if (io.interactive) return await askReadings(args, io, { engine, gauges: logbook.gauges, dialect });
-  const line = `sealtrend enter ${id} --dry "${engine.cylinders.map(() => "150").join(" ")}" --unit psi`;
-  throw usage("readings-missing", "no readings given", "at least one row of readings", line);
 };
 
 const commandWords = (args: Args, id: string): string[] => [

@@ -1,6 +1,6 @@
 // teardown: what was measured on an engine taken apart, typed a line a part, and what it comes to.
 
-import type { TypedMeasurement } from "@sealtrend/core";
+import type { TypedMeasurement } from "@sealtrend/core/parts";
 import { type Answer, type Args, type Command, Stop } from "../command.ts";
 import type { Io } from "../io.ts";
 import { prose } from "../render/prose.ts";
@@ -8,9 +8,12 @@ import { counted } from "../render/words.ts";
 import { openLogbook } from "../logbook/open-logbook.ts";
 import { nodeWorld } from "../logbook/world.ts";
 import { refuseDemo } from "./refuse-demo.ts";
-import { askLines } from "./teardown-steps/ask-lines.ts";
+import { idleSession } from "./kept/idle-session.ts";
+import { openSession, waitingAside } from "./kept/offer-kept.ts";
+import { sayTo } from "./kept/say-to.ts";
+import { askLines, linesTold } from "./teardown-steps/ask-lines.ts";
 import { carriedContext } from "./teardown-steps/carried-context.ts";
-import { echoOf } from "./teardown-steps/echo-of.ts";
+import { type Echo, echoOf } from "./teardown-steps/echo-of.ts";
 import { givenLines } from "./teardown-steps/given-lines.ts";
 import { type MeasuredEngine, measuredEngine } from "./teardown-steps/measured-engine.ts";
 import { readLines } from "./teardown-steps/read-lines.ts";
@@ -33,19 +36,32 @@ export const teardown: Command = {
     "sealtrend teardown tractor",
     "sealtrend teardown tractor --no-input --why",
   ],
+  enters: true,
   positionals: [{ name: "ENGINE", help: "the engine; may be left out where there is only one", need: "may" }],
   options: teardownOptions,
-  run: async (args, io) => {
-    const given = await givenLines(args, io);
+  run: async (typed, io) => {
+    const given = await givenLines(typed, io);
     const open = async (purpose: "read" | "write"): Promise<MeasuredEngine> =>
-      measuredEngine(args, await openLogbook(nodeWorld(io), purpose, args.text("logbook")));
+      measuredEngine(typed, await openLogbook(nodeWorld(io), purpose, typed.text("logbook")));
     if (given.kind !== "lines") {
       const place = await open("read");
       const isDemo = place.logbook.facts.demo;
-      if (given.kind === "none" || isDemo) return recorded(args, io, place, isDemo ? [demoSaid] : []);
+      if (given.kind === "none" || isDemo) return recorded(typed, io, place, isDemo ? [demoSaid] : []);
     }
     const place = await open("write");
     refuseDemo(place.logbook);
+    const say = sayTo(typed, io, given.kind === "lines" ? "told" : "asked");
+    const kept = { root: place.logbook.root, command: "teardown", engine: place.id } as const;
+    const { world } = place.logbook;
+    const session =
+      given.kind === "lines"
+        ? idleSession(typed)
+        : await openSession(typed, io, {
+            ...{ world, place: kept, say, tells: linesTold },
+            cylinders: place.engine.cylinders,
+            options: teardownOptions.filter(({ name }) => name !== "from"),
+          });
+    const { args } = session;
     const day = typedDay(args, io, "the measuring") ?? io.today;
     const which = teardownFor(args, place.measurements, day);
     const carried = carriedContext(args, place.measurements, which.teardown);
@@ -53,34 +69,36 @@ export const teardown: Command = {
       ...{ day, teardown: which.teardown },
       ...{ engine: place.engine, carried: carried.context },
     });
-    const say = sayTo(args, io, given.kind);
     const skips = given.kind === "lines" && !args.flag("again");
     say(carried.said.flatMap((line) => prose(line, io.width)));
-    const echo = (measurements: readonly TypedMeasurement[], entry: Entry): void => {
-      say(echoOf(measurements, entry, { ...place, skips, width: io.width, units: args.text("units") }));
-    };
+    const echo = (measurements: readonly TypedMeasurement[], entry: Entry): Echo =>
+      echoOf(measurements, entry, { ...place, skips, width: io.width, units: args.text("units") });
     const note = args.flag("again") ? { note: "measured again" } : {};
     const known = { engine: place.engine, start, ...note, echo, say };
-    const all = given.kind === "lines" ? readLines(given, known) : await askLines(io, known);
+    const all = given.kind === "lines" ? readLines(given, known) : await askLines(io, { ...known, session });
     const { entry, recorded: left } = skips
       ? freshLines(all, place.measurements)
       : { entry: all, recorded: 0 };
-    const typed = typedMeasurements(entry);
+    const figures = typedMeasurements(entry);
     const read = given.kind === "lines" ? given.asides : [];
-    const twice = left === 0 ? [] : [recordedSaid(left, typed.length === 0 ? "nothing else" : "others")];
-    const asides = [...which.asides, ...read, ...daysAhead(typed, io.today), ...twice];
-    const last = typed.at(-1);
+    const twice = left === 0 ? [] : [recordedSaid(left, figures.length === 0 ? "nothing else" : "others")];
+    const waiting = given.kind === "lines" ? waitingAside(world, kept) : [];
+    const asides = [...which.asides, ...read, ...daysAhead(figures, io.today), ...twice, ...waiting];
+    const last = figures.at(-1);
     if (last === undefined) {
+      session.drop();
       if (given.kind === "lines" && left === 0) throw noFigure(given.file);
       return recorded(args, io, place, asides);
     }
-    const saved = await saveMeasurements({
-      logbook: place.logbook,
-      engine: place.engine,
-      entry,
-      command: commandLine(args, place.id),
-      ...(given.kind === "lines" ? { source: given.file } : {}),
-    });
+    const saved = await session.save(() =>
+      saveMeasurements({
+        logbook: place.logbook,
+        engine: place.engine,
+        entry,
+        command: commandLine(args, place.id),
+        ...(given.kind === "lines" ? { source: given.file } : {}),
+      }),
+    );
     return teardownAnswer(args, io, {
       place: measuredEngine(args, place.logbook),
       teardown: last.teardown,
@@ -106,15 +124,6 @@ const recorded = (args: Args, io: Io, place: MeasuredEngine, asides: readonly st
   const idle = args.flag("new-teardown") ? ["--new-teardown does nothing without a line to enter"] : [];
   return teardownAnswer(args, io, { place, teardown: number, asides: [...asides, ...idle] });
 };
-
-/** On a terminal the echo is part of the talk; elsewhere it is about the answer, as is all beside a document. */
-const sayTo =
-  (args: Args, io: Io, kind: "lines" | "asked") =>
-  (lines: readonly string[]): void => {
-    const text = lines.map((line) => `${line}\n`).join("");
-    if (kind === "asked" && !args.flag("json")) io.out(text);
-    else io.err(text);
-  };
 
 /** A day to come, which a slip of the pen in a line makes: it is saved all the same. */
 const daysAhead = (typed: readonly TypedMeasurement[], today: string): readonly string[] => {

@@ -8,7 +8,7 @@ import {
   nearest,
   oilCautions,
   readEngineRecord,
-} from "@sealtrend/core";
+} from "@sealtrend/core/parts";
 import type { Answer, Args, Fault } from "../../command.ts";
 import { showDocument } from "../../documents/show-document.ts";
 import type { Io } from "../../io.ts";
@@ -36,6 +36,8 @@ export interface Saved {
   readonly slips: readonly Slipped[];
   /** tests.csv, as messages name it. */
   readonly file: string;
+  /** What else is said on stderr. */
+  readonly asides: readonly string[];
 }
 
 /** The verdict on the test that was added to. Faults of older entries are named; the new ones are saved all the same. */
@@ -54,6 +56,7 @@ export const entryAnswer = (args: Args, io: Io, saved: Saved): Answer => {
     ...where,
     ...logbook.asides,
     ...written.asides,
+    ...saved.asides,
     ...cautions.map(asSaid),
     ...slipAsides(saved.slips, placed.values, { id, test: placed.test }),
     ...gaugeAside(args, saved, record?.tests ?? []),

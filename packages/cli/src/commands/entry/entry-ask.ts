@@ -1,180 +1,183 @@
-// `enter` on a terminal: what is missing is asked, a line each, cylinder by cylinder. `b` goes back one, `q` leaves.
+// `enter` on a terminal: what is missing is asked, a line each, cylinder by cylinder. `b` goes back one, `?` helps, `q` leaves; what
+// was answered is kept from the first answer on. After a refusal only what is typed then is taken, so that the lines of a paste
+// stay with the questions they were meant for.
 
-import {
-  type Dialect,
-  type Engine,
-  type Gauge,
-  conditionCell,
-  conditionKinds,
-  gaugeUnits,
-  nearest,
-  readNumber,
-  splitReadings,
-} from "@sealtrend/core";
-import { type Args, Stop } from "../../command.ts";
+import type { Args } from "../../command.ts";
 import type { Io } from "../../io.ts";
 import { clean } from "../../render/clean.ts";
-import { usageFault } from "../usage.ts";
+import { prose } from "../../render/prose.ts";
+import { askPerson } from "../kept/ask-person.ts";
+import type { Session } from "../kept/entry-session.ts";
+import { leftEarly, leftText } from "../kept/left-early.ts";
+import { slipLeft, unitKey } from "./asked-slips.ts";
+import { cellsText, soFar } from "./entry-echo.ts";
+import {
+  type Doubted,
+  type Known,
+  type Question,
+  type Taken,
+  isCylinder,
+  keyOf,
+  questionsFor,
+  typedSoFar,
+} from "./entry-questions.ts";
 
-interface Known {
-  readonly engine: Engine;
-  readonly gauges: readonly Gauge[];
-  readonly dialect: Dialect;
+export interface Asking extends Known {
+  readonly session: Session;
+  readonly say: (lines: readonly string[]) => void;
+  /** Options that the line which goes on needs, such as --new. */
+  readonly words: readonly string[];
 }
 
-interface Questioned {
-  /** New names of gauges that were asked about once. */
-  readonly questioned: Set<string>;
+export interface AskedReadings {
+  /** The command line with the answers added to it. */
+  readonly args: Args;
+  /** Whether the unit of the readings was questioned, and stands. */
+  readonly unitStands: boolean;
 }
 
-type Answers = ReadonlyMap<string, string>;
-
-interface Question {
-  /** Option that the answer stands for, or the label of a cylinder after `c `. */
-  readonly key: string;
-  readonly text: string;
-  /** What is wrong with an answer, or undefined. */
-  readonly wrong: (answer: string) => string | undefined;
-}
-
-/** The command line with the answers added to it. @throws Stop 2 when the person leaves */
-export const askReadings = async (args: Args, io: Io, known: Known): Promise<Args> => {
-  const { engine } = known;
-  const cylinders = `${String(engine.cylinders.length)} cylinder${engine.cylinders.length === 1 ? "" : "s"}`;
-  io.out(
-    `${engine.id}: dry compression, ${cylinders}. x = not taken, b = back one, q = leave without saving.\n`,
-  );
-  const questioned = new Set<string>();
-  const answers = await askAll(io, (given) => questions(args, given, { ...known, questioned }), engine);
-  const dry = engine.cylinders.map((label) => answers.get(`c ${label}`) ?? "x").join(" ");
+/** @throws Stop 2 when the person leaves */
+export const askReadings = async (args: Args, io: Io, asking: Asking): Promise<AskedReadings> => {
+  const { engine, say } = asking;
+  const { cylinders } = engine;
+  const many = `${String(cylinders.length)} cylinder${cylinders.length === 1 ? "" : "s"}`;
+  say(prose(`${engine.id}: dry compression, ${many}. ${keys}`, io.width));
+  const doubted: Doubted = new Set();
+  const answers = await askAll(args, io, { ...asking, doubted });
+  const list = questionsFor(args, answers, asking, doubted);
+  const asked = new Map(list.map(({ key }) => [key, answers.get(key) ?? ""]));
+  const dry = cylinders.map((label) => asked.get(keyOf(label)) ?? "x").join(" ");
+  const answered = (name: string): string | undefined => {
+    const answer = asked.get(name);
+    return answer === "" ? undefined : answer;
+  };
   return {
-    ...args,
-    text: (name) => args.text(name) ?? (answers.get(name) === "" ? undefined : answers.get(name)),
-    list: (name) => (name === "dry" ? [dry] : args.list(name)),
+    args: {
+      ...args,
+      text: (name) => args.text(name) ?? answered(name),
+      list: (name) => (name === "dry" ? [dry] : args.list(name)),
+    },
+    unitStands: asked.has("unit") && doubted.has(unitKey(asked.get("unit") ?? "")),
   };
 };
 
-const askAll = async (
-  io: Io,
-  questionsAfter: (given: Answers) => readonly Question[],
-  engine: Engine,
-): Promise<Answers> => {
-  const answers = new Map<string, string>();
-  for (let at = 0; ;) {
-    const question = questionsAfter(answers)[at];
+const keys = ["x = not taken", "b = back one", "? = help", "q = leave; what you typed is kept."]
+  .map((key) => key.replace(/^(.) = (\S+)/, "$1\u00a0=\u00a0$2"))
+  .join(", ");
+
+/** Where the talk stands. */
+interface Turn {
+  /** Index of the question. */
+  readonly at: number;
+  /** Its answer was refused or questioned: what answers it is typed now. */
+  readonly again?: "refused" | "doubted";
+  /** Where to go on behind it, where that is not the next one. */
+  readonly then?: number;
+}
+
+interface Talk extends Asking {
+  readonly doubted: Doubted;
+}
+
+const askAll = async (args: Args, io: Io, talk: Talk): Promise<ReadonlyMap<string, string>> => {
+  const { session, engine, say } = talk;
+  const answers = new Map(session.answers);
+  const questions = (): readonly Question[] => questionsFor(args, answers, talk, talk.doubted);
+  const echo = (): void => say(soFar(engine, typedSoFar(args, answers, talk), io.width));
+  // what was questioned before it was left is questioned again: here it is only looked at
+  for (const { key, take } of questionsFor(args, answers, talk, new Set()))
+    if (take(answers.get(key) ?? "").kind === "refused") answers.delete(key);
+  if ([...answers.keys()].some(isCylinder)) echo();
+  let turn: Turn = { at: firstOpen(questions(), answers) };
+  for (;;) {
+    const list = questions();
+    const left = leftDoubt(list, turn.at, { talk, typed: typedSoFar(args, answers, talk) });
+    if (left !== undefined) {
+      say(prose(left.text, io.width, "  "));
+      turn = { at: left.at, again: left.again, then: turn.at };
+    }
+    const question = list[turn.at];
     if (question === undefined) return answers;
-    const answer = (await io.ask(question.text))?.trim();
-    if (answer === undefined || answer === "q") throw left(engine, answers);
+    const former = turn.again === "doubted" ? undefined : answers.get(question.key);
+    const gone = { typed: typedText(talk, answers, io.width), isKept: session.isKept(), words: talk.words };
+    const answer = await askPerson(io, promptOf(question, former), {
+      ifLeft: leftText(placeOf(talk), gone, io.width),
+      takes: turn.again === undefined ? "typed ahead" : "typed now",
+    });
+    if (answer === undefined || answer === "q")
+      throw leftEarly(placeOf(talk), { ...gone, expected: "all answers" });
     if (answer === "b") {
-      at = Math.max(0, at - 1);
+      turn = { at: Math.max(0, turn.at - 1) };
       continue;
     }
-    const fault = question.wrong(answer);
-    if (fault !== undefined) {
-      io.out(`  ${fault}\n`);
+    const taken = takenFrom(question, answer, former);
+    if (taken.kind !== "taken") {
+      say(prose(taken.text, io.width, "  "));
+      turn = answer === "?" || turn.again === "doubted" ? turn : { ...turn, again: taken.kind };
       continue;
     }
-    answers.set(question.key, answer);
-    if (question.key.startsWith("c ")) io.out(soFar(engine, answers));
-    at += 1;
+    for (const [key, text] of taken.answers) answers.set(key, text);
+    session.keep([...answers]);
+    if (isCylinder(question.key)) echo();
+    turn = { at: turn.then ?? turn.at + taken.answers.length };
   }
 };
 
-const left = (engine: Engine, answers: Answers): Stop => {
-  const fault = usageFault(
-    "left",
-    "nothing was saved",
-    "all answers",
-    "run the command again when you have them",
-  );
-  const cells = engine.cylinders.flatMap((label) => answers.get(`c ${label}`) ?? []);
-  return new Stop(2, [fault], cells.length === 0 ? "" : `typed so far: ${cells.join(" ")}\n`);
+/** The first that was not answered; where all were, the last is asked once more before anything is saved. */
+const firstOpen = (list: readonly Question[], answers: ReadonlyMap<string, string>): number => {
+  const open = list.findIndex(({ key }) => !answers.has(key));
+  return open < 0 ? list.length - 1 : open;
 };
 
-const questions = (args: Args, given: Answers, known: Known & Questioned): readonly Question[] => {
-  const { engine, gauges, questioned } = known;
-  const open = (name: string): boolean => args.text(name) === undefined;
-  const named = args.text("gauge") ?? given.get("gauge");
-  const unitKnown = !open("unit") || gauges.some(({ id, unit }) => id === named && unit !== undefined);
-  return [
-    ...(open("gauge") ? [gaugeQuestion(gauges, questioned)] : []),
-    ...(unitKnown ? [] : [unitQuestion]),
-    ...engine.cylinders.map(cylinderQuestion),
-    ...conditionQuestions(known).filter(({ key }) => open(key)),
-  ];
+/** Behind the last cylinder: a doubt about one of them, or about their unit, that was not told yet. */
+const leftDoubt = (
+  list: readonly Question[],
+  at: number,
+  { talk, typed }: { readonly talk: Talk; readonly typed: ReturnType<typeof typedSoFar> },
+): { readonly at: number; readonly again: "refused" | "doubted"; readonly text: string } | undefined => {
+  if (at <= list.findLastIndex(({ key }) => isCylinder(key))) return undefined;
+  const doubt = slipLeft({ known: talk, typed, doubted: talk.doubted });
+  if (doubt === undefined) return undefined;
+  const { label, text } = doubt;
+  const found = list.findIndex(({ key }) => key === (label === undefined ? "unit" : keyOf(label)));
+  return found < 0 ? undefined : { at: found, again: label === undefined ? "refused" : "doubted", text };
 };
 
-/** A name near a known one is questioned once; typed again, it is taken. */
-const gaugeQuestion = (gauges: readonly Gauge[], questioned: Set<string>): Question => {
-  const names = gauges.filter(({ kind }) => kind === "compression").map(({ id }) => id);
-  return {
-    key: "gauge",
-    text: `gauge (${names.length === 0 ? "a name for it" : clean(names.join(", "))}; Enter = not recorded): `,
-    wrong: (answer) => {
-      const [near] = nearest(answer, names);
-      if (answer === "" || names.includes(answer) || near === undefined || questioned.has(answer))
-        return undefined;
-      questioned.add(answer);
-      return `no gauge is named ${answer}: did you mean ${near}? Type ${answer} again if it is a new one`;
-    },
-  };
+/** With the former answer, which Enter keeps. */
+const promptOf = ({ text, choices, mayBeOpen }: Question, former: string | undefined): string => {
+  const isOpen = former === undefined || former === "";
+  const beside = [...(choices === undefined ? [] : [choices]), ...(mayBeOpen && isOpen ? [enterOpens] : [])];
+  return `${text}${beside.length === 0 ? "" : ` (${beside.join("; ")})`}${isOpen ? "" : ` [${clean(former)}]`}: `;
 };
 
-const unitQuestion: Question = {
-  key: "unit",
-  text: `unit (${gaugeUnits.join(", ")}): `,
-  wrong: (answer) =>
-    gaugeUnits.some((unit) => unit === answer) ? undefined : `one of ${gaugeUnits.join(", ")}`,
+const enterOpens = "Enter = not recorded".replaceAll(" ", "\u00a0");
+
+const takenFrom = (question: Question, answer: string, former: string | undefined): Taken => {
+  const { help, mayBeOpen, take } = question;
+  if (answer === "?") {
+    const opens = mayBeOpen ? `; ${enterOpens}${former === undefined ? "" : ", - takes the answer out"}` : "";
+    return { kind: "refused", text: `${help}${opens}` };
+  }
+  if (answer === "-" && mayBeOpen) return take("");
+  if (answer !== "") return take(answer);
+  if (former !== undefined) return take(former);
+  return mayBeOpen ? take("") : { kind: "refused", text: help };
 };
 
-const cylinderQuestion = (label: string): Question => ({
-  key: `c ${label}`,
-  text: `cylinder ${label}: `,
-  wrong: (answer) => {
-    const one = splitReadings(answer, 1);
-    if (one.ok) return undefined;
-    const mend = /^write [\d.]+;/.exec(one.mend)?.[0].replace(";", ", if that is meant; ") ?? "";
-    return `${mend}a number such as 131, >300 if the needle was pegged, x if it was not taken`;
-  },
-});
+const placeOf = ({ engine }: Asking) => ({ command: "enter", engine: engine.id }) as const;
 
-const conditionQuestions = ({ engine, dialect }: Known): readonly Question[] => {
-  const wanted: readonly (readonly [string, string])[] = [
-    ["engine-temp", "engine: warm, part-warm or cold"],
-    ["strokes", "compression strokes each"],
-    ["speed", "cranking speed, such as 230rpm"],
-    ...(engine.homeAltitude === undefined ? ([["altitude", "altitude, such as 350m"]] as const) : []),
-    ...(engine.ignition === "spark" ? ([["throttle", "throttle: open or closed"]] as const) : []),
-  ];
-  const conditions = wanted
-    .filter(([option]) => conditionCell(option, conditionKinds[option]?.example ?? "", dialect.columns).ok)
-    .map(([option, text]): Question => ({
-      key: option,
-      text: `${text} (Enter = not recorded): `,
-      wrong: (answer) => {
-        const cell = answer === "" ? undefined : conditionCell(option, answer, dialect.columns);
-        return cell === undefined || cell.ok ? undefined : `expected ${cell.expected}`;
-      },
-    }));
-  const meter: Question = {
-    key: "meter",
-    text: `meter${engine.meter === undefined ? "" : ` in ${engine.meter}`} (Enter = not recorded): `,
-    wrong: (answer) => (answer === "" || readNumber(answer).ok ? undefined : "a number such as 1412"),
-  };
-  return [...conditions, meter];
+const typedText = ({ engine }: Asking, answers: ReadonlyMap<string, string>, width: number): string => {
+  const cells = engine.cylinders.flatMap((label) => answers.get(keyOf(label)) ?? []);
+  return cells.length === 0 ? "" : `${prose(`typed so far: ${cells.join(" ")}`, width).join("\n")}\n`;
 };
 
-/** What was understood, and the spread as it grows. */
-const soFar = ({ cylinders }: Engine, answers: Answers): string => {
-  const cells = cylinders.flatMap((label) => {
-    const cell = answers.get(`c ${label}`);
-    return cell === undefined ? [] : [{ label, cell }];
-  });
-  const numbers = cells.flatMap(({ cell }) => {
-    const reading = readNumber(cell.replace(/\?$/, ""));
-    return reading.ok && reading.value > 0 ? [reading.value] : [];
-  });
-  const share = Math.min(...numbers) / Math.max(...numbers);
-  const ratio = numbers.length > 1 ? `   lowest/highest ${share.toFixed(2)}` : "";
-  return `  ${cells.map(({ label, cell }) => `${label}:${cell}`).join(" ")}${ratio}\n`;
+/** How far a kept entry had come. */
+export const entryTold = (
+  cylinders: readonly string[],
+  answers: readonly (readonly [string, string])[],
+): string => {
+  const [last = ""] = answers.at(-1) ?? [];
+  const cells = new Map(answers.flatMap(([key, text]) => (isCylinder(key) ? [[key.slice(2), text]] : [])));
+  const readings = cells.size === 0 ? "" : ` (${cellsText(cylinders, cells)})`;
+  return `after ${isCylinder(last) ? `cylinder ${clean(last.slice(2))}` : `the question of ${clean(last)}`}${readings}`;
 };

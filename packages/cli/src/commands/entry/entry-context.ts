@@ -1,6 +1,6 @@
 // What the rows of an entry are made of and made for.
 
-import type { Dialect, Engine, Gauge } from "@sealtrend/core";
+import type { Dialect, Engine, Gauge } from "@sealtrend/core/parts";
 
 export type RowValues = Readonly<Record<string, string>>;
 

@@ -37,10 +37,12 @@ export const readingOptions: readonly Option[] = [
   reading("leak-down-lower", "leak-down with the piston lower in the bore", leak),
 ];
 
-export const factOptions: readonly Option[] = [
+const factOptions: readonly Option[] = [
   reading("heard", 'where air was heard: "exhaust none crankcase:faint none"', '"exhaust none none none"'),
   reading("oil", 'oil put in, ml a cylinder: "5 x 5 x"', '"5 x 5 x"'),
 ];
+
+export const rowOptions: readonly Option[] = [...readingOptions, ...factOptions];
 
 export const conditionOptions: readonly Option[] = [
   fact("date", "DATE", "day of the test (default today)"),

@@ -1,6 +1,6 @@
 // Where new rows go in tests.csv: which test they belong to, which take they are. Worked out under the file's lock.
 
-import { type Engine, type Gauge, type Test, dialectOf, nearest, readTests } from "@sealtrend/core";
+import { type Engine, type Gauge, type Test, dialectOf, nearest, readTests } from "@sealtrend/core/parts";
 import { Stop } from "../../command.ts";
 import type { RowValues } from "./entry-context.ts";
 import type { Target } from "./entry-target.ts";
@@ -77,7 +77,8 @@ const testFor = (
   engine: string,
   text: string,
 ): { test: string; date: string } => {
-  if (target.kind === "new") return { test: freeName(target.date, text), date: target.date };
+  if (target.kind === "new")
+    return { test: freeName(target.date, (name) => text.includes(name)), date: target.date };
   const found = target.kind === "latest" ? tests.at(-1) : tests.find(({ id }) => id === target.test);
   if (found !== undefined) return { test: found.id, date: found.date };
   if (target.kind === "latest")
@@ -94,14 +95,14 @@ const testFor = (
   );
 };
 
-/** The first free letter of the day; taken even where only a faulty row holds it. */
-const freeName = (date: string, text: string): string => {
+/** The first free letter of the day; a name counts as taken even where only a faulty row holds it. */
+export const freeName = (date: string, isTaken: (name: string) => boolean): string => {
   for (const second of ["", ..."abcdefghijklmnopqrstuvwxyz"])
     for (const first of "abcdefghijklmnopqrstuvwxyz") {
       const name = `${date}${second}${first}`;
-      if (!text.includes(name)) return name;
+      if (!isTaken(name)) return name;
     }
-  throw usage("day-full", `${date} holds 702 tests`, "fewer", "use another day");
+  throw usage("day-full", `${date} holds 702 tests`, "fewer", "--date YYYY-MM-DD, another day");
 };
 
 /** New rows must read back without a fault; faults of older rows are no reason to lose a reading. */

@@ -9,7 +9,7 @@ import {
   plainNumber,
   splitLeakReadings,
   splitReadings,
-} from "@sealtrend/core";
+} from "@sealtrend/core/parts";
 import type { Args, Fault } from "../../command.ts";
 import type { EntryContext, RowValues } from "./entry-context.ts";
 import { fitsGauge, isLeak, unitFor } from "./entry-unit.ts";

@@ -1,6 +1,6 @@
 // From the options of `enter` to rows of tests.csv, by column name. Nothing is guessed: what is open is a fault.
 
-import { conditionCell, conditionKinds, splitHeard, splitReadings } from "@sealtrend/core";
+import { conditionCell, conditionKinds, splitHeard, splitReadings } from "@sealtrend/core/parts";
 import type { Args, Fault } from "../../command.ts";
 import { readingOptions } from "./entry-options.ts";
 import type { EntryContext, RowValues } from "./entry-context.ts";

@@ -1,26 +1,28 @@
-// Readings that stand a decimal place away from their fellows: asked about before they are saved, said aloud where
-// nobody can be asked. They are never changed without a person's word.
+// Readings that look mistyped: asked about before they are saved, said aloud where nobody can be asked. They are never changed
+// without a person's word.
 
 import {
   type Engine,
   type PressureUnit,
-  type Slip,
+  type ReadingSlip,
   type Test,
+  type UnitSlip,
   cylinderColumn,
   fromSi,
   gaugeUnits,
   plainNumber,
   readNumber,
-  slipOf,
-  slippedTo,
+  readingSlip,
   splitReadings,
-} from "@sealtrend/core";
-import { Stop } from "../../command.ts";
+  unitSlip,
+} from "@sealtrend/core/parts";
+import type { Stop } from "../../command.ts";
 import type { Io } from "../../io.ts";
 import { typedLine } from "../../options/quote.ts";
 import { clean } from "../../render/clean.ts";
+import { prose } from "../../render/prose.ts";
+import { askPerson } from "../kept/ask-person.ts";
 import type { RowValues } from "./entry-context.ts";
-import { usageFault } from "../usage.ts";
 
 export interface Slipped {
   /** Index of its row. */
@@ -31,11 +33,15 @@ export interface Slipped {
   readonly text: string;
   /** `about ten times the others`. */
   readonly found: string;
-  /** What was meant, where the digits tell. */
+  /** What was meant, where the digits tell; of a row, its unit. */
   readonly meant: string | undefined;
 }
 
-const times: Readonly<Record<Slip, string>> = { tenfold: "about ten times", tenth: "about a tenth of" };
+const times: Readonly<Record<ReadingSlip["kind"], string>> = {
+  tenfold: "about ten times",
+  tenth: "about a tenth of",
+  swapped: "far above",
+};
 
 /** The readings of pressure rows that look mistyped. @param earlier - tests of the engine, by date */
 export const slipsIn = (
@@ -52,20 +58,32 @@ export const slipsIn = (
       const last = lastOf(earlier, { what: row.what, unit, at: i });
       return reading.ok ? [{ label, text, value: reading.value, last }] : [];
     });
-    const own = taken.flatMap(({ label, text, value, last }): Slipped[] => {
+    const own = taken.flatMap(({ label, text, last }): Slipped[] => {
       const fellows = taken.flatMap((other) => (other.label === label ? [] : [other.value]));
-      const slip = slipOf(value, fellows, last);
+      const slip = readingSlip(text, fellows, last);
       if (slip === undefined) return [];
-      const found = `${times[slip]} ${fellows.length > 0 ? "the others" : "its last reading"}`;
-      return [{ row: at, label, text, found, meant: slippedTo(text, slip) }];
+      const found = `${times[slip.kind]} ${fellows.length > 0 ? "the others" : "its last reading"}`;
+      return [{ row: at, label, text, found, meant: slip.meant }];
     });
-    const before = taken.map(({ value, last }) => slipOf(value, [], last));
-    const [slip] = before;
-    if (own.length > 0 || slip === undefined || before.some((one) => one !== slip)) return own;
-    return [
-      { row: at, label: undefined, text: unit, found: `${times[slip]} the last ones`, meant: undefined },
-    ];
+    const isCranking = row.what === "dry" || row.what === "wet";
+    const whole = own.length > 0 || !isCranking ? undefined : unitSlip(taken, unit);
+    return whole === undefined
+      ? own
+      : [{ row: at, label: undefined, text: unit, found: unitFound(whole), meant: whole.meant[0] }];
   });
+
+const unitFound = ({ kind, times: share = 1 }: UnitSlip): string => {
+  switch (kind) {
+    case "impossible":
+      return "more than any engine cranks";
+    case "too-low":
+      return "less than any engine starts with";
+    case "unlike-last":
+      return share > 1
+        ? `about ${String(Math.round(share))} times the last ones`
+        : `about one ${String(Math.round(1 / share))}th of the last ones`;
+  }
+};
 
 interface Wanted {
   readonly what: string | undefined;
@@ -84,60 +102,99 @@ const lastOf = (earlier: readonly Test[], { what, unit, at }: Wanted): number | 
   return undefined;
 };
 
-/** Asks about each; Enter leaves it as typed. @returns the rows as they were meant  @throws Stop 2 when the person leaves */
+interface Questioned {
+  readonly slips: readonly Slipped[];
+  readonly say: (lines: readonly string[]) => void;
+  readonly leave: (expected: string) => Stop;
+}
+
+/** Asks about each: typed again, a reading is taken as it is; Enter alone is no answer, but the unit of a row stands with it.
+ *  @returns the rows as they were meant  @throws Stop 2 when the person leaves */
 export const askSlips = async (
   io: Io,
   rows: readonly RowValues[],
-  slips: readonly Slipped[],
+  questioned: Questioned,
 ): Promise<readonly RowValues[]> => {
   const meant = [...rows];
-  for (const slip of slips) {
+  for (const slip of questioned.slips) {
     const { row, label } = slip;
-    const answer = await askSlip(io, slip);
-    if (answer !== undefined && label !== undefined)
-      meant[row] = { ...meant[row], [cylinderColumn(label)]: answer };
+    const answer = await askSlip(io, slip, questioned);
+    meant[row] = { ...meant[row], [label === undefined ? "unit" : cylinderColumn(label)]: answer };
   }
   return meant;
 };
 
-const question = ({ label, text, found, meant }: Slipped): string => {
-  if (label === undefined) return `all are ${found}: is ${text} right? (Enter = yes, q = leave): `;
-  const did = meant === undefined ? "is a digit missing?" : `did you mean ${meant}?`;
-  return `cylinder ${label}, ${clean(text)}: ${did} (Enter = as typed${meant === undefined ? "" : ", y = yes"}, or the reading): `;
+/** `cylinder 3, 1310: about ten times the others; did you mean 131? Type 131, or 1310 again`. */
+export const slipDoubt = ({ label = "", text, found, meant }: Slipped): string => {
+  const typed = clean(text);
+  return meant === undefined
+    ? `cylinder ${clean(label)}, ${typed}: ${found}; is a digit missing? Type it whole, or ${typed}\u00a0again`
+    : `cylinder ${clean(label)}, ${typed}: ${found}; did you mean ${meant}? Type\u00a0${meant}, or ${typed}\u00a0again`;
 };
 
-const askSlip = async (io: Io, slip: Slipped): Promise<string | undefined> => {
+/** `all are less than any engine starts with: is psi right, or is it bar?` */
+export const unitDoubt = ({ text, found, meant }: Slipped): string =>
+  `all are ${found}: is ${text} right${meant === undefined ? "" : `, or is it ${meant}`}?`;
+
+const question = (slip: Slipped): string =>
+  slip.label === undefined
+    ? `${unitDoubt(slip)} (Enter = ${slip.text}, or the unit): `
+    : `${slipDoubt(slip)}: `;
+
+const askSlip = async (io: Io, slip: Slipped, { say, leave }: Questioned): Promise<string> => {
   for (;;) {
-    const answer = (await io.ask(question(slip)))?.trim();
-    if (answer === undefined || answer === "q")
-      throw new Stop(2, [
-        usageFault(
-          "left",
-          "nothing was saved",
-          "an answer, or Enter",
-          "run the command again when you have it",
-        ),
-      ]);
-    if (answer === "" || slip.label === undefined) return undefined;
-    if (/^y(es)?$/i.test(answer) && slip.meant !== undefined) return slip.meant;
-    const split = splitReadings(answer, 1);
-    if (split.ok) return plainNumber(split.cells[0] ?? "x");
-    io.out(`  ${clean(split.found)}: ${split.mend}\n`);
+    const answer = await askPerson(io, question(slip), { takes: "typed now" });
+    if (answer === undefined || answer === "q") throw leave("an answer to the question");
+    const taken = slip.label === undefined ? unitAnswer(answer, slip) : readingAnswer(answer, slip);
+    if (taken.ok) return taken.text;
+    say(prose(taken.fault, io.width, "  "));
   }
+};
+
+type Answered = { readonly ok: true; readonly text: string } | { readonly ok: false; readonly fault: string };
+
+const unitAnswer = (answer: string, { text }: Slipped): Answered => {
+  const unit = gaugeUnits.find((name) => name.toLowerCase() === answer.toLowerCase());
+  if (answer === "" || unit !== undefined) return { ok: true, text: unit ?? text };
+  return { ok: false, fault: `one of ${gaugeUnits.join(", ")}` };
+};
+
+const readingAnswer = (answer: string, { text, meant }: Slipped): Answered => {
+  if (/^y(es)?$/i.test(answer) && meant !== undefined) return { ok: true, text: meant };
+  if (answer === "")
+    return { ok: false, fault: `type the reading: ${meant ?? "whole"}, or ${clean(text)} again` };
+  const split = splitReadings(answer, 1);
+  return split.ok
+    ? { ok: true, text: plainNumber(split.cells[0] ?? "x") }
+    : { ok: false, fault: `${clean(split.found)}: ${split.mend}` };
+};
+
+/** `cylinder 3, dry 1310: about ten times the others; did you mean 131?` */
+export const slipSaid = ({ label, text, found, meant }: Slipped, what: string): string => {
+  if (label === undefined) return `all readings of ${what} are ${found}: is ${text} right?`;
+  return `cylinder ${label}, ${what} ${text}: ${found}; ${meant === undefined ? "is a digit missing?" : `did you mean ${meant}?`}`;
+};
+
+/** The command that mends it. @param row - as it was saved  @param test - its name */
+export const slipMend = (
+  { label, meant = "…" }: Slipped,
+  { what = "", take = "1" }: RowValues,
+  { id, test }: { readonly id: string; readonly test: string },
+): string => {
+  const pick = ["--what", what, ...(take === "1" || take === "" ? [] : ["--take", take])];
+  const line = typedLine(["amend", id, "--test", test, ...pick]);
+  const to = label === undefined ? `--unit ${meant}` : `--cylinder ${label} --to ${meant}`;
+  return `${line} ${to} --because mistyped`;
 };
 
 /** A line for each, with the command that mends it. @param rows - as they were saved  @param test - its name */
 export const slipAsides = (
   slips: readonly Slipped[],
   rows: readonly RowValues[],
-  { id, test }: { readonly id: string; readonly test: string },
+  saved: { readonly id: string; readonly test: string },
 ): readonly string[] =>
-  slips.map(({ row, label, text, found, meant }) => {
-    const { what = "", take = "1" } = rows[row] ?? {};
-    const pick = ["--what", what, ...(take === "1" || take === "" ? [] : ["--take", take])];
-    const line = typedLine(["amend", id, "--test", test, ...pick]);
-    if (label === undefined)
-      return `all readings of ${what} are ${found}: is ${text} right? If not: ${line} --unit … --because mistyped`;
-    const did = meant === undefined ? "is a digit missing?" : `did you mean ${meant}?`;
-    return `cylinder ${label}, ${what} ${text}: ${found}; ${did} If so: ${line} --cylinder ${label} --to ${meant ?? "…"} --because mistyped`;
+  slips.map((slip) => {
+    const row = rows[slip.row] ?? {};
+    const lead = slip.label === undefined ? "If not" : "If so";
+    return `${slipSaid(slip, row.what ?? "")} ${lead}: ${slipMend(slip, row, saved)}`;
   });

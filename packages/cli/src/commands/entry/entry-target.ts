@@ -16,7 +16,7 @@ export const entryTarget = (args: Args, io: Pick<Io, "today">): Target => {
   const date = args.text("date");
   const latest = args.flag("same-test");
   if (named !== undefined && latest)
-    throw usage("target-twice", "--test and --same-test together", "one of the two", "leave one out");
+    throw usage("target-twice", "--test and --same-test together", "one of the two", "leave --same-test out");
   if (named === undefined && !latest)
     return { kind: "new", date: typedDay(args, io, "the test") ?? io.today };
   if (args.flag("new"))

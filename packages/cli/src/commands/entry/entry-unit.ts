@@ -1,6 +1,6 @@
 // In which unit a row of readings is, and whether the gauge that was named can have made it. Nothing is guessed.
 
-import { type Gauge, type UnitName, gaugeUnits } from "@sealtrend/core";
+import { type Gauge, type UnitName, gaugeUnits } from "@sealtrend/core/parts";
 import type { Args, Fault } from "../../command.ts";
 import { usageFault } from "../usage.ts";
 
@@ -19,7 +19,7 @@ export const gaugeFault = (gauge: Gauge | undefined, kinds: readonly string[]): 
       ? ["a leak-down tester", "a compression gauge"]
       : ["a compression gauge", "a leak-down tester"];
   const found = `--gauge ${gauge.id} is ${is}, but the readings are ${kinds.join(", ")}`;
-  return usageFault("gauge-kind", found, wanted, "name the gauge that was used, or leave it out");
+  return usageFault("gauge-kind", found, wanted, "name the gauge that was used, or leave --gauge out");
 };
 
 /** The unit that was typed, else that of the gauge; for a leak-down also that of its supply.

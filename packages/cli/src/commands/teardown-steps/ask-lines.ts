@@ -1,65 +1,173 @@
-// `teardown` on a terminal: a line is asked after the other, each answered at once with what it comes to. `back` takes the
-// last one back, `?` shows the shapes, `done` or an empty line ends and saves.
+// `teardown` on a terminal: a line is asked after the other, each answered at once with what it comes to, and kept from the first on.
+// `b` takes the last one back, `?` shows the shapes, `q` leaves, `done` or an empty line ends and saves; an empty line in the
+// middle of a paste ends nothing. A line that looks like a slip is asked for once more, and taken when it is typed again.
 
-import type { Engine, TypedMeasurement, TypingContext } from "@sealtrend/core";
-import { Stop } from "../../command.ts";
+import type { Engine, Problem, TypedMeasurement, TypingContext } from "@sealtrend/core/parts";
 import type { Io } from "../../io.ts";
+import type { Unfinished } from "../../logbook/unfinished-text.ts";
+import { clean } from "../../render/clean.ts";
 import { faultText } from "../../render/faults.ts";
 import { orderLines } from "../../render/teardown/teardown-shapes.ts";
 import { prose } from "../../render/prose.ts";
-import { usageFault } from "../usage.ts";
+import { counted } from "../../render/words.ts";
+import { askPerson } from "../kept/ask-person.ts";
+import type { Session } from "../kept/entry-session.ts";
+import { leftEarly, leftText } from "../kept/left-early.ts";
 import { askedShapes } from "./asked-shapes.ts";
+import type { Echo } from "./echo-of.ts";
 import { type Entry, takeBack, takeLine, typedBack } from "./typed-entry.ts";
 
 interface Asked {
   readonly engine: Engine;
   readonly note?: string;
   readonly start: TypingContext;
+  readonly session: Session;
   readonly say: (lines: readonly string[]) => void;
-  readonly echo: (measurements: readonly TypedMeasurement[], entry: Entry) => void;
+  /** What a line comes to. */
+  readonly echo: (measurements: readonly TypedMeasurement[], entry: Entry) => Echo;
 }
 
-/** @throws Stop 2 where the input ends: what was typed is given back */
-export const askLines = async (io: Io, { engine, start, note, say, echo }: Asked): Promise<Entry> => {
+/** A line that was taken and looks like a slip. */
+interface Doubtful {
+  readonly text: string;
+  readonly place: string;
+  /** Without it. */
+  readonly before: Entry;
+}
+
+/** @throws Stop 2 where the person leaves or the input ends: what was typed is given back, and kept */
+export const askLines = async (io: Io, asked: Asked): Promise<Entry> => {
+  const { engine, start, session, say } = asked;
   const { width } = io;
+  const place = { command: "teardown", engine: engine.id } as const;
   say([
     ...prose(
-      `${engine.id}, teardown ${String(start.teardown)}: one line a part; ? shows the shapes, back takes the last line back; done, or an empty line, ends and saves.`,
+      `${engine.id}, teardown ${String(start.teardown)}: one line a part; ? shows the shapes, b takes the last line back, q leaves, what you typed is kept; done, or an empty line, ends and saves.`,
       width,
     ),
-    ...orderLines(width),
+    ...orderLines(width, start.length === undefined ? "unit first" : "unit known"),
   ]);
-  let entry: Entry = { context: start, taken: [] };
+  let entry = resumed(asked, width);
+  let doubtful: Doubtful | undefined;
+  const confirmed = new Set<string>();
   for (;;) {
-    const answer = await io.ask("> ", `nothing was saved\n${givenBack(entry)}`);
-    if (answer === undefined) throw left(entry);
-    const typed = answer.trim();
-    if (/^(?:|done|end|quit|exit)$/i.test(typed)) return entry;
-    const shapes = askedShapes(typed, width);
-    if (shapes !== undefined) say(shapes);
-    else if (typed === "back") {
+    const gone = { typed: givenBack(entry), isKept: session.isKept() };
+    const answer = await askPerson(
+      io,
+      doubtful === undefined ? "> " : "that line again, right or as it was: ",
+      {
+        ifLeft: leftText(place, gone, width),
+        takes: doubtful === undefined ? "typed ahead" : "typed now",
+      },
+    );
+    if (answer === undefined || /^(?:q|quit|exit)$/i.test(answer))
+      throw leftEarly(place, {
+        ...gone,
+        expected: "done, or an empty line, after the last part",
+        ...(gone.typed === "" ? {} : { mend: again }),
+      });
+    const isEnd = /^(?:done|end)$/i.test(answer);
+    if (isEnd && doubtful === undefined) return entry;
+    if ((isEnd || answer === "") && doubtful !== undefined) {
+      say(prose("type it again, or b to take it back", width, "  "));
+      continue;
+    }
+    if (answer === "") {
+      if (await io.waits()) continue;
+      return entry;
+    }
+    const shapes = askedShapes(answer, width);
+    if (shapes !== undefined) {
+      say(shapes);
+      continue;
+    }
+    if (/^b(?:ack)?$/i.test(answer)) {
       const taken = takeBack(entry);
       say(taken === undefined ? ["nothing to take back"] : prose(`taken back: ${taken.text}`, width));
       entry = taken?.entry ?? entry;
+      doubtful = undefined;
+    } else if (doubtful !== undefined && isSame(answer, doubtful.text)) {
+      say(prose("taken as it is", width, "  "));
+      confirmed.add(plain(answer));
+      doubtful = undefined;
     } else {
-      const at = { line: entry.taken.length + 1, engine, ...(note === undefined ? {} : { note }) };
-      const took = takeLine(answer, entry, at);
-      if (took.kind === "fault") say(faultText(took.problems, width).trimEnd().split("\n"));
+      const took = takeInstead(answer, entry, { asked, doubtful });
+      if (took.kind === "fault") say(faultLines(took.problems, width));
       if (took.kind === "context") say(prose(took.text, width));
-      if (took.kind === "measured") echo(took.measurements, took.entry);
+      const before = entry;
       entry = took.entry;
+      if (took.kind !== "fault") doubtful = undefined;
+      if (took.kind === "measured") {
+        const { lines, isSlip } = asked.echo(took.measurements, entry);
+        say(lines);
+        if (isSlip && !confirmed.has(plain(answer)))
+          doubtful = { text: answer, place: placeOf(took.measurements), before };
+      }
     }
+    session.keep(keptLines(entry));
   }
 };
 
-const left = (entry: Entry): Stop => {
-  const fault = usageFault(
-    "left",
-    "nothing was saved",
-    "done, or an empty line, after the last part",
-    "run the command again; the lines below can be put in a file and read with --from FILE",
+const again = "run the command again; the lines below can be put in a file and read with --from FILE";
+
+/** A line of the same place stands in for the doubtful one; any other comes behind it. */
+const takeInstead = (
+  text: string,
+  entry: Entry,
+  { asked, doubtful }: { readonly asked: Asked; readonly doubtful: Doubtful | undefined },
+): ReturnType<typeof takeLine> => {
+  const took = take(text, doubtful?.before ?? entry, asked);
+  if (doubtful === undefined) return took;
+  const isInstead = took.kind === "measured" && placeOf(took.measurements) === doubtful.place;
+  return isInstead ? took : take(text, entry, asked);
+};
+
+const take = (text: string, entry: Entry, { engine, note }: Asked): ReturnType<typeof takeLine> =>
+  takeLine(text, entry, {
+    line: entry.taken.length + 1,
+    engine,
+    ...(note === undefined ? {} : { note }),
+  });
+
+/** What one unit would mend in all figures of a line is told of its first. */
+const faultLines = (problems: readonly Problem[], width: number): readonly string[] => {
+  const [first, ...others] = problems.filter(({ code }) => code === "typed-unit");
+  const told = problems.filter((one) => !others.includes(one));
+  const more = others.length === 0 ? [] : [`    so ${counted(others.length, "more figure")} of this line`];
+  return [...faultText(told, width).trimEnd().split("\n"), ...(first === undefined ? [] : more)];
+};
+
+const placeOf = ([first]: readonly TypedMeasurement[]): string =>
+  first === undefined ? "" : [first.part, first.label ?? "", first.quantity].join("\n");
+
+const plain = (text: string): string => text.trim().replace(/\s+/g, " ").toLowerCase();
+const isSame = (a: string, b: string): boolean => plain(a) === plain(b);
+
+const lineKey = "line";
+
+const keptLines = ({ taken }: Entry): Unfinished["answers"] =>
+  taken.map(({ text }) => [lineKey, text] as const);
+
+/** The lines of an entry that is gone on with; one that the engine no longer takes is told and left out. */
+const resumed = (asked: Asked, width: number): Entry => {
+  const { session, start, say } = asked;
+  const entry = session.answers.reduce<Entry>(
+    (so, [key, text]) => {
+      if (key !== lineKey) return so;
+      const took = take(text, so, asked);
+      if (took.kind === "fault") say(faultLines(took.problems, width));
+      return took.entry;
+    },
+    { context: start, taken: [] },
   );
-  return new Stop(2, [fault], givenBack(entry));
+  if (entry.taken.length > 0) say(prose(`goes on ${linesTold(keptLines(entry))}`, width));
+  return entry;
+};
+
+/** How far a kept entry had come. */
+export const linesTold = (answers: Unfinished["answers"]): string => {
+  const [, last = ""] = answers.at(-1) ?? [];
+  return `after ${counted(answers.length, "line")}, the last: ${clean(last)}`;
 };
 
 /** What was typed, so that it is not lost. */

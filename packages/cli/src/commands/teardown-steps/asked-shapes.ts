@@ -1,6 +1,6 @@
 // `?` and `help` at the prompt: the usual lines, those of one part, or all of them.
 
-import { nearest, typingHelp } from "@sealtrend/core";
+import { nearest, typingHelp } from "@sealtrend/core/parts";
 import { prose } from "../../render/prose.ts";
 import { shapeLines, shapesOf, usualLines } from "../../render/teardown/teardown-shapes.ts";
 

@@ -1,7 +1,7 @@
 // What a second sitting goes on with: the state and the unit of the last row of the same teardown. The instrument is not taken
 // over: another day has another one in the hand as often as not.
 
-import { type Measurement, type TypingContext, isLengthUnit } from "@sealtrend/core";
+import { type Measurement, type TypingContext, isLengthUnit } from "@sealtrend/core/parts";
 import type { Args } from "../../command.ts";
 
 export interface Carried {

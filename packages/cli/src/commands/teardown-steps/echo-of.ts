@@ -5,9 +5,10 @@ import {
   type ConflictCode,
   type MeasuredPart,
   type Measurement,
+  type TeardownConflict,
   type TypedMeasurement,
   judgeTeardown,
-} from "@sealtrend/core";
+} from "@sealtrend/core/parts";
 import { clean } from "../../render/clean.ts";
 import { prose } from "../../render/prose.ts";
 import { repeatTexts } from "../../render/teardown/teardown-repeats.ts";
@@ -24,17 +25,23 @@ interface Known extends Pick<MeasuredEngine, "engine" | "measurements"> {
   readonly units: string | undefined;
 }
 
-/** Lines without line ends. */
+export interface Echo {
+  /** Without line ends. */
+  readonly lines: readonly string[];
+  /** Whether a figure of the line looks like a slip of the hand. */
+  readonly isSlip: boolean;
+}
+
 export const echoOf = (
   measurements: readonly TypedMeasurement[],
   entry: Entry,
   { engine, measurements: before, width, units, skips }: Known,
-): readonly string[] => {
+): Echo => {
   const [first] = measurements;
-  if (first === undefined) return ["  nothing taken"];
+  if (first === undefined) return { lines: ["  nothing taken"], isSlip: false };
   const head = clean((entry.taken.at(-1)?.text ?? "").replace(/:.*/, "")).trim();
   if (skips && areRecordedAlready(measurements, before))
-    return prose(`${head}: recorded already, to the letter`, width, "  ");
+    return { lines: prose(`${head}: recorded already, to the letter`, width, "  "), isSlip: false };
   const typed = typedMeasurements(entry);
   const earlier = [...before, ...typed.slice(0, typed.length - measurements.length)];
   const all = [...before, ...asRecorded(typed, before)].filter((one) => isBeside(one, first));
@@ -44,8 +51,28 @@ export const echoOf = (
     ({ code, part, label }) => saidThere.includes(code) && part === first.part && label === first.label,
   );
   const repeats = isSaid === true ? [] : repeatTexts(measurements, earlier, head);
-  return [...lines, ...repeats.flatMap((text) => prose(text, width, "  "))];
+  return {
+    lines: [...lines, ...repeats.flatMap((text) => prose(text, width, "  "))],
+    isSlip: assessment?.conflicts.some((conflict) => isSlipOf(conflict, measurements)) === true,
+  };
 };
+
+const slips: readonly ConflictCode[] = ["likely-slip", "cannot-be", "swapped-digits", "whole-turn"];
+
+/** Of one of these figures, and with what was meant instead. */
+const isSlipOf = (
+  { code, part, label, at, quantity, meant }: TeardownConflict,
+  measurements: readonly TypedMeasurement[],
+): boolean =>
+  slips.includes(code) &&
+  meant !== undefined &&
+  measurements.some(
+    (one) =>
+      one.part === part &&
+      one.label === label &&
+      (quantity === undefined || one.quantity === quantity) &&
+      (at === undefined || one.at === at),
+  );
 
 /** Doubts that say more of figures which stand twice than that they are repeats. */
 const saidThere: readonly ConflictCode[] = ["entered-twice", "repeats-apart"];

@@ -1,7 +1,13 @@
 // The engine and its measurements.csv: all that `teardown` needs of the logbook, whatever is wrong in its other files.
 
 import { join } from "node:path";
-import { type Engine, type Measurement, type Problem, readEngine, readMeasurements } from "@sealtrend/core";
+import {
+  type Engine,
+  type Measurement,
+  type Problem,
+  readEngine,
+  readMeasurements,
+} from "@sealtrend/core/parts";
 import type { Args, Fault } from "../../command.ts";
 import { type Logbook, engineFiles, pickEngine, stopOnErrors, textOf } from "../../logbook/open-logbook.ts";
 import { asSaid } from "../../logbook/words.ts";

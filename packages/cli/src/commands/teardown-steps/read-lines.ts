@@ -1,8 +1,9 @@
 // Lines of a file or of standard input: each is echoed at once, and all faults are found before anything is written. Behind the
 // first fault no line is echoed: a verdict of figures that are not kept would mislead.
 
-import { type Engine, type Problem, type TypedMeasurement, type TypingContext } from "@sealtrend/core";
+import { type Engine, type Problem, type TypedMeasurement, type TypingContext } from "@sealtrend/core/parts";
 import { Stop } from "../../command.ts";
+import type { Echo } from "./echo-of.ts";
 import { type Entry, takeLine } from "./typed-entry.ts";
 
 export interface Source {
@@ -13,7 +14,7 @@ export interface Source {
 /** Said behind the faults. */
 export const nothingSaved = "nothing was saved\n";
 
-/** @param echo - called with each line that was taken, and all that was before it
+/** @param echo - what a line that was taken comes to, with all that was before it
  *  @throws Stop 1 with every fault */
 export const readLines = (
   { file, lines }: Source,
@@ -22,11 +23,13 @@ export const readLines = (
     engine,
     note,
     echo,
+    say,
   }: {
     readonly start: TypingContext;
     readonly engine: Engine;
     readonly note?: string;
-    readonly echo: (measurements: readonly TypedMeasurement[], entry: Entry) => void;
+    readonly echo: (measurements: readonly TypedMeasurement[], entry: Entry) => Echo;
+    readonly say: (lines: readonly string[]) => void;
   },
 ): Entry => {
   const problems: Problem[] = [];
@@ -35,7 +38,7 @@ export const readLines = (
       const took = takeLine(text, so, { line: i + 1, engine, ...(note === undefined ? {} : { note }) });
       if (took.kind === "fault")
         problems.push(...took.problems.map((one) => ({ ...one, file, line: i + 1 })));
-      if (took.kind === "measured" && problems.length === 0) echo(took.measurements, took.entry);
+      if (took.kind === "measured" && problems.length === 0) say(echo(took.measurements, took.entry).lines);
       return took.entry;
     },
     { context: start, taken: [] },

@@ -1,6 +1,6 @@
 // Lines whose figures stand in measurements.csv to the letter already: a file is entered again, with or without new lines.
 
-import type { Measurement, TypedMeasurement } from "@sealtrend/core";
+import type { Measurement, TypedMeasurement } from "@sealtrend/core/parts";
 import { type Entry, typedMeasurements } from "./typed-entry.ts";
 
 export interface Fresh {

@@ -1,6 +1,6 @@
 // The typed measurements as rows of measurements.csv, all of them or none.
 
-import { type Engine, dialectOf, engineHeaders, readMeasurements, rowOf } from "@sealtrend/core";
+import { type Engine, dialectOf, engineHeaders, readMeasurements, rowOf } from "@sealtrend/core/parts";
 import { type Fault, Stop } from "../../command.ts";
 import type { Logbook } from "../../logbook/open-logbook.ts";
 import { shown } from "../../logbook/words.ts";

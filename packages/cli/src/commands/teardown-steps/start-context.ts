@@ -1,6 +1,6 @@
 // What holds for the first line, as the options say it: read by the same reader as the lines that say it later.
 
-import { type Engine, type TypingContext, readTypedLine, startTyping } from "@sealtrend/core";
+import { type Engine, type TypingContext, readTypedLine, startTyping } from "@sealtrend/core/parts";
 import { type Args, Stop } from "../../command.ts";
 import { checkTexts } from "../typed/typed-text.ts";
 import { usageFault } from "../usage.ts";

@@ -7,7 +7,7 @@ import {
   type TypedMeasurement,
   type TypingContext,
   readTypedLine,
-} from "@sealtrend/core";
+} from "@sealtrend/core/parts";
 import { clean } from "../../render/clean.ts";
 
 export interface TakenLine {

@@ -1,6 +1,6 @@
 // Which time the engine was apart: the one named, the one begun lately, or the next.
 
-import { type Measurement, dayNumber } from "@sealtrend/core";
+import { type Measurement, dayNumber } from "@sealtrend/core/parts";
 import type { Args } from "../../command.ts";
 import { counted } from "../../render/words.ts";
 import { usage } from "../usage.ts";
@@ -28,7 +28,7 @@ export const teardownFor = (
       "teardown-twice",
       `--teardown ${String(named)} and --new-teardown`,
       "one of them",
-      "leave one out",
+      "leave --new-teardown out",
     );
   if (named !== undefined && named > newest + 1)
     throw usage(
@@ -60,7 +60,7 @@ export const recordedTeardown = (
       "teardown-none",
       `${id} has no measurements yet`,
       "at least one typed line, such as: bore 3: 86.62 86.58 86.56 86.55 86.53 86.52 mm",
-      `sealtrend teardown ${id} --from FILE, a line a part; how: sealtrend how teardown ${id}`,
+      `how: sealtrend how teardown ${id}; then a line a part in a file, and: sealtrend teardown ${id} --from FILE`,
       1,
     );
   if (named === undefined || numbers.includes(named)) return named ?? newest;
