@@ -1,12 +1,14 @@
 // What `npm start`, `npm test`, `npm run check` and `npm run bench` run first, with nothing but Node: install the
 // packages where they are missing or changed, then bundle the command where its sources changed. Both steps leave
-// a stamp only when they are done, so a run that was killed is simply run again. stdout stays empty.
+// a stamp only when they are done, so a run that was killed is simply run again; two at once take turns. stdout stays
+// empty.
 
 import { spawnSync } from "node:child_process";
 import { createHash } from "node:crypto";
 import { existsSync, mkdirSync, readFileSync, readdirSync, rmSync, writeFileSync } from "node:fs";
 import { dirname, join } from "node:path";
 import { fileURLToPath } from "node:url";
+import { whileLocked } from "./setup-lock.mjs";
 
 const root = dirname(dirname(dirname(fileURLToPath(import.meta.url))));
 const at = (...parts) => join(root, ...parts);
@@ -68,13 +70,20 @@ const read = (path) => {
   }
 };
 
-/** Runs `work` unless `path` holds `stamp` and every file of `made` is there. */
+/** Beside what is built: an installation may empty node_modules. */
+const lock = "packages/cli/dist/.stamp.lock";
+
+/** Runs `work` unless `path` holds `stamp` and every file of `made` is there, or does once another set-up is done. */
 const unlessDone = async (path, stamp, made, work) => {
-  if (read(path) === stamp && made.every((file) => existsSync(at(file)))) return;
-  rmSync(at(path), { force: true });
-  await work();
-  mkdirSync(dirname(at(path)), { recursive: true });
-  writeFileSync(at(path), stamp);
+  const isDone = () => read(path) === stamp && made.every((file) => existsSync(at(file)));
+  if (isDone()) return;
+  await whileLocked(at(lock), say, async () => {
+    if (isDone()) return;
+    rmSync(at(path), { force: true });
+    await work();
+    mkdirSync(dirname(at(path)), { recursive: true });
+    writeFileSync(at(path), stamp);
+  });
 };
 
 /** The program that npm or pnpm started us with, else the npm beside this Node; always run by Node itself, never
@@ -162,11 +171,11 @@ const main = async () => {
   const pinned = JSON.parse(readFileSync(at("package.json"), "utf8")).packageManager;
   const pnpmVersion = pinned.replace(/^pnpm@/, "").replace(/\+.*$/, "");
   const platform = [process.versions.node, process.platform, process.arch, pnpmVersion];
-  const lock = ["pnpm-lock.yaml", "pnpm-workspace.yaml", ...manifests];
-  await unlessDone("node_modules/.sealtrend-installed", stampOf(lock, platform), installed, () =>
+  const packages = ["pnpm-lock.yaml", "pnpm-workspace.yaml", ...manifests];
+  await unlessDone("node_modules/.sealtrend-installed", stampOf(packages, platform), installed, () =>
     install(pnpmVersion),
   );
-  const parts = [...sources.flatMap(filesUnder), ...lock].sort();
+  const parts = [...sources.flatMap(filesUnder), ...packages].sort();
   await unlessDone("packages/cli/dist/.stamp", stampOf(parts, platform), bundled, bundle);
 };
 

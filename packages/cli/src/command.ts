@@ -1,10 +1,11 @@
 // What a command is: its words on the command line, its help, and what it answers.
 
 import type { Problem } from "@sealtrend/core";
+import type { FaultCode } from "./fault-codes.ts";
 import type { Io } from "./io.ts";
 
 /** A fault to print: one of the core's problems, or one of the shell's own with the same shape. */
-export type Fault = Omit<Problem, "code"> & { readonly code: string };
+export type Fault = Omit<Problem, "code"> & { readonly code: FaultCode };
 
 /** 0 done, 1 the data has a fault, 2 the command line has a fault, 3 a file could not be read or written. */
 export type Exit = 0 | 1 | 2 | 3;
@@ -53,7 +54,10 @@ export interface Option {
 export interface Positional {
   readonly name: string;
   readonly help: string;
-  readonly need: "must" | "may";
+  /** `any`: any number of words, empty ones too. */
+  readonly need: "must" | "may" | "any";
+  /** What it may be; offered by completion, checked by the command. */
+  readonly choices?: readonly string[];
 }
 
 /** What was typed: every value is text; nothing is turned into a number here. */
@@ -73,6 +77,8 @@ export interface Command {
   /** Lines a reader can type, first in the help. */
   readonly examples: readonly string[];
   readonly positionals: readonly Positional[];
+  /** What is typed is a record: the line is given back where it could not be saved. */
+  readonly enters?: true;
   readonly options: readonly Option[];
   run(args: Args, io: Io): Promise<Answer>;
 }

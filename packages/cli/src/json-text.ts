@@ -1,10 +1,18 @@
 // A JSON document as text that steers no terminal.
 
-const steering = /[\u007f-\u009f\u061c\u200b-\u200f\u2028-\u202e\u2060-\u206f\ufeff]/g;
+import { steering } from "./render/clean.ts";
+
+const ascii = /^[\n\x20-\x7e]*$/;
+const steeringWithin = new RegExp(`(?!\\n)${steering.source}`, "gu");
 
 /** Indented, newline at the end. Characters that hide or steer are written `\u….`: the value stays what it was. */
-export const jsonText = (value: unknown): string =>
-  `${JSON.stringify(value, undefined, 2).replace(
-    steering,
-    (character) => `\\u${character.charCodeAt(0).toString(16).padStart(4, "0")}`,
-  )}\n`;
+export const jsonText = (value: unknown): string => steersNothing(`${JSON.stringify(value, undefined, 2)}\n`);
+
+/** The same in one line, as JSON Lines has it. */
+export const jsonLine = (value: unknown): string => steersNothing(`${JSON.stringify(value)}\n`);
+
+const steersNothing = (text: string): string =>
+  ascii.test(text) ? text : text.replace(steeringWithin, inUnits);
+
+const inUnits = (character: string): string =>
+  character.replace(/[^]/g, (unit) => `\\u${unit.charCodeAt(0).toString(16).padStart(4, "0")}`);

@@ -7,11 +7,15 @@ declare const __SEALTREND_VERSION__: string;
 const unwritten = 3;
 const ourFault = 70;
 
+/** The command whose changes are on the disk. */
+let saved: string | undefined;
+
 /** A reader who closed the pipe has read enough; a full disk behind stdout is a file that could not be written. */
 process.stdout.on("error", (error: NodeJS.ErrnoException) => {
   if (error.code === "EPIPE") return;
   process.exitCode = unwritten;
-  process.stderr.write(`the answer could not be written: ${error.message}\n`);
+  const kept = saved === undefined ? "" : `; it is saved all the same: ${saved}`;
+  process.stderr.write(`the answer could not be written (${error.message})${kept}\n`);
 });
 /** Where stderr itself fails there is nobody left to tell. */
 process.stderr.on("error", () => undefined);
@@ -23,7 +27,10 @@ const main = async (typed: readonly string[]): Promise<void> => {
     return;
   }
   const [{ run }, { nodeIo }] = await Promise.all([import("./run.ts"), import("./node-io.ts")]);
-  const code = await run(typed, nodeIo());
+  const told = (command: string): void => {
+    saved = command;
+  };
+  const code = await run(typed, { ...nodeIo(), saved: told });
   process.exitCode ??= code;
 };
 

@@ -3,6 +3,7 @@
 import type { Interface } from "node:readline";
 import { isatty } from "node:tty";
 import type { Io } from "./io.ts";
+import { clean } from "./render/clean.ts";
 import { ioFacts } from "./render/io-facts.ts";
 
 const interrupted = 130;
@@ -10,6 +11,10 @@ const interrupted = 130;
 export const nodeIo = (): Io => {
   const { env, platform, stdout, stderr } = process;
   const terminal = isatty(1);
+  let isRead = true;
+  stdout.once("error", () => {
+    isRead = false;
+  });
   const { width, unicode } = ioFacts({ env, platform, columns: stdout.columns });
   return {
     out: (text) => void stdout.write(text),
@@ -22,14 +27,21 @@ export const nodeIo = (): Io => {
     now: () => local(new Date()),
     env,
     cwd: process.cwd(),
-    ask: asker(),
+    ...asker(),
     readInput: async () => {
       if (isatty(0)) return new Uint8Array();
       const { buffer } = await import("node:stream/consumers");
       return buffer(process.stdin);
     },
+    inputParts,
+    watched: isatty(2),
+    isRead: () => isRead,
   };
 };
+
+async function* inputParts(): AsyncGenerator<Uint8Array> {
+  if (!isatty(0)) for await (const part of process.stdin) yield Buffer.from(part as Uint8Array);
+}
 
 const two = (n: number): string => String(n).padStart(2, "0");
 
@@ -39,47 +51,84 @@ const local = (at: Date): string => {
   return `${day}T${[at.getHours(), at.getMinutes(), at.getSeconds()].map(two).join(":")}`;
 };
 
-/** Asks by whole lines, the terminal's own editing, so that it works on any terminal and with a screen reader. Lines
- *  pasted ahead wait for their question; between questions stdin is paused and holds the process open for nothing.
- *  Ctrl-C leaves the question unanswered for good: nothing is half written, so the process ends by itself, with 130. */
-const asker = (): Io["ask"] => {
+/** Asks by whole lines, the terminal's own editing, so that it works on any terminal and with a screen reader; nothing is
+ *  ever drawn anew. Lines pasted ahead wait for their question, and are written behind it when it comes, as if typed there.
+ *  Between questions stdin is paused and holds the process open for nothing. Ctrl-C leaves the question unanswered for good:
+ *  nothing is half written, so the process ends by itself, with 130. */
+const asker = (): Pick<Io, "ask" | "waits"> => {
   const ahead: string[] = [];
   let waiting: ((line: string | undefined) => void) | undefined;
   let ended = false;
+  const end = (): void => {
+    ended = true;
+    waiting?.(undefined);
+  };
   const open = async (): Promise<Interface> => {
     const { createInterface } = await import("node:readline");
-    const lines = createInterface({ input: process.stdin, terminal: false });
-    lines.on("line", (line) => {
+    // A terminal that was closed may answer with an error instead of its end.
+    process.stdin.on("error", end);
+    const opened = createInterface({ input: process.stdin, terminal: false });
+    opened.on("line", (line) => {
       if (waiting === undefined) ahead.push(line);
       else waiting(line);
     });
-    lines.on("close", () => {
-      ended = true;
-      waiting?.(undefined);
-    });
-    return lines;
+    opened.on("close", end);
+    return opened;
   };
   let lines: Interface | undefined;
-  return async (question, ifLeft = "") => {
-    process.stderr.write(question);
-    if (ahead.length > 0 || ended) return ahead.shift();
+  /** Takes in what lies ready, for as long as something comes. */
+  const gather = async (pause: () => Promise<unknown>): Promise<Interface> => {
     lines ??= await open();
-    const input = lines;
-    return new Promise((resolve) => {
-      const interrupt = (): void => {
-        waiting = undefined;
-        process.exitCode = interrupted;
-        process.stderr.write(`\n${ifLeft}`);
-        input.close();
-      };
-      process.once("SIGINT", interrupt);
-      waiting = (line) => {
-        waiting = undefined;
-        process.off("SIGINT", interrupt);
-        input.pause();
-        resolve(line);
-      };
-      input.resume();
-    });
+    if (!ended) lines.resume();
+    for (let before = -1; before < ahead.length && !ended;) {
+      before = ahead.length;
+      await pause();
+    }
+    if (!ended) lines.pause();
+    return lines;
+  };
+  return {
+    waits: async () => {
+      await gather(ofAPaste);
+      return ahead.length > 0;
+    },
+    ask: async (question, ifLeft = "", takes = "typed ahead") => {
+      const input = await gather(takes === "typed now" ? ofAPaste : ofALoop);
+      process.stderr.write(question);
+      if (takes === "typed ahead" && ahead.length > 0) {
+        const line = ahead.shift() ?? "";
+        process.stderr.write(`${clean(line, 10_000)}\n`);
+        return line;
+      }
+      if (ended) {
+        process.stderr.write("\n");
+        return undefined;
+      }
+      return new Promise((resolve) => {
+        const interrupt = (): void => {
+          waiting = undefined;
+          process.exitCode = interrupted;
+          process.stderr.write(`\n${ifLeft}`);
+          input.close();
+        };
+        process.once("SIGINT", interrupt);
+        waiting = (line) => {
+          waiting = undefined;
+          process.off("SIGINT", interrupt);
+          if (ended) process.stderr.write("\n");
+          else input.pause();
+          resolve(line);
+        };
+        input.resume();
+      });
+    },
   };
 };
+
+/** A turn of the event loop with its reading: a line that lies ready is there afterwards. */
+const ofALoop = async (): Promise<void> => {
+  for (let turn = 0; turn < 2; turn += 1) await new Promise((resolve) => setImmediate(resolve));
+};
+
+/** Longer than the lines of one paste are apart, shorter than a person notices. */
+const ofAPaste = (): Promise<unknown> => new Promise((resolve) => setTimeout(resolve, 40));

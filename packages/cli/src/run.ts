@@ -4,8 +4,9 @@ import { Stop, type Answer, type Args, type Command, type Fault } from "./comman
 import { commands } from "./commands/index.ts";
 import type { Io } from "./io.ts";
 import { jsonText } from "./json-text.ts";
-import { shown, systemFault } from "./logbook/words.ts";
+import { savedFault, shown, systemFault } from "./logbook/words.ts";
 import { codeOf } from "./logbook/world.ts";
+import { type Carried, carriedOf } from "./options/carried.ts";
 import { typedLine } from "./options/quote.ts";
 import { readLine, type Line } from "./options/read-line.ts";
 import { beforeDashes } from "./options/scan.ts";
@@ -20,7 +21,15 @@ export { commands } from "./commands/index.ts";
 export type { Answer, Args, Command, Exit, Fault, Option, Positional } from "./command.ts";
 export type { Io } from "./io.ts";
 
+/** What a thread of `yard` runs; loaded only there. */
+export const yardWorker = async (): Promise<void> => {
+  const { answerJobs } = await import("./yard/worker.ts");
+  answerJobs();
+};
+
 const ourFault = 70;
+/** Of what was typed and is given back: more than anybody types. */
+const longestLine = 10_000;
 
 /** Runs one command line. The functions of `io` are called without their object.
  *  @param typed - the words after the program's name  @param table - the commands there are
@@ -31,26 +40,36 @@ export const run = async (
   table: readonly Command[] = commands,
 ): Promise<number> => {
   const json = beforeDashes(typed).includes("--json");
-  const io = inLetters(given, beforeDashes(typed).includes("--ascii") ? "ascii" : "as told");
+  const carried = carriedOf(typed, table);
+  const letters = inLetters(given, beforeDashes(typed).includes("--ascii") ? "ascii" : "as told");
+  const io =
+    carried === undefined ? letters : carrying(letters, carried, isScreen(typed) ? "screen" : "data");
+  const answering = { io, json, carried };
   try {
-    return await follow(readLine(typed, table), { io, table, json });
+    return await follow(readLine(typed, table), { ...answering, table, typed });
   } catch (error) {
-    if (error instanceof Stop) return stopped(error, io, json);
+    if (error instanceof Stop) return stopped(error, answering);
     const fault = refusal(error, io);
-    if (fault !== undefined) return stopped(new Stop(3, [fault], typedBack(typed)), io, json);
+    if (fault !== undefined) return stopped(new Stop(3, [fault], typedBack(typed)), answering);
     io.err(`this is a fault of sealtrend itself: please report these two lines (${clean(String(error))})\n`);
     io.err(typedBack(typed));
     return ourFault;
   }
 };
 
-interface Around {
+interface Answering {
   readonly io: Io;
-  readonly table: readonly Command[];
   readonly json: boolean;
+  readonly carried: Carried | undefined;
 }
 
-const follow = async (line: Line, { io, table, json }: Around): Promise<number> => {
+interface Around extends Answering {
+  readonly table: readonly Command[];
+  readonly typed: readonly string[];
+}
+
+const follow = async (line: Line, around: Around): Promise<number> => {
+  const { io, table } = around;
   switch (line.kind) {
     case "welcome":
       return said(welcome(table, io.width), io);
@@ -63,7 +82,30 @@ const follow = async (line: Line, { io, table, json }: Around): Promise<number> 
     case "faults":
       throw new Stop(2, line.faults);
     case "run":
-      return answered(await line.command.run(line.args, told(io, line.args)), io, json);
+      return followed(line, around);
+  }
+};
+
+/** Runs a command. Where it stops, what was saved is not told as lost, nor what was typed for a record lost in silence. */
+const followed = async (
+  { command, args }: Extract<Line, { readonly kind: "run" }>,
+  around: Around,
+): Promise<number> => {
+  const { io, typed } = around;
+  const saves: string[] = [];
+  const saved = (what: string): void => {
+    saves.push(what);
+    io.saved?.(what);
+  };
+  try {
+    return answered(await command.run(args, { ...told(io, args), saved }), around);
+  } catch (error) {
+    const fault = refusal(error, io);
+    const stop = fault === undefined ? error : new Stop(3, [fault], typedBack(typed));
+    if (!(stop instanceof Stop)) throw error;
+    if (saves.length > 0) throw new Stop(3, stop.faults.map(savedFault));
+    const isLost = command.enters === true && stop.exit === 3 && stop.after === "";
+    throw isLost ? new Stop(3, stop.faults, notSaved(typed)) : stop;
   }
 };
 
@@ -80,9 +122,28 @@ const inLetters = (io: Io, letters: "ascii" | "as told"): Io => {
     err: (text) => {
       io.err(shows(text));
     },
-    ask: (question, ifLeft = "") => io.ask(shows(question), shows(ifLeft)),
+    ask: (question, ifLeft = "", takes = "typed ahead") => io.ask(shows(question), shows(ifLeft), takes),
   };
 };
+
+/** The world with each command that is printed made to work when it is typed. */
+const carrying = (io: Io, carried: Carried, kind: "screen" | "data"): Io => {
+  const carry = (text: string): string => carried.text(text, io.width);
+  return {
+    ...io,
+    out: (text) => {
+      io.out(kind === "screen" ? carry(text) : text);
+    },
+    err: (text) => {
+      io.err(carry(text));
+    },
+    ask: (question, ifLeft = "", takes = "typed ahead") => io.ask(carry(question), carry(ifLeft), takes),
+  };
+};
+
+/** Whether the answer is for a person: a document has its commands made so before it is text. */
+const isScreen = (typed: readonly string[]): boolean =>
+  !beforeDashes(typed).some((word) => /^(?:--json|(?:--format=)?(?:csv|jsonl))$/.test(word));
 
 /** The world as the common options tell it. */
 const told = (io: Io, args: Args): Io => ({
@@ -96,21 +157,31 @@ const said = (text: string, io: Io): number => {
   return 0;
 };
 
-const answered = ({ exit, text, json: document, aside }: Answer, io: Io, json: boolean): number => {
+const answered = ({ exit, text, json: document, aside }: Answer, answering: Answering): number => {
+  const { io, json } = answering;
   if (!json) io.out(text);
-  else if (document !== undefined) io.out(jsonFor(io, document));
+  else if (document !== undefined) io.out(jsonFor(answering, document));
   if (aside !== undefined) io.err(asideText(aside, io.width));
   return exit;
 };
 
 /** The document; where only ASCII can be shown its other letters are written out, so that no data is lost. */
-const jsonFor = ({ unicode }: Io, document: unknown): string =>
-  unicode ? jsonText(document) : escaped(jsonText(document));
+const jsonFor = ({ io, carried }: Answering, document: unknown): string => {
+  const text = jsonText(carried === undefined ? document : carried.inDocument(document));
+  return io.unicode ? text : escaped(text);
+};
 
-const stopped = ({ exit, faults, after }: Stop, io: Io, json: boolean): number => {
-  if (json) io.out(jsonFor(io, faultDocument(faults)));
+const stopped = ({ exit, faults, after }: Stop, answering: Answering): number => {
+  const { io, json } = answering;
+  if (json) io.out(jsonFor(answering, faultDocument(faults)));
   else io.err(faultText(faults, io.width));
-  if (after !== "") io.err(after);
+  if (after !== "")
+    io.err(
+      after
+        .split("\n")
+        .map((line) => clean(line, longestLine))
+        .join("\n"),
+    );
   return exit;
 };
 
@@ -122,4 +193,6 @@ const refusal = (error: unknown, { cwd }: Io): Fault | undefined => {
   return systemFault(typeof path === "string" ? shown(cwd, path) : "a file", "read or written", code);
 };
 
-const typedBack = (typed: readonly string[]): string => `typed: ${clean(typedLine(typed), 10_000)}\n`;
+const notSaved = (typed: readonly string[]): string => `not saved: ${clean(typedLine(typed), longestLine)}\n`;
+
+const typedBack = (typed: readonly string[]): string => `typed: ${clean(typedLine(typed), longestLine)}\n`;

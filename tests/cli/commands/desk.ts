@@ -11,7 +11,7 @@ import {
   readdirSync,
 } from "node:fs";
 import { tmpdir } from "node:os";
-import { dirname, join } from "node:path";
+import { dirname, isAbsolute, join } from "node:path";
 import { run } from "sealtrend";
 import { onTestFinished } from "vitest";
 import { fakeIo } from "../fake-io.ts";
@@ -51,9 +51,10 @@ export const newDesk = (): Desk => {
   });
   const at = (name: string): string => join(folder, name);
   const home = { HOME: at("home"), XDG_DATA_HOME: at("data"), XDG_STATE_HOME: at("state") };
-  const type: Desk["type"] = async (line, { answers, env = {}, width = 80, input = "" } = {}) => {
+  const type: Desk["type"] = async (typed, { answers, env = {}, width = 80, input = "" } = {}) => {
     const asked = answers === undefined ? {} : { answers, interactive: true, terminal: true };
-    const io = fakeIo({ cwd: folder, env: { ...home, ...env }, width, input, ...asked });
+    const { line, far } = farAway(typed);
+    const io = fakeIo({ cwd: folder, env: { ...home, ...env, ...far }, width, input, ...asked });
     const exit = await run(line, io);
     return { exit, out: io.stdout(), err: io.stderr(), asked: io.asked() };
   };
@@ -69,6 +70,16 @@ export const newDesk = (): Desk => {
     has: (name) => existsSync(at(name)),
     names: (name = ".") => readdirSync(at(name)).sort(),
   };
+};
+
+/** A logbook by its whole path is told by the environment: what is printed would repeat a path that nobody types. */
+const farAway = (
+  typed: readonly string[],
+): { readonly line: readonly string[]; readonly far: Record<string, string> } => {
+  const at = typed.indexOf("--logbook");
+  const path = at < 0 ? "" : (typed[at + 1] ?? "");
+  if (!isAbsolute(path)) return { line: typed, far: {} };
+  return { line: typed.filter((_, i) => i !== at && i !== at + 1), far: { SEALTREND_LOGBOOK: path } };
 };
 
 /** A logbook with one engine, four cylinders and spark. */

@@ -7,7 +7,7 @@ import {
   lengthUnits,
   limitQuantitiesOf,
   partNames,
-} from "@sealtrend/core";
+} from "@sealtrend/core/parts";
 
 type Schema = Readonly<Record<string, unknown>>;
 

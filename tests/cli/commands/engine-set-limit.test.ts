@@ -167,7 +167,7 @@ test.each([
   ["bore.diameter.wear", "up to 4.005in (4.006in)", '"up to 4.005in"'],
   ["bore.diameter.wear", "up to 4.005in, 101.727mm", '"up to 4.005in (101.727mm)"'],
   ["bore.diameter.wear", "4.005in (101.727mm), p. 4", '"up to 4.005in (101.727mm), p. 4"'],
-  ["bore.taper.wear", "0.008", '"up to 0.008in" if inches, "up to 0.008mm" if millimetres: which unit?'],
+  ["bore.taper.wear", "0.008", '"up to 0.008mm"'],
   ["bore.taper.wear", "up to 8mm", '"up to 0.008mm"'],
   ["bore.taper.wear", "up to 0.25in", '"up to 0.25mm"'],
   ["bore.taper.wear", "up to -0.1mm", '"up to 0.1mm"'],

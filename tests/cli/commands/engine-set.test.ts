@@ -84,7 +84,7 @@ test.each([
   [
     ["pump", "limits.offered.bore", "0.25"],
     'limits.offered.bore "0.25"',
-    "sealtrend engine set pump limits.offered.bore 0.25mm, or 0.25in: which unit?",
+    "sealtrend engine set pump limits.offered.bore 0.25mm",
   ],
   [["pump", "zzz", "1"], 'an engine has no field "zzz"', "sealtrend engine show pump"],
   [["pump", "geometry.bore", "86"], 'geometry.bore "86"', "sealtrend engine set pump geometry.bore 86mm"],

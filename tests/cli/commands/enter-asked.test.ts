@@ -16,8 +16,8 @@ test("on a terminal everything is asked in turn, and the spread shows as it grow
     "unit (psi, kPa, bar, MPa, kgf/cm2): ",
     "cylinder 1: ",
   ]);
-  expect(out).toContain("  1:150 2:148   lowest/highest 0.99\n");
-  expect(out).toContain("  1:150 2:148 3:152 4:131?   lowest/highest 0.86\n");
+  expect(out).toContain("  1:150 2:148 psi   lowest/highest 0.99\n");
+  expect(out).toContain("  1:150 2:148 3:152 4:131? psi   lowest/highest 0.86\n");
   expect(rowsOf(desk)).toMatchObject([
     {
       gauge: "red",
@@ -72,7 +72,7 @@ test("b goes back one, as often as wanted, and no further than the first questio
     ["enter", "pump", "--gauge", "red", "--unit", "psi"],
     answers("b", "105", "b", "150", "148", "152", "149", "cold", "b", "warm", "", "", "", "", ""),
   );
-  expect(asked.slice(0, 4)).toEqual(["cylinder 1: ", "cylinder 1: ", "cylinder 2: ", "cylinder 1: "]);
+  expect(asked.slice(0, 4)).toEqual(["cylinder 1: ", "cylinder 1: ", "cylinder 2: ", "cylinder 1 [105]: "]);
   expect(rowsOf(desk)).toMatchObject([{ c1: "150", c2: "148", engine_temp: "warm" }]);
 });
 
@@ -112,14 +112,37 @@ test.each([1, 28])("an engine of %i cylinders is asked through", async (count) =
   for (const line of shown.out.split("\n")) expect(line.length).toBeLessThanOrEqual(80);
 });
 
-test("answers that together make a fault are given back, not lost", async () => {
+test("a reading that no gauge shows is refused where it is typed", async () => {
   const desk = await deskWithPump();
-  const { exit, err } = await desk.type(
+  const { exit, asked } = await desk.type(
     ["enter", "pump", "--gauge", "red", "--unit", "psi"],
-    answers("150", "148", "99999", "149", "", "", "", "", "", ""),
+    answers("150", "148", "99999", "149", "151", "", "", "", "", "", ""),
   );
-  expect(exit).toBe(2);
-  expect(err).toContain('not saved: --dry "150 148 99999 149"');
+  expect(exit).toBe(0);
+  expect(asked.slice(2, 5)).toEqual(["cylinder 3: ", "cylinder 3: ", "cylinder 4: "]);
+  expect(rowsOf(desk)).toMatchObject([{ c3: "149", c4: "151" }]);
+});
+
+test("a reading past the end of the dial is refused with the way to write a pegged needle", async () => {
+  const desk = await deskWithPump();
+  await desk.type([
+    "gauge",
+    "add",
+    "red",
+    "--kind",
+    "compression",
+    "--unit",
+    "psi",
+    "--full-scale",
+    "160psi",
+  ]);
+  const { out } = await desk.type(
+    ["enter", "pump", "--gauge", "red"],
+    answers("150", "170", ">160", "152", "149", "", "", "", "", "", ""),
+  );
+  expect(out).toContain("more than the gauge can show");
+  expect(out.replace(/\s+/g, " ")).toContain("write >160 if the needle was pegged");
+  expect(rowsOf(desk)).toMatchObject([{ c2: ">160" }]);
 });
 
 test("--no-input never asks, on a terminal either", async () => {

@@ -22,16 +22,20 @@ test("where nobody can be asked it is saved as typed, and the command that mends
 });
 
 test.each([
-  ["", "1310"],
-  ["y", "131"],
-  ["134", "134"],
-])("on a terminal it is asked before it is saved: the answer %j leaves %s", async (answer, stored) => {
+  [["1310"], "1310"],
+  [["131"], "131"],
+  [["y"], "131"],
+  [["134"], "134"],
+  // Enter alone is no answer: it is asked again
+  [["", "131"], "131"],
+])("on a terminal it is asked before it is saved: the answers %j leave %s", async (given, stored) => {
   const desk = await deskWithPump();
-  const { exit, err, asked } = await desk.type(["enter", "pump", ...slipped], answers(answer));
+  const { exit, err, asked } = await desk.type(["enter", "pump", ...slipped], answers(...given));
   expect([exit, err]).toEqual([0, ""]);
-  expect(asked).toEqual([
-    "cylinder 2, 1310: did you mean 131? (Enter = as typed, y = yes, or the reading): ",
-  ]);
+  expect(asked[0]?.replace(/\s+/g, " ")).toBe(
+    "cylinder 2, 1310: about ten times the others; did you mean 131? Type 131, or 1310 again: ",
+  );
+  expect(asked).toHaveLength(given.length);
   expect(rowsOf(desk)).toMatchObject([{ c2: stored }]);
 });
 
@@ -57,5 +61,26 @@ test("a row that stands as a whole ten times over the last one is questioned by 
   const desk = await deskWithPump();
   await enter(desk, "--dry", "131 130 133 132", "--unit", "psi");
   const { err } = await enter(desk, "--dry", "1310 1300 1330 1320", "--unit", "psi");
-  expect(err).toMatch(/^all readings of dry are about ten times the last ones: is psi right\?/);
+  expect(err).toMatch(/^all readings of dry are about 10 times the last ones: is psi right\?/);
+});
+
+test("swapped digits are told with the reading that was meant, a low reading is not", async () => {
+  const desk = await deskWithPump();
+  const { err } = await enter(desk, "--dry", "131 311 133 103", "--unit", "psi");
+  expect(err).toContain("cylinder 2, dry 311: far above the others; did you mean 131?");
+  expect(err).not.toContain("cylinder 4");
+});
+
+test("a row in a unit in which no engine cranks is questioned, with the unit it would be usual in", async () => {
+  const desk = await deskWithPump();
+  const { err } = await enter(desk, "--dry", "131 130 133 132", "--unit", "kPa");
+  expect(err.replace(/\s+/g, " ")).toContain("less than any engine starts with: is kPa right?");
+  expect(err.replace(/\s+/g, " ")).toContain("--unit psi --because mistyped");
+  const other = await deskWithPump();
+  const asked = await other.type(
+    ["enter", "pump", "--dry", "131 130 133 132", "--unit", "bar"],
+    answers("psi"),
+  );
+  expect(asked.asked[0]?.replace(/\s+/g, " ")).toContain("is bar right, or is it psi?");
+  expect(rowsOf(other)[0]).toMatchObject({ unit: "psi" });
 });

@@ -2,33 +2,21 @@
 
 import { commands } from "sealtrend";
 import { expect, test } from "vitest";
+import { wordsTyped } from "../words-typed.ts";
 import { newDesk } from "./desk.ts";
+import { readOnDemo } from "./examples-read.ts";
 import { deskWithSix, rods } from "./teardown-desk.ts";
-
-const reading = [
-  "show",
-  "history",
-  "decide",
-  "page",
-  "how",
-  "expect",
-  "engine list",
-  "engine show",
-  "gauge list",
-  "proofread",
-  "rules",
-];
 
 test("every example that only reads answers on the demo", async () => {
   const desk = newDesk();
   await desk.type(["demo"]);
   const lines = commands
-    .filter(({ name }) => reading.includes(name))
+    .filter(({ name }) => readOnDemo.includes(name))
     .flatMap(({ examples }) => examples)
     .filter((line) => !line.includes("my-"));
-  expect(lines.length).toBeGreaterThanOrEqual(reading.length);
+  expect(lines.length).toBeGreaterThanOrEqual(readOnDemo.length);
   for (const line of lines) {
-    const { exit, err } = await desk.type(line.split(" ").slice(1));
+    const { exit, err } = await desk.type(wordsTyped(line));
     expect([
       line,
       exit,
@@ -45,7 +33,7 @@ test("the examples of teardown answer in their order, given the lines they want"
   expect(lines).toHaveLength(3);
   for (const line of lines) {
     const isAsked = !/--from|--no-input/.test(line);
-    const { exit, out, err } = await desk.type(line.split(" ").slice(1), isAsked ? { answers } : {});
+    const { exit, out, err } = await desk.type(wordsTyped(line), isAsked ? { answers } : {});
     expect([line, exit, err.includes("error")]).toEqual([line, 0, false]);
     expect(out).toContain(line.includes("--from") ? "saved  tractor teardown 1" : "Pin 6 is outside");
   }
@@ -56,7 +44,7 @@ test("under --ascii nothing leaves the program but ASCII, on either stream, and 
   await desk.type(["demo"]);
   const plain = /^[\x20-\x7e\n]*$/;
   for (const words of [
-    ...reading.map((name) => name.split(" ")),
+    ...readOnDemo.map((name) => name.split(" ")),
     ["show", "tractor"],
     ["history", "tractor", "--cylinder", "3"],
     ["how", "wet", "tractor"],

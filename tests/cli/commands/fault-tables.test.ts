@@ -1,7 +1,7 @@
 // Tables of causes of the user's own: the sheets of a folder in place of the shipped ones. Contract: data/faults/README.md.
 
 import { readFileSync } from "node:fs";
-import { faultSheets, shippedFaults } from "@sealtrend/core";
+import { faultSheets, shippedFaults } from "@sealtrend/core/parts";
 import { expect, test } from "vitest";
 import { Stop } from "../../../packages/cli/src/command.ts";
 import { readFaultTables } from "../../../packages/cli/src/commands/fault-tables.ts";

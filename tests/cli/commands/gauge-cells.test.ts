@@ -1,6 +1,6 @@
 // Whatever stands in a cell of gauges.csv, a command answers or names the cell: none fails inside.
 
-import { gaugeColumns } from "@sealtrend/core";
+import { gaugeColumns } from "@sealtrend/core/parts";
 import { expect, test } from "vitest";
 import { deskWithPump } from "./desk.ts";
 

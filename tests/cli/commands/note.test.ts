@@ -1,6 +1,6 @@
 // note: evidence of every kind, its unit attached or apart, and every way to be refused. Kinds, words and units: design, section 3.
 
-import { noteKinds } from "@sealtrend/core";
+import { noteKinds } from "@sealtrend/core/parts";
 import { expect, test } from "vitest";
 import { misfits, schemaOf } from "./fits-schema.ts";
 import { boat, boatJson, mendPlace, notesHeader } from "./mend-place.ts";

@@ -110,7 +110,7 @@ test.each([
   ["a day to come", ["--date", "2027-01-01"], "lies ahead"],
   ["a number that is none", ["--teardown", "x"], "--teardown 1"],
   ["a number far ahead", ["--teardown", "5"], "none is recorded yet"],
-  ["both numbers", ["--teardown", "1", "--new-teardown"], "leave one out"],
+  ["both numbers", ["--teardown", "1", "--new-teardown"], "leave --new-teardown out"],
   ["an unknown state", ["--state", "dirty"], "as found"],
 ])("%s is refused, and nothing is written", async (_, words, said) => {
   const desk = await deskWithSix();

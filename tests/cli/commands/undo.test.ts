@@ -32,7 +32,7 @@ test.each([
   expect(place.picture()).not.toEqual(before);
   const { exit, out } = await place.run(["undo"]);
   expect(exit).toBe(0);
-  expect(out).toMatch(/^taken back, of 2026-11-25 10:00: sealtrend \w+ boat [^]*\([^)]*file[^)]*\)\n$/);
+  expect(out).toMatch(/^taken back, of 2026-11-25 10:00:\s+sealtrend \w+ boat [^]*\([^)]*file[^)]*\)\n$/);
   expect(out).toContain(`sealtrend ${name} boat`);
   expect(place.picture()).toEqual(before);
 });

@@ -3,25 +3,18 @@
 import { commands, run, type Command } from "sealtrend";
 import { expect, test } from "vitest";
 import { fakeIo } from "../fake-io.ts";
+import { wordsTyped } from "../words-typed.ts";
 
 const idle: readonly Command[] = commands.map((command) => ({
   ...command,
   run: () => Promise.resolve({ exit: 0, text: `${command.name}\n`, json: {} }),
 }));
 
-/** The words of a line as a shell would hand them over; what comes after `|`, `<` or `>` is not ours. */
-const wordsOf = (line: string): readonly string[] =>
-  [
-    ...((line.split("sealtrend ")[1] ?? "").split(/ [|<>] /)[0] ?? "").matchAll(
-      /"([^"]*)"|[^\s"]+(?:"[^"]*")?/g,
-    ),
-  ].map(([whole, quoted]) => quoted ?? whole.replaceAll('"', ""));
-
 const examples = idle.flatMap(({ name, examples: lines }) => lines.map((line) => [line, name] as const));
 
 test.each(examples)("the example `%s` can be typed", async (line, name) => {
   const io = fakeIo();
-  expect([await run(wordsOf(line), io, idle), io.stderr()]).toEqual([0, ""]);
+  expect([await run(wordsTyped(line), io, idle), io.stderr()]).toEqual([0, ""]);
   expect(io.stdout()).toBe(`${name}\n`);
 });
 

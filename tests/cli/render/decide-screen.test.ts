@@ -6,7 +6,7 @@ import {
   type EvidenceId,
   decide,
   ladder,
-} from "@sealtrend/core";
+} from "@sealtrend/core/parts";
 import fc from "fast-check";
 import { expect, test } from "vitest";
 import { decideScreen } from "../../../packages/cli/src/render/decide/decide.ts";

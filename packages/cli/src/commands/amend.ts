@@ -1,6 +1,6 @@
 // amend: mends one entry of tests.csv with a reason, which is kept in amendments.csv.
 
-import { type EngineRecord, amendmentColumns, assessTest, readEngineRecord } from "@sealtrend/core";
+import { type EngineRecord, amendmentColumns, assessTest, readEngineRecord } from "@sealtrend/core/parts";
 import { type Answer, type Args, type Command, Stop } from "../command.ts";
 import { amendDocument } from "../documents/amend-document.ts";
 import type { Io } from "../io.ts";
@@ -12,6 +12,7 @@ import { type Written, write } from "../logbook/write.ts";
 import { amendLines } from "../render/amend.ts";
 import { saidOnce } from "../render/aside.ts";
 import { faultText } from "../render/faults.ts";
+import { exampleDry } from "./example-readings.ts";
 import { amendOptions } from "./amend-steps/amend-options.ts";
 import { type AmendPlan, amendPlan, traceRows } from "./amend-steps/amend-plan.ts";
 import { typedDay } from "./typed/typed-day.ts";
@@ -24,10 +25,11 @@ export const amend: Command = {
   name: "amend",
   summary: "mend one entry, with a reason that is kept",
   examples: [
-    'sealtrend amend boat --test latest --what dry --cylinder 4 --to 141 --because "paper says 141"',
+    'sealtrend amend tractor --test latest --what dry --take 1 --cylinder 4 --to 129 --because "paper says 129"',
     'sealtrend amend boat --test 2025-05-10a --altitude 350m --because "was left out"',
     'sealtrend amend boat --test latest --set-aside "wrong adapter"',
   ],
+  enters: true,
   positionals: [{ name: "ENGINE", help: "the engine; may be left out where there is only one", need: "may" }],
   options: amendOptions,
   run: async (args, io) => {
@@ -39,7 +41,12 @@ export const amend: Command = {
     const scene = { args, logbook, engine, file: at("tests.csv") };
     if (readFileIfThere(world, `${root}/${id}/tests.csv`) === undefined)
       throw new Stop(1, [
-        usageFault("test-none", `${id} has no test yet`, "at least one test", `sealtrend enter ${id}`),
+        usageFault(
+          "test-none",
+          `${id} has no test yet`,
+          "at least one test",
+          `sealtrend enter ${id} ${exampleDry(engine)}`,
+        ),
       ]);
     const command = typedWords(args, "amend", id, amendOptions);
     const made: { plan?: AmendPlan } = {};
@@ -76,7 +83,7 @@ const reason = (args: Args, id: string): string => {
       "amend-nothing",
       "nothing to amend",
       "a cell (--cylinder and --to) or a fact of the test (--date, --altitude …)",
-      amend.examples[0]?.replace("boat", id) ?? "",
+      amend.examples[0]?.replace(/^(sealtrend amend) \S+/, `$1 ${id}`) ?? "",
     );
   checkTexts(args, ["because", "by", "note", "set-aside", "gauge"]);
   const because = args.text("because");

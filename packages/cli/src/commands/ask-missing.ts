@@ -5,7 +5,7 @@ import type { Io } from "../io.ts";
 import { usageFault } from "./usage.ts";
 
 export interface Needed {
-  readonly option: string;
+  readonly option: "cylinders" | "ignition" | "kind" | "meter" | "note" | "value" | "what";
   readonly question: string;
   /** What is missing, as a fault says it, and the line to type. */
   readonly found: string;
@@ -18,7 +18,9 @@ export const askMissing = async (args: Args, io: Io, needed: readonly Needed[]):
   if (open.length > 0 && !io.interactive)
     throw new Stop(
       2,
-      open.map(({ option, found, mend }) => usageFault(`${option}-missing`, found, `--${option}`, mend)),
+      open.map(({ option, found, mend }) =>
+        usageFault(`${option}-missing` as const, found, `--${option}`, mend),
+      ),
     );
   const answers = new Map<string, string>();
   for (const { option, question } of open) answers.set(option, await askLine(io, question));

@@ -1,6 +1,6 @@
 // tests.csv when the cylinders of an engine change: it needs a column for each of them.
 
-import { cylinderColumn, engineHeaders, parseTable } from "@sealtrend/core";
+import { cylinderColumn, engineHeaders, parseTable } from "@sealtrend/core/parts";
 import { withColumns } from "../logbook/add-columns.ts";
 
 /** Whether any row is recorded: then no cylinder may lose its name. */

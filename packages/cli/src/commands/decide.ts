@@ -4,9 +4,11 @@ import {
   type DecisionAssessment,
   type DecisionChoices,
   type EngineRecord,
+  type Deciding,
   assessDecision,
+  gatherForDecision,
   openings,
-} from "@sealtrend/core";
+} from "@sealtrend/core/parts";
 import type { Args, Command } from "../command.ts";
 import { decideDocument } from "../documents/decide-document.ts";
 import { decideScreen } from "../render/decide/decide.ts";
@@ -42,8 +44,9 @@ export const decide: Command = {
       ...typedAge(args, io.today),
       ...own.options,
     };
-    const assessment = assessDecision(record, choices);
-    const forGood = keptForGood(record, choices, assessment);
+    const deciding = gatherForDecision(record, choices);
+    const assessment = assessDecision(record, choices, deciding);
+    const forGood = keptForGood(deciding, choices, assessment);
     const read = assessment.test === undefined ? undefined : unitRead(assessment.test);
     const unit = pressureUnit(args.text("units"), logbook.facts, read);
     const kept = forGood === undefined ? {} : { forGood };
@@ -78,11 +81,13 @@ const choicesOf = (
 
 /** The same engine kept for good, where it is open and its age is known: a question of its own. */
 const keptForGood = (
-  record: EngineRecord,
+  deciding: Deciding,
   choices: DecisionChoices,
   { horizon, done }: DecisionAssessment,
 ): DecisionAssessment | undefined => {
+  const { record } = deciding;
   const age = choices.renewed ?? record.engine.renewed;
   const asked = horizon.kind === "years" && done.length > 0 && age !== undefined;
-  return asked ? assessDecision(record, { ...choices, ownership: { kind: "for-good" } }) : undefined;
+  if (!asked) return undefined;
+  return assessDecision(record, { ...choices, ownership: { kind: "for-good" } }, deciding);
 };

@@ -1,6 +1,6 @@
 // demo: lays out the demo logbook and shows the main job on it.
 
-import { resolve } from "node:path";
+import { join, resolve } from "node:path";
 import { type TestAssessment, assessTest } from "@sealtrend/core";
 import { type Command, Stop } from "../command.ts";
 import { demoDocument } from "../documents/demo-document.ts";
@@ -9,9 +9,11 @@ import { demoFiles } from "../logbook/demo-files.ts";
 import { findLogbook } from "../logbook/find-logbook.ts";
 import { isThere } from "../logbook/inside.ts";
 import { openLogbook, readRecord } from "../logbook/open-logbook.ts";
+import { settle } from "../logbook/settle.ts";
 import { shown } from "../logbook/words.ts";
 import { type World, nodeWorld } from "../logbook/world.ts";
 import { write } from "../logbook/write.ts";
+import { isLitter } from "../logbook/write-bytes.ts";
 import { typedLine } from "../options/quote.ts";
 import { type FlaggedSince, demoScreen } from "../render/demo.ts";
 import { pressureUnit, unitRead } from "../render/units.ts";
@@ -56,10 +58,11 @@ export const demo: Command = {
 /** Never over anything: a demo that is there is left as it stands. @throws Stop 2 where something else is there */
 const layOut = async (world: World, folder: string): Promise<"new" | "there"> => {
   const file = shown(world.cwd, folder);
+  if (isFolder(world, folder)) await settle(world, folder, "write"); // one that was killed half way
   const names = namesIn(world, folder);
-  if (names.length > 0) {
-    if (names.includes("logbook.json") && (await openLogbook(world, "read", folder)).facts.demo)
-      return "there";
+  const isAtWork = names.some((name) => name.endsWith(".pending"));
+  if (names.length > 0 && !isAtWork) {
+    if (await isDemo(world, folder)) return "there";
     throw usage(
       "demo-place-taken",
       `something else is in ${file}`,
@@ -68,14 +71,29 @@ const layOut = async (world: World, folder: string): Promise<"new" | "there"> =>
     );
   }
   const changes = demoFiles(world).map(({ path, text }) => ({ kind: "create", path, text }) as const);
-  await write(world, { root: folder, command: typedLine(["demo", file]), changes });
+  try {
+    await write(world, { root: folder, command: typedLine(["demo", file]), changes });
+  } catch (error) {
+    // Another one laid it out meanwhile: the write waited for it.
+    const isTaken = error instanceof Stop && error.faults.every(({ code }) => code === "file-exists");
+    if (isTaken && (await isDemo(world, folder))) return "there";
+    throw error;
+  }
   return "new";
 };
 
-/** What is in a folder that may be missing; a file counts as something in it. */
+const isFolder = (world: World, path: string): boolean =>
+  isThere(world, path) && world.fs.statSync(path).isDirectory();
+
+const isDemo = async (world: World, folder: string): Promise<boolean> =>
+  isFolder(world, folder) &&
+  isThere(world, join(folder, "logbook.json")) &&
+  (await openLogbook(world, "read", folder)).facts.demo;
+
+/** What is in a folder that may be missing, but for what is swept; a file counts as something in it. */
 const namesIn = (world: World, folder: string): readonly string[] => {
-  if (!isThere(world, folder)) return [];
-  return world.fs.statSync(folder).isDirectory() ? world.fs.readdirSync(folder) : [folder];
+  if (!isFolder(world, folder)) return isThere(world, folder) ? [folder] : [];
+  return world.fs.readdirSync(folder).filter((name) => !isLitter(name) && !name.endsWith(".lock"));
 };
 
 /** The tractor; in a demo without it the engine that lags most. */

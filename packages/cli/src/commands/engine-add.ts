@@ -1,7 +1,7 @@
 // engine add: a new engine, from options, from a file, or asked.
 
 import { resolve } from "node:path";
-import { type JsonObject, readEngine } from "@sealtrend/core";
+import { type JsonObject, readEngine } from "@sealtrend/core/parts";
 import { type Args, type Command, Stop } from "../command.ts";
 import { enginesDocument } from "../documents/engines-document.ts";
 import { missingFields } from "../documents/missing-fields.ts";

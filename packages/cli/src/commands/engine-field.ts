@@ -7,14 +7,17 @@ import {
   engineFields,
   expectation,
   limitExample,
+  limitMeant,
   limitPath,
   limitPathMeant,
   limitPlace,
   nearest,
   offeredMeant,
   offeredPartAt,
+  readTypedLimit,
+  readTypedSizes,
   typedExample,
-} from "@sealtrend/core";
+} from "@sealtrend/core/parts";
 import { type Args, Stop } from "../command.ts";
 import { engineOverview } from "../logbook/engine-overview.ts";
 import { type Logbook, pickEngine } from "../logbook/open-logbook.ts";
@@ -95,7 +98,7 @@ const unknownField = (id: string, path: string, typed: string | undefined): Stop
       "field-unknown",
       `an engine has no field "${path}"`,
       `a field such as ${sizes}`,
-      typedLine(["engine", "set", id, sizes, typed ?? sizesExample]),
+      typedLine(["engine", "set", id, sizes, sizesMeant(typed)]),
     );
   const limit = path.startsWith("limits.") && !isKnown(path, paths) ? limitPathMeant(path) : undefined;
   if (limit !== undefined)
@@ -103,7 +106,7 @@ const unknownField = (id: string, path: string, typed: string | undefined): Stop
       "field-unknown",
       `an engine has no limit "${path}"`,
       limit.expected,
-      typedLine(["engine", "set", id, limitPath(limit.meant), typed ?? limitExample(limit.meant, "mm")]),
+      typedLine(["engine", "set", id, limitPath(limit.meant), limitValue(limit.meant, typed)]),
     );
   const whole = paths.find((known) => isSetWhole(known) && path.startsWith(`${known}.`));
   if (whole !== undefined)
@@ -129,8 +132,20 @@ const unknownField = (id: string, path: string, typed: string | undefined): Stop
     near === undefined ? `one of: ${paths.join(", ")}` : `a field such as ${near}`,
     near === undefined
       ? `sealtrend engine show ${id}`
-      : typedLine(["engine", "set", id, near, typed ?? exampleOf(near)]),
+      : typedLine(["engine", "set", id, near, fitting(near, typed) ?? exampleOf(near)]),
   );
+};
+
+const sizesMeant = (typed = ""): string => (readTypedSizes(typed) === undefined ? sizesExample : typed);
+
+const limitValue = (meant: LimitPlace, typed = ""): string =>
+  readTypedLimit(typed) === undefined ? (limitMeant(typed, meant)[0] ?? limitExample(meant, "mm")) : typed;
+
+/** The value that was typed, where it fits the field that was meant. */
+const fitting = (path: string, typed: string | undefined): string | undefined => {
+  const field = engineFields[path];
+  if (field === undefined || typed === undefined) return undefined;
+  return path === "cylinders" || valueTyped(path, field, typed) !== undefined ? typed : undefined;
 };
 
 /** `limits.compression` is no slip of `limits.crank`. */

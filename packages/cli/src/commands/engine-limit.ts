@@ -8,7 +8,7 @@ import {
   limitSlip,
   limitTyped,
   readTypedLimit,
-} from "@sealtrend/core";
+} from "@sealtrend/core/parts";
 import { withLimit, withoutLimit } from "../logbook/edit-limit.ts";
 import { typedLine } from "../options/quote.ts";
 import { usage } from "./usage.ts";
@@ -38,9 +38,9 @@ const expected = "a range such as 0.03 to 0.07mm, up to 0.10mm or from 0.8mm; th
 
 const unread = ({ id, path, typed, limit }: Wanted) => {
   const [meant = limitExample(limit, "mm"), second] = limitMeant(typed, limit);
-  const which = second === undefined ? "" : ` if inches, "${second}" if millimetres: which unit?`;
-  const line = typedLine(["engine", "set", id, path, meant]);
-  return usage("field-bad", `${path} "${typed}"`, expected, line + which);
+  const line = typedLine(["engine", "set", id, path, second ?? meant]);
+  const which = second === undefined ? "" : `"${meant}" if inches; if millimetres: `;
+  return usage("field-bad", `${path} "${typed}"`, expected, which + line);
 };
 
 /** @throws Stop 2 for ends the wrong way round, far too large, or against the wear, with what may have been meant */

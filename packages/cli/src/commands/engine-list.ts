@@ -3,7 +3,7 @@
 import type { Command } from "../command.ts";
 import { enginesDocument } from "../documents/engines-document.ts";
 import { missingFields } from "../documents/missing-fields.ts";
-import { refusedFolders } from "../logbook/engine-id.ts";
+import { bareFolders, refusedFolders } from "../logbook/engine-id.ts";
 import { engineOverview } from "../logbook/engine-overview.ts";
 import { openLogbook } from "../logbook/open-logbook.ts";
 import { asSaid, shown } from "../logbook/words.ts";
@@ -30,11 +30,13 @@ export const engineList: Command = {
             io.width,
           )
         : engineLines(engines, io.width);
-    const refused = refusedFolders(logbook.world, logbook.root).map(({ fault }) => asSaid(fault));
+    const { world, root } = logbook;
+    const refused = refusedFolders(world, root).map(({ fault }) => asSaid(fault));
+    const bare = bareFolders(world, root).map(({ fault }) => asSaid(fault));
     const more = faulty.map(
       ({ id, faults }) => `${id}: ${faultCount(faults.length)} in its files; see each: sealtrend proofread`,
     );
-    const aside = saidOnce([...logbook.asides, ...refused, ...more]);
+    const aside = saidOnce([...logbook.asides, ...refused, ...bare, ...more]);
     const json = enginesDocument(
       logbook.root,
       engines.map((overview) => ({
@@ -43,7 +45,7 @@ export const engineList: Command = {
       })),
     );
     return {
-      exit: faulty.length > 0 ? 1 : 0,
+      exit: faulty.length + bare.length > 0 ? 1 : 0,
       text: `${lines.join("\n")}\n`,
       json,
       ...(aside === "" ? {} : { aside }),

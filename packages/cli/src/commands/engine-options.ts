@@ -10,7 +10,7 @@ import {
   fromSi,
   readQuantity,
   unitNamed,
-} from "@sealtrend/core";
+} from "@sealtrend/core/parts";
 import type { Args, Fault, Option } from "../command.ts";
 import { cylinderLabels } from "./new-engine.ts";
 import { usageFault } from "./usage.ts";

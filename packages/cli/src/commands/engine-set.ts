@@ -1,7 +1,7 @@
 // engine set: one field of engine.json, every other byte as it was.
 
 import { join } from "node:path";
-import { type Engine, type Problem, parseTable, readEngine, readTypedSizes } from "@sealtrend/core";
+import { type Engine, type Problem, parseTable, readEngine, readTypedSizes } from "@sealtrend/core/parts";
 import { type Command, type Fault, Stop } from "../command.ts";
 import { enginesDocument } from "../documents/engines-document.ts";
 import { missingFields } from "../documents/missing-fields.ts";
@@ -13,7 +13,7 @@ import { readFile, readFileIfThere } from "../logbook/read-file.ts";
 import { shown } from "../logbook/words.ts";
 import { nodeWorld } from "../logbook/world.ts";
 import { type Change, write } from "../logbook/write.ts";
-import { typedLine } from "../options/quote.ts";
+import { quoted, typedLine } from "../options/quote.ts";
 import { saidOnce } from "../render/aside.ts";
 import { offeredTexts } from "../render/engine-limits.ts";
 import { faultText } from "../render/faults.ts";
@@ -115,8 +115,8 @@ const sizesJson = (id: string, path: string, typed: string): TypedJson => {
     return new TypedJson(`{ "unit": "${read.unit}", "sizes": [${read.sizes.join(", ")}] }`);
   const isBare = readTypedSizes(`${typed}mm`) !== undefined;
   const line = typedLine(["engine", "set", id, path, isBare ? `${typed}mm` : sizesExample]);
-  const which = isBare ? `, or ${typed}in: which unit?` : "";
-  throw usage("field-bad", `${path} "${typed}"`, sizesExpected, line + which);
+  const which = isBare ? `${quoted(`${typed}in`)} if inches; if millimetres: ` : "";
+  throw usage("field-bad", `${path} "${typed}"`, sizesExpected, which + line);
 };
 
 interface Told {
@@ -209,7 +209,7 @@ const columnChanges = (logbook: Logbook, id: string, before: unknown, value: unk
         "cylinders-in-use",
         `${id} has readings under cylinder ${lost.join(", ")}, which the new labels leave out: they would belong to nobody`,
         `the labels ${old.join(" ")}, and more if there are more`,
-        "for another engine: sealtrend engine add",
+        `for another engine: ${typedLine(["engine", "add", `${id}-2`, "--cylinders", labels.join(" "), "--ignition", "spark"])}`,
       );
     const after = withCylinderColumns(text, old, labels);
     if (after === undefined)

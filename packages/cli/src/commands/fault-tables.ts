@@ -2,7 +2,7 @@
 
 import { dirname, join, resolve } from "node:path";
 import { fileURLToPath } from "node:url";
-import { type Faults, type Problem, faultSheets, readFaults } from "@sealtrend/core";
+import { type Faults, type Problem, faultSheets, readFaults } from "@sealtrend/core/parts";
 import { type Fault, Stop } from "../command.ts";
 import { isThere } from "../logbook/inside.ts";
 import { readFile } from "../logbook/read-file.ts";

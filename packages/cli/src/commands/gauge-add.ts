@@ -1,7 +1,7 @@
 // gauge add: a row of gauges.csv.
 
 import { join } from "node:path";
-import { type Problem, gaugeHeader, nearest, newLogbookText, readGauges } from "@sealtrend/core";
+import { type Problem, gaugeHeader, nearest, newLogbookText, readGauges } from "@sealtrend/core/parts";
 import { type Args, type Command, Stop } from "../command.ts";
 import { gaugesDocument } from "../documents/gauges-document.ts";
 import type { Io } from "../io.ts";
@@ -29,6 +29,7 @@ export const gaugeAdd: Command = {
     "sealtrend gauge add red --kind compression --unit psi --full-scale 300psi --class 2.5",
     "sealtrend gauge add tester --kind leak-down --full-scale 100psi --regulated 80psi --restrictor 0.040in",
   ],
+  enters: true,
   positionals: [{ name: "NAME", help: "what you call it, as in --gauge red", need: "must" }],
   options: gaugeOptions,
   run: async (typed, io) => {

@@ -7,7 +7,7 @@ import {
   pressureCorrection,
   readQuantity,
   writeQuantity,
-} from "@sealtrend/core";
+} from "@sealtrend/core/parts";
 import { type Answer, type Args, type Command, type Option } from "../command.ts";
 import { gaugesDocument } from "../documents/gauges-document.ts";
 import { holesDocument } from "../documents/calibration-document.ts";
@@ -50,6 +50,7 @@ export const gaugeCalibrate: Command = {
     'sealtrend gauge calibrate cheapo --hole "0.8mm:74psi 1.0mm:66psi 1.25mm:52psi"',
     'sealtrend gauge calibrate red --engine pump --slow 180rpm --slow-reads "171 172 172" --fast 260rpm --fast-reads "190 191 190" --unit psi',
   ],
+  enters: true,
   positionals: [{ name: "NAME", help: "the gauge or tester, as gauge list names it", need: "must" }],
   options,
   run: async (args, io) => {
@@ -78,13 +79,13 @@ const wayOf = (args: Args): "holes" | "speeds" => {
 
 const knownHoles = async (args: Args, io: Io, logbook: Logbook): Promise<Answer> => {
   const { world, root } = logbook;
-  const gauge = gaugeNamed(logbook, args.positionals[0] ?? "");
+  const gauge = gaugeNamed(logbook, args.positionals[0] ?? "", "leak-down");
   if (gauge.kind !== "leak-down")
     throw usage(
       "gauge-kind",
       `${gauge.id} is a compression gauge`,
       "open holes are read on a leak-down tester",
-      `sealtrend gauge calibrate ${gauge.id} --engine pump --slow 180rpm --slow-reads "171 172" --fast 260rpm --fast-reads "190 191"`,
+      `sealtrend gauge calibrate ${gauge.id} --engine ${logbook.ids[0] ?? "pump"} --slow 180rpm --slow-reads "171 172" --fast 260rpm --fast-reads "190 191"`,
     );
   const typed = holesTyped(args, gauge);
   const supply = supplyCell(args, gauge, gaugesFile(logbook));
@@ -95,7 +96,7 @@ const knownHoles = async (args: Args, io: Io, logbook: Logbook): Promise<Answer>
   const changes = [gaugeChange(logbook, [{ gauge: gauge.id, cells }])];
   const written = await write(world, { root, command, changes, unsaved: command });
   const now = await openLogbook(world, "write", args.text("logbook") ?? root);
-  const changed = gaugeNamed(now, gauge.id);
+  const changed = gaugeNamed(now, gauge.id, "leak-down");
   const found = holeCalibration(changed, station);
   if (found === undefined) throw new TypeError("gauge calibrate: written without holes");
   const unit = pressureUnit(args.text("units"), now.facts, changed.unit);

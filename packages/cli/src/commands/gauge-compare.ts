@@ -8,7 +8,7 @@ import {
   type Test,
   compareGauges,
   gaugeLink,
-} from "@sealtrend/core";
+} from "@sealtrend/core/parts";
 import { type Command, type Fault, Stop } from "../command.ts";
 import { comparisonDocument } from "../documents/comparison-document.ts";
 import { gaugesDocument } from "../documents/gauges-document.ts";

@@ -11,7 +11,7 @@ import {
   assessTest,
   beforeOpening,
   shownTests,
-} from "@sealtrend/core";
+} from "@sealtrend/core/parts";
 import type { Command } from "../command.ts";
 import { historyDocument } from "../documents/history-document.ts";
 import { historyScreen } from "../render/history/history.ts";

@@ -8,7 +8,7 @@ import {
   procedureKinds,
   readEngine,
   nearest,
-} from "@sealtrend/core";
+} from "@sealtrend/core/parts";
 import { type Args, type Command, Stop } from "../command.ts";
 import { howDocument } from "../documents/how-document.ts";
 import type { Io } from "../io.ts";
@@ -24,7 +24,12 @@ export const how: Command = {
   summary: "how to make a test: preparation, cautions, steps, what voids it",
   examples: ["sealtrend how dry tractor", "sealtrend how leak-down tractor --why"],
   positionals: [
-    { name: "KIND", help: `${procedureKinds.join(", ")} (default dry); may stand second`, need: "may" },
+    {
+      name: "KIND",
+      help: `${procedureKinds.join(", ")} (default dry); may stand second`,
+      need: "may",
+      choices: procedureKinds,
+    },
     { name: "ENGINE", help: "the engine; may be left out where there is only one", need: "may" },
   ],
   options: [],

@@ -3,6 +3,7 @@
 import type { Command } from "../command.ts";
 
 import { amend } from "./amend.ts";
+import { completionOf } from "./completion.ts";
 import { decide } from "./decide.ts";
 import { demo } from "./demo.ts";
 import { engineAdd } from "./engine-add.ts";
@@ -17,6 +18,8 @@ import { gaugeCompare } from "./gauge-compare.ts";
 import { gaugeList } from "./gauge-list.ts";
 import { history } from "./history.ts";
 import { how } from "./how.ts";
+import { manualOf } from "./manual.ts";
+import { importSheet } from "./import.ts";
 import { note } from "./note.ts";
 import { page } from "./page.ts";
 import { proofread } from "./proofread.ts";
@@ -26,6 +29,7 @@ import { service } from "./service.ts";
 import { show } from "./show.ts";
 import { teardown } from "./teardown.ts";
 import { undo } from "./undo.ts";
+import { yard } from "./yard.ts";
 
 export const commands: readonly Command[] = [
   demo,
@@ -33,6 +37,7 @@ export const commands: readonly Command[] = [
   show,
   history,
   decide,
+  yard,
   teardown,
   page,
   how,
@@ -47,9 +52,12 @@ export const commands: readonly Command[] = [
   gaugeCompare,
   service,
   note,
+  importSheet,
   amend,
   undo,
   proofread,
   restate,
   rules,
+  completionOf(() => commands),
+  manualOf(() => commands),
 ];

@@ -11,7 +11,7 @@ import {
   jsonText,
   newLogbookText,
   readEngine,
-} from "@sealtrend/core";
+} from "@sealtrend/core/parts";
 import { Stop } from "../command.ts";
 import { newEngineFault } from "../logbook/engine-id.ts";
 import { isThere } from "../logbook/inside.ts";

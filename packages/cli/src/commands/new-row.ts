@@ -1,6 +1,6 @@
 // One new row for a table of the logbook, in the dialect of the file it goes into, read back before it is written.
 
-import { type Dialect, type Problem, dialectOf, rowText } from "@sealtrend/core";
+import { type Dialect, type Problem, dialectOf, rowText } from "@sealtrend/core/parts";
 import { type Fault, Stop } from "../command.ts";
 import { usage } from "./usage.ts";
 

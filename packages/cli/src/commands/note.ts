@@ -8,7 +8,7 @@ import {
   plainNumber,
   readNotes,
   readNumber,
-} from "@sealtrend/core";
+} from "@sealtrend/core/parts";
 import type { Args, Command, Option } from "../command.ts";
 import { noteDocument } from "../documents/note-document.ts";
 import type { Io } from "../io.ts";
@@ -45,6 +45,7 @@ export const note: Command = {
     'sealtrend note boat --what "oil use" --value 0.4L/1000km',
     'sealtrend note tractor --what "valve seen" --value burnt --cylinders 3 --by shop',
   ],
+  enters: true,
   positionals: [{ name: "ENGINE", help: "the engine; may be left out where there is only one", need: "may" }],
   options,
   run: async (typed, io) => {
@@ -151,7 +152,7 @@ const measured = (args: Args, what: Kind | undefined): { readonly value: string;
       "unit-twice",
       `--value ${typed} and --unit ${apart}`,
       "one unit",
-      `--value ${number}${attached}`,
+      `leave --unit out, or write --value ${number} --unit ${attached}`,
     );
   const unit = apart ?? attached;
   if (unit === "" && units[0] !== undefined && readNumber(number).ok)

@@ -1,10 +1,11 @@
 // What several commands begin with: the logbook, the engine, the test that is meant.
 
 import { exampleDry } from "./example-readings.ts";
-import { type EngineRecord, type Test, nearest } from "@sealtrend/core";
+import { type EngineRecord, type Test, latestTest, nearest } from "@sealtrend/core/parts";
 import { type Args, type Fault, Stop } from "../command.ts";
 import type { Io } from "../io.ts";
 import { type Logbook, openLogbook, pickEngine, readRecord } from "../logbook/open-logbook.ts";
+import { recordAsOf } from "../logbook/record-as-of.ts";
 import { asSaid } from "../logbook/words.ts";
 import { nodeWorld } from "../logbook/world.ts";
 import { saidOnce } from "../render/aside.ts";
@@ -19,7 +20,7 @@ export const pickRecord = async (args: Args, io: Io): Promise<Picked> => {
   const logbook = await openLogbook(nodeWorld(io), "read", args.text("logbook"));
   const [named] = args.positionals;
   const cautions: Fault[] = [];
-  const record = asOf(readRecord(logbook, pickEngine(logbook, named), cautions), args.text("as-of"));
+  const record = recordAsOf(readRecord(logbook, pickEngine(logbook, named), cautions), args.text("as-of"));
   const asides = [...logbook.asides, ...cautions.map(asSaid), ...daysAhead(record, io.today)];
   return { logbook: { ...logbook, asides }, record };
 };
@@ -40,18 +41,6 @@ const daysAhead = (record: EngineRecord, today: string): readonly string[] => {
     `dated after today (${today}): ${ahead.slice(0, 3).join(", ")}${ahead.length > 3 ? " …" : ""}; see each: sealtrend proofread ${engine.id}`,
   ];
 };
-
-/** The record as it stood at the end of a day. */
-const asOf = (record: EngineRecord, day: string | undefined): EngineRecord =>
-  day === undefined
-    ? record
-    : {
-        ...record,
-        tests: record.tests.filter(({ date }) => date <= day),
-        services: record.services.filter(({ date }) => date <= day),
-        notes: record.notes.filter(({ date }) => date <= day),
-        measurements: record.measurements.filter(({ date }) => date <= day),
-      };
 
 /** The test named, or the latest that is not set aside and holds readings.
  *  @throws Stop 2 for a name that is not there, 1 when the engine has no test */
@@ -83,8 +72,7 @@ export const pickTest = (record: EngineRecord, named: string | undefined): Test 
       },
     ]);
   }
-  const latest =
-    tests.findLast(({ setAside, rows }) => setAside === undefined && rows.length > 0) ?? tests.at(-1);
+  const latest = latestTest(record);
   if (latest !== undefined) return latest;
   const mend = `sealtrend enter ${engine.id} ${exampleDry(engine)}`;
   throw new Stop(1, [

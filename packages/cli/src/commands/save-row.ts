@@ -1,6 +1,6 @@
 // One row more in a table of an engine: what `service` and `note` do alike.
 
-import { type Engine, engineHeaders } from "@sealtrend/core";
+import { type Engine, engineHeaders } from "@sealtrend/core/parts";
 import type { Logbook } from "../logbook/open-logbook.ts";
 import { shown } from "../logbook/words.ts";
 import { type Written, write } from "../logbook/write.ts";

@@ -9,7 +9,7 @@ import {
   serviceColumns,
   startsAnew,
   workNames,
-} from "@sealtrend/core";
+} from "@sealtrend/core/parts";
 import type { Args, Command, Option } from "../command.ts";
 import { serviceDocument } from "../documents/service-document.ts";
 import type { Io } from "../io.ts";
@@ -45,6 +45,7 @@ export const service: Command = {
     'sealtrend service boat --what "valve job" --cylinders all --meter 640',
     'sealtrend service tractor --what "head gasket" --cylinders "1 2" --by shop --date 2026-04-11',
   ],
+  enters: true,
   positionals: [{ name: "ENGINE", help: "the engine; may be left out where there is only one", need: "may" }],
   options,
   run: async (typed, io) => {

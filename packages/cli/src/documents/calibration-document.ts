@@ -6,7 +6,7 @@ import {
   type PressureCorrection,
   type SpeedCalibration,
   fromSi,
-} from "@sealtrend/core";
+} from "@sealtrend/core/parts";
 import { kPa } from "../render/units.ts";
 
 const millimetres = (metres: number): number => fromSi(metres, "mm");

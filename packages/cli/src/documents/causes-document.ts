@@ -1,6 +1,6 @@
 // The causes in the JSON of `show`: of the cylinder that most needs an explanation, with all that they rest on.
 
-import type { Evidence, CauseReason, TestAssessment } from "@sealtrend/core";
+import type { Evidence, CauseReason, TestAssessment } from "@sealtrend/core/parts";
 import { reasonText } from "../render/show/reason-words.ts";
 import { othersLow } from "../render/show/show-alike.ts";
 import { causesListed } from "../render/show/show-causes-why.ts";

@@ -7,7 +7,7 @@ import {
   type NewLink,
   type Test,
   comparedReadings,
-} from "@sealtrend/core";
+} from "@sealtrend/core/parts";
 import { refusalWords } from "../render/gauges/gauge-refusals.ts";
 import { kPa } from "../render/units.ts";
 

@@ -12,7 +12,7 @@ import {
   fromSi,
   judgedOf,
   ladder,
-} from "@sealtrend/core";
+} from "@sealtrend/core/parts";
 import { flipText, flipsOf } from "../render/decide/decide-flips.ts";
 import { guardText, guardTexts } from "../render/decide/decide-guards.ts";
 import { limitDocument } from "../render/decide/decide-limit.ts";

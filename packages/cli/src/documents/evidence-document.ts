@@ -1,6 +1,6 @@
 // What stands beside the readings in the JSON of `show`: oil, first strokes, the hose of the gauge.
 
-import type { BuildUp, GaugeHose, OilRise, OilTest } from "@sealtrend/core";
+import type { BuildUp, GaugeHose, OilRise, OilTest } from "@sealtrend/core/parts";
 
 const cm3 = (cubicMetres: number | undefined): number | undefined =>
   cubicMetres === undefined ? undefined : cubicMetres * 1e6;

@@ -10,7 +10,7 @@ import {
   fromSi,
   linkedGauges,
   placeText,
-} from "@sealtrend/core";
+} from "@sealtrend/core/parts";
 import { holesDocument, testerChangesDocument } from "./leak-history-document.ts";
 import { speedDocument } from "./speed-document.ts";
 

@@ -7,7 +7,7 @@ import {
   type LeakValue,
   type MasterUse,
   fromSi,
-} from "@sealtrend/core";
+} from "@sealtrend/core/parts";
 import { kPa } from "../render/units.ts";
 
 const mm = (metres: number | undefined): number | undefined =>

@@ -1,6 +1,6 @@
 // What is not known of an engine and would help, each with what it is good for.
 
-import type { Engine, JsonObject } from "@sealtrend/core";
+import type { Engine, JsonObject } from "@sealtrend/core/parts";
 import { flatFields } from "../logbook/engine-overview.ts";
 
 export interface MissingField {

@@ -6,7 +6,7 @@ import {
   type LeakSize,
   type PressureUnit,
   lostUncertainty,
-} from "@sealtrend/core";
+} from "@sealtrend/core/parts";
 import type { RestateShown } from "../render/restate/restate-shown.ts";
 import { refusalWords } from "../render/restate/restate-words.ts";
 import { kPa } from "../render/units.ts";

@@ -1,6 +1,6 @@
 // The JSON of `service`, sealtrend/service@1.
 
-import { type Engine, type Service, runsIn } from "@sealtrend/core";
+import { type Engine, type Service, runsIn } from "@sealtrend/core/parts";
 
 /** @param file - the file written to, as shown */
 export const serviceDocument = (service: Service, engine: Engine, file: string) => ({

@@ -9,7 +9,7 @@ import {
   type RuleFinding,
   type TestAssessment,
   fromSi,
-} from "@sealtrend/core";
+} from "@sealtrend/core/parts";
 import { causesDocument, diagnosisDocument } from "./causes-document.ts";
 import { buildUpDocument, hoseDocument, oilDocument } from "./evidence-document.ts";
 import { leakDocument, leakTestDocument } from "./leak-document.ts";

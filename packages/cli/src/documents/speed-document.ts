@@ -1,6 +1,6 @@
 // What the cranking speed did to the readings, as JSON.
 
-import type { PressureValue, SpeedAssessment } from "@sealtrend/core";
+import type { PressureValue, SpeedAssessment } from "@sealtrend/core/parts";
 import { kPa } from "../render/units.ts";
 
 /** Absent where no dry reading compares; a refusal stands beside whatever is known. */

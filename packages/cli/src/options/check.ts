@@ -1,6 +1,6 @@
 // Every fault of a command line, all at once, before anything runs.
 
-import { datesMeant, isIsoDate } from "@sealtrend/core";
+import { datesMeant, isIsoDate } from "@sealtrend/core/parts";
 import type { Command, Fault, Option } from "../command.ts";
 import { kindOf, type Lookup } from "./lookup.ts";
 import type { Parsed } from "./parse.ts";
@@ -49,6 +49,8 @@ export const wordFaults = (
   uses: readonly Use[],
 ): readonly Fault[] => {
   const usage = usageLine(command);
+  const takesAny = command.positionals.some(({ need }) => need === "any");
+  if (takesAny) return [];
   const taken = command.positionals.length;
   const missing = command.positionals.filter(({ need }, i) => need === "must" && words[i] === undefined);
   return [

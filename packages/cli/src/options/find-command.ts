@@ -1,6 +1,6 @@
 // The command among the words that belong to no option: one word, or two (`engine add`).
 
-import { nearest } from "@sealtrend/core";
+import { nearest } from "@sealtrend/core/parts";
 import type { Command, Fault } from "../command.ts";
 import { typedLine } from "./quote.ts";
 import type { Word } from "./scan.ts";

@@ -4,7 +4,7 @@
 // the next word unless that starts with `--` or is a short option of the command, so `--temp -5C` is whole;
 // a list goes on for as long as the words look like readings (reading-word.ts).
 
-import { nearest } from "@sealtrend/core";
+import { nearest } from "@sealtrend/core/parts";
 import type { Option } from "../command.ts";
 import { kindOf, type Lookup } from "./lookup.ts";
 import { isReadingWord } from "./reading-word.ts";

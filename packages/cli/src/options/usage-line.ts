@@ -6,6 +6,8 @@ export const usageLine = ({ name, positionals }: Command): string =>
   [
     "sealtrend",
     name,
-    ...positionals.map((one) => (one.need === "must" ? one.name : `[${one.name}]`)),
+    ...positionals.map(({ name: word, need }) =>
+      need === "must" ? word : `[${word}${need === "any" ? "..." : ""}]`,
+    ),
     "[options]",
   ].join(" ");

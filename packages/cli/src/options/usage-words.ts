@@ -1,7 +1,6 @@
 // Sentences for faults of the command line.
 
-import { nearest } from "@sealtrend/core";
-import type { Fault } from "../command.ts";
+import { type Problem, nearest } from "@sealtrend/core/parts";
 
 const code = (text: string): string => `\`${text}\``;
 const meant = (near: readonly string[]): string =>
@@ -22,7 +21,7 @@ export const usageWords = {
   "command-unfinished": (group: string, words: readonly string[]) => ({
     found: `${code(group)} needs one word more`,
     expected: oneOf(words),
-    mend: `sealtrend ${group} ${words[0] ?? ""}`,
+    mend: `sealtrend help ${group}`,
   }),
   "option-unknown": (typed: string, words: readonly string[], known: readonly string[], help: string) => {
     const near = nearest(typed, known);
@@ -61,7 +60,7 @@ export const usageWords = {
     return {
       found: `${code(typed)} has ${code(value)}${meant(near)}`,
       expected: oneOf(choices),
-      mend: near[0] === undefined ? `write ${typed} and one of these` : `write ${typed} ${near[0]}`,
+      mend: `write ${typed} ${near[0] ?? choices[0] ?? ""}${near[0] === undefined ? ", or another of these" : ""}`,
     };
   },
   "word-too-many": (typed: string, line: string | undefined, usage: string) => ({
@@ -89,12 +88,18 @@ export const usageWords = {
   }),
 } as const;
 
-type Code = keyof typeof usageWords;
+export type LineCode = keyof typeof usageWords;
+
+/** A fault of the shell's own; command.ts, which brings all kinds together, stands above this file. */
+type LineFault = Omit<Problem, "code"> & { readonly code: LineCode };
 
 /** A fault of the command line, from its code and the facts its sentence needs. */
-export const usageFault = <C extends Code>(named: C, ...facts: Parameters<(typeof usageWords)[C]>): Fault => {
+export const usageFault = <C extends LineCode>(
+  named: C,
+  ...facts: Parameters<(typeof usageWords)[C]>
+): LineFault => {
   const words = usageWords[named] as (
     ...facts: Parameters<(typeof usageWords)[C]>
-  ) => Omit<Fault, "code" | "severity">;
+  ) => Omit<Problem, "code" | "severity">;
   return { code: named, severity: "error", ...words(...facts) };
 };

@@ -1,5 +1,6 @@
 // What is said on stderr beside an answer.
 
+import { clean } from "./clean.ts";
 import { wrapText } from "./table.ts";
 import { displayWidth } from "./width.ts";
 
@@ -11,7 +12,7 @@ export const saidOnce = (lines: readonly string[]): string =>
 export const asideText = (text: string, width: number): string =>
   text
     .split("\n")
-    .flatMap((line) => (displayWidth(line) <= width ? [line] : wrapText(wholeCommand(line), width)))
+    .flatMap((line) => (displayWidth(line) <= width ? [clean(line)] : wrapText(wholeCommand(line), width)))
     .join("\n");
 
 const wholeCommand = (line: string): string =>

@@ -5,7 +5,7 @@ import { characterWidth } from "./width.ts";
 // Controls (C0, DEL, C1), lone surrogates, line and paragraph separators, every format character: bidi marks and
 // overrides (061C, 200E-F, 202A-E, 2066-9), zero-width ones; then all else that shows as nothing (DI: fillers,
 // tags), but for the variation selectors, which belong to ordinary emoji and East Asian names.
-const steering = /(?![\ufe00-\ufe0f\u{e0100}-\u{e01ef}])[\p{Cc}\p{Cs}\p{Zl}\p{Zp}\p{Cf}\p{DI}]/u;
+export const steering = /(?![\ufe00-\ufe0f\u{e0100}-\u{e01ef}])[\p{Cc}\p{Cs}\p{Zl}\p{Zp}\p{Cf}\p{DI}]/u;
 
 // Nothing to steer with, a column each: Latin, punctuation, blocks and boxes; spared the tables of Unicode classes.
 const plain = /^[\x20-\x7e\xa1-\xac\xae-\u02ff\u2010-\u2027\u2190-\u21ff\u2500-\u25ff]*$/;

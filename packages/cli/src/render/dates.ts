@@ -1,6 +1,6 @@
 // ISO dates as places on an axis and as column heads. Dates stay text; nothing here goes through a clock.
 
-import { dayNumber } from "@sealtrend/core";
+import { dayNumber } from "@sealtrend/core/parts";
 
 /** The date as a calendar year with fraction: 1 January is a whole number, so year ticks fall where they should.
  *  @throws RangeError for what is no date */

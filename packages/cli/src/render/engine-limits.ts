@@ -1,6 +1,6 @@
 // The maker's limits for parts and the sizes that are offered, as `engine show` tells them.
 
-import { type ClearanceLimit, type Engine, type LimitPair, fromSi } from "@sealtrend/core";
+import { type ClearanceLimit, type Engine, type LimitPair, fromSi } from "@sealtrend/core/parts";
 import { clean } from "./clean.ts";
 
 /** A text for each part, `bore: diameter new 86 to 86.03, worn to 86.2 mm; taper worn to 0.1 mm`, then where they come from. */

@@ -1,5 +1,6 @@
 // The screens of `engine list` and `engine show`.
 
+import { byName } from "@sealtrend/core/parts";
 import type { MissingField } from "../documents/missing-fields.ts";
 import { type EngineOverview, flatFields } from "../logbook/engine-overview.ts";
 import { clean } from "./clean.ts";
@@ -57,10 +58,11 @@ const groupLines = (
   engine: EngineOverview["engine"],
   width: number,
 ): readonly string[] => {
-  const lists: Readonly<Record<string, readonly string[]>> =
+  const lists = byName<readonly string[]>(
     engine === undefined
       ? {}
-      : { "limits.clearances": clearanceTexts(engine), "limits.offered": offeredTexts(engine) };
+      : { "limits.clearances": clearanceTexts(engine), "limits.offered": offeredTexts(engine) },
+  );
   const groups = new Map<string, string[]>();
   for (const [path, value] of flatFields(fields)) {
     if (path === "schema" || path === "name") continue;

@@ -1,7 +1,7 @@
 // Faults as a person reads them and as a script does: place, what was found, the line with a mark under it, what was
 // expected, and a mend ready to type.
 
-import { byText } from "@sealtrend/core";
+import { byText } from "@sealtrend/core/parts";
 import type { Fault } from "../command.ts";
 import { clean } from "./clean.ts";
 import { wrapText } from "./table.ts";
@@ -92,19 +92,29 @@ const oneFault = (fault: Fault, width: number): string => {
   return [
     ...wrapText(head.join(" "), width),
     ...excerptLines(fault, width - indent.length).map((line) => indent + line),
-    ...wrapText(`expected ${fault.expected}`, width, indent),
-    ...(fault.mend.startsWith("sealtrend ")
-      ? [indent + clean(fault.mend, 2000)]
-      : wrapText(fault.mend, width, indent)),
+    // whoever leaves did nothing wrong
+    ...(fault.code === "left" ? [] : wrapText(`expected ${fault.expected}`, width, indent)),
+    ...mendLines(fault.mend, width),
   ]
     .map((line) => `${line}\n`)
     .join("");
 };
 
+/** A command is never broken, or it could not be copied: it stands on a line of its own where it does not fit. */
+export const mendLines = (mend: string, width: number): readonly string[] => {
+  if (mend.startsWith("sealtrend ")) return [indent + clean(mend, 2000)];
+  const [, lead = "", command] = /^([^]*: )((?:sealtrend|cp|mv|rm|mkdir|chmod) [^;]*)$/.exec(mend) ?? [];
+  const whole = wrapText(mend, width, indent);
+  return command === undefined || whole.length === 1
+    ? whole
+    : [...wrapText(lead, width, indent), indent + clean(command, 2000)];
+};
+
 /** The line of the file as far as it fits, and the marks under the fault. */
 const excerptLines = ({ excerpt }: Fault, width: number): readonly string[] => {
   if (excerpt === undefined) return [];
-  const { text, from, to } = excerpt;
+  const { from, to } = excerpt;
+  const text = excerpt.text.replaceAll("\t", " ");
   const at = clean(text.slice(from - 1, to), Math.max(8, Math.floor(width / 2)));
   const marks = Math.max(1, displayWidth(at));
   const room = width - marks - 1;

@@ -1,6 +1,6 @@
 // What `engine set` changed of the limits for parts, in words: one line each.
 
-import type { ClearanceLimit } from "@sealtrend/core";
+import type { ClearanceLimit } from "@sealtrend/core/parts";
 import { clearanceText } from "./engine-limits.ts";
 
 /** Lines of one answer; the rest is counted. */

@@ -1,6 +1,12 @@
 // The line that sets a limit which is missing, ready to type.
 
-import { type LengthUnit, type LimitPlace, limitExample, limitPath, limitToBegin } from "@sealtrend/core";
+import {
+  type LengthUnit,
+  type LimitPlace,
+  limitExample,
+  limitPath,
+  limitToBegin,
+} from "@sealtrend/core/parts";
 import { typedLine } from "../options/quote.ts";
 
 /** `sealtrend engine set pump limits.bore.taper.wear "up to 0.10mm"`, the value in one piece; empty where none can be set.

@@ -1,6 +1,6 @@
 // A note in words, and what it stands beside.
 
-import { type Engine, type Note, readNumber } from "@sealtrend/core";
+import { type Engine, type Note, readNumber } from "@sealtrend/core/parts";
 import { clean } from "./clean.ts";
 import { wrapText } from "./table.ts";
 import { cylinders } from "./words.ts";

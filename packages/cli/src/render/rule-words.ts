@@ -6,7 +6,7 @@ import {
   type RuleVerdict,
   type TesterMatch,
   writeNumber,
-} from "@sealtrend/core";
+} from "@sealtrend/core/parts";
 import { fixed, joined, percent } from "./words.ts";
 
 export const verdictWords: Readonly<Record<RuleVerdict, string>> = {

@@ -1,7 +1,7 @@
 // What a service means for the readings, and what to do next.
 // 25 h or 1000 km of run-in, and the baseline after 50 h or 3000 km, are judgement: no published figure stands behind them.
 
-import { type Engine, type Service, runInSpans, runsIn, startsAnew } from "@sealtrend/core";
+import { type Engine, type Service, runInSpans, runsIn, startsAnew } from "@sealtrend/core/parts";
 import { wrapText } from "./table.ts";
 import { count, cylinders, joined, sentence } from "./words.ts";
 

@@ -2,19 +2,21 @@
 // Every text passes `clean` here, so a table cannot carry an escape; emphasise the finished lines.
 
 import { clean } from "./clean.ts";
+import { commandsWhole } from "./commands-whole.ts";
 import { cut, displayWidth, padEnd, padStart } from "./width.ts";
 
 const longest = 2000;
 const noBreak = "\u00a0";
 
 /** Lines of at most `width` columns, broken at spaces; a newline starts a new line. A no-break space (U+00A0) holds
- *  two words together and prints as a space. A word wider than a line stays whole: a path broken in two is no path.
+ *  two words together and prints as a space. A word wider than a line stays whole: a path broken in two is no path. So does a
+ *  command that fits a line.
  *  @param lead - stands before the first line; the following lines are indented by its width */
 export const wrapText = (text: string, width: number, lead = ""): readonly string[] => {
   const start = clean(lead, longest);
   const indent = " ".repeat(displayWidth(start));
   const lines: string[] = [];
-  for (const paragraph of text.split("\n")) {
+  for (const paragraph of commandsWhole(text, width - indent.length).split("\n")) {
     let line = lines.length === 0 ? start : indent;
     let empty = true;
     for (const word of paragraph.split(/[ \t\r]+/).filter((part) => part !== "")) {

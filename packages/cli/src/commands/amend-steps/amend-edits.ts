@@ -11,7 +11,7 @@ import {
   numberColumns,
   plainNumber,
   withConditionColumns,
-} from "@sealtrend/core";
+} from "@sealtrend/core/parts";
 import type { Args } from "../../command.ts";
 import {
   type RawRow,

@@ -1,6 +1,6 @@
 // The options of `amend`: which entry, what is to stand there, and why.
 
-import { conditionKinds } from "@sealtrend/core";
+import { conditionKinds } from "@sealtrend/core/parts";
 import type { Option } from "../../command.ts";
 import { grouped } from "../grouped.ts";
 import { conditionOptions } from "../entry/entry-options.ts";

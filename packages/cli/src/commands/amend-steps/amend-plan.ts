@@ -8,7 +8,7 @@ import {
   dialectOf,
   parseTable,
   readEngineRecord,
-} from "@sealtrend/core";
+} from "@sealtrend/core/parts";
 import { type Args, Stop } from "../../command.ts";
 import { columnsLacking, withColumns } from "../../logbook/add-columns.ts";
 import { type Logbook, engineFiles } from "../../logbook/open-logbook.ts";
@@ -49,7 +49,7 @@ export interface AmendScene {
  *  column cannot be added */
 export const amendPlan = (found: string, { args, logbook, engine, file }: AmendScene): AmendPlan => {
   const narrow = rawTests(found, file);
-  const test = testNamed(narrow, args.text("test"), engine.id);
+  const test = testNamed(narrow, args.text("test"), engine);
   const filled = amendEdits(args, narrow, test, engine).filter(({ to }) => to !== "");
   const added = columnsLacking(found, [...new Set(filled.map(({ column }) => column))]);
   const text = withColumns(found, added);

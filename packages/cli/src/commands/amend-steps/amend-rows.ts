@@ -2,14 +2,16 @@
 
 import {
   type Dialect,
+  type Engine,
   type Table,
   type TableRow,
   dialectOf,
   isIsoDate,
   parseTable,
   nearest,
-} from "@sealtrend/core";
+} from "@sealtrend/core/parts";
 import { Stop } from "../../command.ts";
+import { exampleDry } from "../example-readings.ts";
 import { usage, usageFault } from "../usage.ts";
 
 export interface RawRow {
@@ -39,7 +41,11 @@ export const rawTests = (text: string, file: string): RawTests => {
 
 /** The name of the test that is meant: the one named, the latest by day and name, or the only one.
  *  @throws Stop 2 where it is not there or not named, 1 where there is no test at all */
-export const testNamed = ({ rows }: RawTests, named: string | undefined, engine: string): string => {
+export const testNamed = (
+  { rows }: RawTests,
+  named: string | undefined,
+  { id: engine, ignition, cylinders }: Engine,
+): string => {
   const days = new Map<string, string>();
   for (const { cell } of rows) {
     const id = cell("test");
@@ -52,7 +58,12 @@ export const testNamed = ({ rows }: RawTests, named: string | undefined, engine:
   const latest = ids.at(-1);
   if (latest === undefined)
     throw new Stop(1, [
-      usageFault("test-none", `${engine} has no test yet`, "at least one test", `sealtrend enter ${engine}`),
+      usageFault(
+        "test-none",
+        `${engine} has no test yet`,
+        "at least one test",
+        `sealtrend enter ${engine} ${exampleDry({ ignition, cylinders })}`,
+      ),
     ]);
   if (named === undefined && ids.length > 1)
     throw usage(
@@ -104,8 +115,20 @@ export const rowsPicked = (tests: RawTests, test: string, pick: Selector): reado
     "row-unknown",
     `test ${test} has no row ${asked.join(" ")}`,
     `one of: ${all.map(rowName).join(", ")}`,
-    pickMend(all),
+    pickedSo(all, pick),
   );
+};
+
+/** The options that were typed, as they pick the last row. */
+const pickedSo = (rows: readonly RawRow[], { what, take, gauge }: Selector): string => {
+  const last = rows.at(-1);
+  if (last === undefined) return "sealtrend proofread";
+  const named = last.cell("gauge");
+  return [
+    ...(what === undefined ? [] : [`--what ${last.cell("what")}`]),
+    ...(take === undefined ? [] : [`--take ${takeOf(last)}`]),
+    ...(gauge === undefined ? [] : [named === "" ? "leave --of-gauge out" : `--of-gauge ${named}`]),
+  ].join(" ");
 };
 
 /** The options that pick the last of several rows apart from the others. */

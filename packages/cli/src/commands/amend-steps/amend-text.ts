@@ -1,6 +1,6 @@
 // New texts for cells of a table: exactly those cells change, every other character stays as it was.
 
-import { type TableRow, cellText } from "@sealtrend/core";
+import { type TableRow, cellText } from "@sealtrend/core/parts";
 import type { RawTests } from "./amend-rows.ts";
 
 /** One cell to write. */

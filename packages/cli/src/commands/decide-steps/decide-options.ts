@@ -1,6 +1,6 @@
 // The options of `decide`.
 
-import { openings } from "@sealtrend/core";
+import { openings } from "@sealtrend/core/parts";
 import type { Option } from "../../command.ts";
 
 export const decideOptions: readonly Option[] = [

@@ -1,6 +1,6 @@
 // The engine as it was measured lately may be open further than was said.
 
-import { type EngineRecord, type Opening, dayNumber, judgeTeardown } from "@sealtrend/core";
+import { type EngineRecord, type Opening, dayNumber, judgeTeardown } from "@sealtrend/core/parts";
 import { openingOf } from "../../render/teardown/teardown-next.ts";
 
 /** Days after which a teardown is taken for closed again, as `teardown` begins the next one then (judgement). */

@@ -1,6 +1,12 @@
 // When the rings were last new and the years they have left, as typed: for an engine that is kept for good.
 
-import { type DecisionChoices, type FieldKind, engineFields, expectation, fieldValue } from "@sealtrend/core";
+import {
+  type DecisionChoices,
+  type FieldKind,
+  engineFields,
+  expectation,
+  fieldValue,
+} from "@sealtrend/core/parts";
 import type { Args } from "../../command.ts";
 import { usage } from "../usage.ts";
 

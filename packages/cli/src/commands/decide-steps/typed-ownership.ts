@@ -1,6 +1,6 @@
 // How long the engine will be kept: as typed, or asked once.
 
-import { type Engine, type OwnedFor, ownedForOf } from "@sealtrend/core";
+import { type Engine, type OwnedFor, ownedForOf } from "@sealtrend/core/parts";
 import type { Args, Stop } from "../../command.ts";
 import type { Io } from "../../io.ts";
 import { usage } from "../usage.ts";

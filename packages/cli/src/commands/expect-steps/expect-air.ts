@@ -12,7 +12,7 @@ import {
   pressureAtAltitude,
   pressureCorrection,
   writeQuantity,
-} from "@sealtrend/core";
+} from "@sealtrend/core/parts";
 import type { Stop } from "../../command.ts";
 import { usage } from "../usage.ts";
 import type { Typed } from "./expect-options.ts";

@@ -12,7 +12,7 @@ import {
   statedFault,
   temperature,
   volume,
-} from "@sealtrend/core";
+} from "@sealtrend/core/parts";
 import { type Args, Stop } from "../../command.ts";
 import { usage } from "../usage.ts";
 import { type AirMeant, airOf } from "./expect-air.ts";

@@ -10,7 +10,7 @@ import {
   statedFault,
   unitsOf,
   withConditionColumns,
-} from "@sealtrend/core";
+} from "@sealtrend/core/parts";
 import type { Args, Fault, Option } from "../../command.ts";
 import { grouped } from "../grouped.ts";
 import { wordsOfField } from "../engine-options.ts";

@@ -1,7 +1,7 @@
 // What was stated to `expect`, as plain numbers and where each came from: typed, else in the engine's file. Nothing is a
 // quantity yet, so that what cannot be is refused in words and not by its maker.
 
-import type { EngineRecord, LogbookFacts, StatedNumbers } from "@sealtrend/core";
+import type { EngineRecord, LogbookFacts, StatedNumbers } from "@sealtrend/core/parts";
 import { type Args, type Fault, Stop } from "../../command.ts";
 import { usageFault } from "../usage.ts";
 import { type QuantityOption, type Typed, plainTyped, quantitiesTyped } from "./expect-options.ts";

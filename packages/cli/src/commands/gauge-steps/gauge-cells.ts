@@ -1,6 +1,6 @@
 // From the options of `gauge add` to a row of gauges.csv, by column name.
 
-import { type PressureUnit, fromSi, gaugeUnits, readNumber, readQuantity } from "@sealtrend/core";
+import { type PressureUnit, fromSi, gaugeUnits, readNumber, readQuantity } from "@sealtrend/core/parts";
 import type { Args, Fault } from "../../command.ts";
 import { type GaugeOption, gaugeOptions } from "./gauge-options.ts";
 import { usageFault } from "../usage.ts";

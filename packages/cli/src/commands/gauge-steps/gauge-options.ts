@@ -1,6 +1,6 @@
 // What can be typed of a gauge: the options of `gauge add`, by the column of gauges.csv that each fills.
 
-import { type UnitName, gaugeUnits } from "@sealtrend/core";
+import { type UnitName, gaugeUnits } from "@sealtrend/core/parts";
 import type { Option } from "../../command.ts";
 
 const any = "Any gauge";

@@ -1,13 +1,14 @@
 // One gauge's own row of gauges.csv, changed in place: exactly its cells, every other byte as it was.
 
 import { join } from "node:path";
-import { type Gauge, type Problem, nearest, parseTable, readGauges } from "@sealtrend/core";
-import { Stop } from "../../command.ts";
+import { type Gauge, type Problem, nearest, parseTable, readGauges } from "@sealtrend/core/parts";
+import { type Fault, Stop } from "../../command.ts";
 import { columnsAdded, columnsLacking, withColumns } from "../../logbook/add-columns.ts";
 import type { Logbook } from "../../logbook/open-logbook.ts";
 import { readFile } from "../../logbook/read-file.ts";
 import { shown } from "../../logbook/words.ts";
 import type { Change } from "../../logbook/write.ts";
+import { typedLine } from "../../options/quote.ts";
 import { rawTests } from "../amend-steps/amend-rows.ts";
 import { editCells } from "../amend-steps/amend-text.ts";
 import { asTyped } from "../new-row.ts";
@@ -16,8 +17,8 @@ import { usage } from "../usage.ts";
 /** gauges.csv as messages name it. */
 export const gaugesFile = ({ world, root }: Logbook): string => shown(world.cwd, join(root, "gauges.csv"));
 
-/** The gauge of this name. @throws Stop 2 where there is none */
-export const gaugeNamed = ({ gauges, world, root }: Logbook, name: string): Gauge => {
+/** The gauge of this name. @param kind - that is wanted, for the mend  @throws Stop 2 where there is none */
+export const gaugeNamed = ({ gauges, world, root }: Logbook, name: string, kind: Gauge["kind"]): Gauge => {
   const found = gauges.find(({ id }) => id === name);
   if (found !== undefined) return found;
   const ids = gauges.map(({ id }) => id);
@@ -26,7 +27,9 @@ export const gaugeNamed = ({ gauges, world, root }: Logbook, name: string): Gaug
     "gauge-unknown",
     `there is no gauge "${name}" in ${shown(world.cwd, root)}`,
     ids.length === 0 ? "a gauge that was added" : `one of: ${ids.join(", ")}`,
-    near === undefined ? `sealtrend gauge add ${name}` : `did you mean ${near}?`,
+    near === undefined
+      ? typedLine(["gauge", "add", name, "--kind", kind, "--unit", "psi"])
+      : `did you mean ${near}?`,
   );
 };
 
@@ -66,9 +69,9 @@ export const columnsToAdd = (logbook: Logbook, columns: readonly string[]): read
 const errorsIn = (text: string, file: string): readonly Problem[] =>
   readGauges(text, file).problems.filter(({ severity }) => severity === "error");
 
-const gone = (gauge: string, file: string) => ({
+const gone = (gauge: string, file: string): Fault => ({
   code: "gauge-unknown",
-  severity: "error" as const,
+  severity: "error",
   found: `the gauge "${gauge}" is no longer in ${file}`,
   expected: "its row",
   mend: "sealtrend gauge list",

@@ -14,7 +14,7 @@ import {
   speedCalibration,
   trueReading,
   writeQuantity,
-} from "@sealtrend/core";
+} from "@sealtrend/core/parts";
 import type { Answer, Args, Option } from "../../command.ts";
 import { speedsDocument } from "../../documents/calibration-document.ts";
 import { gaugesDocument } from "../../documents/gauges-document.ts";
@@ -64,7 +64,7 @@ export const speedOptions: readonly Option[] = [
 
 /** @throws Stop 1 where the readings cannot tell, 2 for what was typed */
 export const twoSpeeds = async (args: Args, io: Io, logbook: Logbook): Promise<Answer> => {
-  const gauge = gaugeNamed(logbook, args.positionals[0] ?? "");
+  const gauge = gaugeNamed(logbook, args.positionals[0] ?? "", "compression");
   if (gauge.kind !== "compression")
     throw usage(
       "gauge-kind",

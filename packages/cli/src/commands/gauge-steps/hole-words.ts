@@ -7,7 +7,7 @@ import {
   percentOf,
   plainNumber,
   readKnownHole,
-} from "@sealtrend/core";
+} from "@sealtrend/core/parts";
 import { type Args, type Fault, Stop } from "../../command.ts";
 import { usageFault } from "../usage.ts";
 

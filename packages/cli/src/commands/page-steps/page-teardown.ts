@@ -1,6 +1,6 @@
 // The teardown a page tells of: as it was found, and as it is now.
 
-import { type EngineRecord, type PartState, judgeTeardown } from "@sealtrend/core";
+import { type EngineRecord, type PartState, judgeTeardown } from "@sealtrend/core/parts";
 import type { Args } from "../../command.ts";
 import type { PageTeardown } from "../../render/page/page-input.ts";
 import { recordedTeardown } from "../teardown-steps/which-teardown.ts";

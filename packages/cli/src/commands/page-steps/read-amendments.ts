@@ -1,7 +1,7 @@
 // amendments.csv as a page tells it.
 
 import { join } from "node:path";
-import { amendmentColumns, parseTable } from "@sealtrend/core";
+import { amendmentColumns, parseTable } from "@sealtrend/core/parts";
 import type { Fault } from "../../command.ts";
 import { type Logbook, stopOnErrors, textOf } from "../../logbook/open-logbook.ts";
 import type { AmendmentTold } from "../../render/page/page-input.ts";

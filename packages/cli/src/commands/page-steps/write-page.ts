@@ -27,13 +27,22 @@ export const writePage = (world: World, path: string, text: string, over: "refus
     } finally {
       forget(world, temporary);
     }
-    flushFolder(world, dirname(path));
   } catch (error) {
     const code = codeOf(error);
     if (code === undefined) throw error;
     throw new Stop(3, [systemFault(file, "written", code)]);
   }
+  makeLasting(world, dirname(path));
   return bytes.length;
+};
+
+/** A page is no record and can be made again: it is there, whether its name outlives a power cut or not. */
+const makeLasting = (world: World, folder: string): void => {
+  try {
+    flushFolder(world, folder);
+  } catch (error) {
+    if (codeOf(error) === undefined) throw error;
+  }
 };
 
 const taken = (file: string): Stop =>
@@ -58,6 +67,6 @@ const folderless = (folder: string, file: string): Stop =>
     "page-no-folder",
     `${file} could not be written: there is no folder ${folder}`,
     "a folder that is there",
-    `make it: mkdir -p ${quoted(folder)}, then run the command again`,
+    `make it, then run the command again: mkdir -p ${quoted(folder)}`,
     3,
   );

@@ -20,7 +20,7 @@ import {
   usualSupplyTemperature,
   usualTemperatureHalfWidth,
   warmthOf,
-} from "@sealtrend/core";
+} from "@sealtrend/core/parts";
 import type { Args } from "../../command.ts";
 import type { TypedValue, Values, Wanted } from "./restate-values.ts";
 

@@ -8,7 +8,7 @@ import {
   length,
   pressureAtAltitude,
   restrictorOf,
-} from "@sealtrend/core";
+} from "@sealtrend/core/parts";
 import type { Args } from "../../command.ts";
 import { type Testers, restrictorTyped } from "./restate-testers.ts";
 import type { TypedValue, Values } from "./restate-values.ts";

@@ -14,7 +14,7 @@ import {
   restrictorOf,
   seaLevelPressure,
   usualFullScale,
-} from "@sealtrend/core";
+} from "@sealtrend/core/parts";
 import { type Args, Stop } from "../../command.ts";
 import type { RestateTold } from "../../render/restate/restate-shown.ts";
 import { pressureUnit } from "../../render/units.ts";

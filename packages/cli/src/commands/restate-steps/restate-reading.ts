@@ -10,7 +10,7 @@ import {
   gaugeUnits,
   openHolesOf,
   trueReading,
-} from "@sealtrend/core";
+} from "@sealtrend/core/parts";
 import type { Args } from "../../command.ts";
 import type { Values, Wanted } from "./restate-values.ts";
 
@@ -71,7 +71,7 @@ const tellsAlone = (args: Args, here: Gauge | undefined): boolean => {
 /** `74/80` as the mechanic says it: the mend has it in two options. */
 const bothDials = (text: string | undefined, here: Gauge | undefined): string | undefined => {
   const [, cylinder, first = "", supply, second = ""] =
-    /^\s*([\d.]+)\s*([^\d/\s]*\S*?)\s*\/\s*([\d.]+)\s*(\S*)\s*$/.exec(text ?? "") ?? [];
+    /^\s*([\d.]+)\s*((?:[^\d./\s]\S*?)?)\s*\/\s*([\d.]+)\s*(\S*)\s*$/.exec(text ?? "") ?? [];
   if (cylinder === undefined || supply === undefined) return undefined;
   const unit = [first, second].map(gaugeUnitNamed).find((name) => name !== undefined) ?? here?.unit ?? "psi";
   return `--read ${cylinder}${unit} --regulated ${supply}${unit}`;

@@ -7,7 +7,7 @@ import {
   type RestrictorProfile,
   length,
   linkBetween,
-} from "@sealtrend/core";
+} from "@sealtrend/core/parts";
 import type { Args } from "../../command.ts";
 import type { Io } from "../../io.ts";
 import { type Logbook, openLogbook } from "../../logbook/open-logbook.ts";
@@ -30,7 +30,7 @@ export const namedTesters = async (args: Args, io: Io): Promise<Testers> => {
   if (names.every((name) => name === undefined)) return {};
   const logbook = await openLogbook(nodeWorld(io), "read", args.text("logbook"));
   const [here, there] = names.map((name) => {
-    const gauge = name === undefined ? undefined : gaugeNamed(logbook, name);
+    const gauge = name === undefined ? undefined : gaugeNamed(logbook, name, "leak-down");
     if (gauge?.kind === "compression")
       throw usage(
         "gauge-kind",

@@ -1,6 +1,6 @@
 // The values of `restate` as typed: every fault is gathered, none is guessed away.
 
-import { type UnitName, gaugeUnits, readNumber, readQuantity } from "@sealtrend/core";
+import { type UnitName, gaugeUnits, readNumber, readQuantity } from "@sealtrend/core/parts";
 import type { Args, Fault } from "../../command.ts";
 import { usageFault } from "../usage.ts";
 

@@ -9,7 +9,7 @@ import {
   length,
   numberColumns,
   toSi,
-} from "@sealtrend/core";
+} from "@sealtrend/core/parts";
 import { type Args, Stop } from "../../command.ts";
 import { usageFault } from "../usage.ts";
 

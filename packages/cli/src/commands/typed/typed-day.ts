@@ -1,6 +1,6 @@
 // The day of an entry, as typed.
 
-import { datesMeant, isIsoDate, problem } from "@sealtrend/core";
+import { datesMeant, isIsoDate, problem } from "@sealtrend/core/parts";
 import { type Args, Stop } from "../../command.ts";
 import type { Io } from "../../io.ts";
 import { usageFault } from "../usage.ts";
@@ -23,7 +23,12 @@ export const typedDay = (
   }
   if (typed > today)
     throw new Stop(2, [
-      usageFault("date-future", `--date ${typed} lies ahead; today is ${today}`, "a day that has been", open),
+      usageFault(
+        "date-future",
+        `--date ${typed} lies ahead; today is ${today}`,
+        "a day that has been",
+        `--date ${today} if it was today, else the day of ${of}`,
+      ),
     ]);
   return typed;
 };

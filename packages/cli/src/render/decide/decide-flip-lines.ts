@@ -1,6 +1,6 @@
 // The line of `decide` that says what would change the verdict.
 
-import type { DecisionAssessment, MeasureNow, PressureUnit } from "@sealtrend/core";
+import type { DecisionAssessment, MeasureNow, PressureUnit } from "@sealtrend/core/parts";
 import { type Flip, flipsOf, inputName, placeText, turnsTo } from "./decide-flips.ts";
 import type { Room } from "./decide-room.ts";
 import { verdictWords } from "./decide-words.ts";

@@ -8,7 +8,7 @@ import type {
   Turn,
   UnpricedFlip,
   Verdict,
-} from "@sealtrend/core";
+} from "@sealtrend/core/parts";
 import { aboutChance, aboutMoney, inHundred, typedMoney, verdictWords, yearsText } from "./decide-words.ts";
 import { ratioNumber } from "./decide-chance.ts";
 import { limitAt } from "./decide-limit.ts";

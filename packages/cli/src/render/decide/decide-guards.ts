@@ -1,6 +1,6 @@
 // The guards that acted, by what they mean, where the reason above does not say it.
 
-import type { DecisionAssessment, Guard } from "@sealtrend/core";
+import type { DecisionAssessment, Guard } from "@sealtrend/core/parts";
 import { doubtText, lowEverywhereText, notItselfText, oddTestText } from "./decide-test-named.ts";
 import { placeNames } from "./decide-words.ts";
 import { joined, percent, sentence } from "../words.ts";

@@ -1,6 +1,6 @@
 // The first line of `decide`: the verdict in words of a workshop, and how firm it stands.
 
-import type { DecisionAssessment, Margin, Verdict } from "@sealtrend/core";
+import type { DecisionAssessment, Margin, Verdict } from "@sealtrend/core/parts";
 import { isMeasuredFirst, isOpen, isTestedOpen } from "./decide-words.ts";
 import { prose } from "../prose.ts";
 import { displayWidth } from "../width.ts";

@@ -1,6 +1,6 @@
 // Level: the two ways cost about the same, or one input that nobody knows so well tips it.
 
-import { type DecisionAssessment, judgedOf } from "@sealtrend/core";
+import { type DecisionAssessment, judgedOf } from "@sealtrend/core/parts";
 import { flipsOf, inputName } from "./decide-flips.ts";
 import { joined, sentence } from "../words.ts";
 

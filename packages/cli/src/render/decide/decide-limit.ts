@@ -6,7 +6,7 @@ import {
   type WearChannel,
   fromSi,
   writeNumber,
-} from "@sealtrend/core";
+} from "@sealtrend/core/parts";
 import { fixed } from "../words.ts";
 
 /** The channel that the chance is of; absent where it is not known. */

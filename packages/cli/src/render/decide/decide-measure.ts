@@ -1,6 +1,6 @@
 // What to measure while the engine is open: the minutes of each, what it is held against, and where it is entered.
 
-import type { DecisionAssessment, LimitPlace, MeasureNow } from "@sealtrend/core";
+import type { DecisionAssessment, LimitPlace, MeasureNow } from "@sealtrend/core/parts";
 import type { Room } from "./decide-room.ts";
 import { isOpen, isTestedOpen } from "./decide-words.ts";
 import { limitLine } from "../limit-to-set.ts";

@@ -1,6 +1,6 @@
 // Why this word: one or two sentences under the verdict, the case of the handbook first.
 
-import type { DecisionAssessment, PressureUnit, Reason, WornPlace } from "@sealtrend/core";
+import type { DecisionAssessment, PressureUnit, Reason, WornPlace } from "@sealtrend/core/parts";
 import { breakEvenText, chanceSentence, waitingText, whose } from "./decide-chance.ts";
 import { speaksForWear } from "./decide-evidence.ts";
 import { developingText } from "./decide-developing.ts";
@@ -178,6 +178,8 @@ const watchSentence = (reason: Reason, assessment: DecisionAssessment, unit: Pre
     case "one-odd-test":
     case "not-itself":
     case "low-everywhere":
+    case "read-again":
+    case "low-unexplained":
       return sentenceFor(reason, assessment, unit);
     case "instruments-disagree":
       return "Cranking and leak-down contradict each other.";

@@ -1,13 +1,13 @@
 // Why another test comes before the decision, and what it may bring.
 
-import type { DecisionAssessment, OfferedTest, PressureUnit, Reason } from "@sealtrend/core";
+import type { DecisionAssessment, OfferedTest, PressureUnit, Reason } from "@sealtrend/core/parts";
 import { aboutChance, aboutMoney, typedMoney, workNames, yearsText } from "./decide-words.ts";
 import { breakEvenText, chanceSentence, whose } from "./decide-chance.ts";
 import { developingText } from "./decide-developing.ts";
 import { limitNamed } from "./decide-limit.ts";
 import { spoken } from "./decide-headline.ts";
 import { doubtText, lowEverywhereText, notItselfText, oddTestText } from "./decide-test-named.ts";
-import { count, joined } from "../words.ts";
+import { count, joined, sentence } from "../words.ts";
 
 /** Sentences: why, what the years say meanwhile, and what holds without the test.
  *  @source handbook/decision.md 2 (guards), 5, 6, 8 */
@@ -95,6 +95,10 @@ export const sentenceFor = (reason: Reason, assessment: DecisionAssessment, unit
       return sourceText(assessment);
     case "scored-bore":
       return "New rings do not cure what was seen in a bore: measure it before anything is ordered.";
+    case "read-again":
+      return `The readings of ${id ?? ""} carry no answer yet: some are to be made again first.`;
+    case "low-unexplained":
+      return lowText(assessment);
     case "one-line-only":
       return "One kind of evidence alone speaks for a rebuild: measure once more before you believe it.";
     case "outside-the-chance":
@@ -106,6 +110,12 @@ export const sentenceFor = (reason: Reason, assessment: DecisionAssessment, unit
     default:
       return reason === decision.reasons[0] ? chanceSentence(assessment, unit) : "";
   }
+};
+
+/** Believed, and yet no answer: a gauge that is cranked shows that it is lost, not where. */
+const lowText = ({ evidence }: DecisionAssessment): string => {
+  const low = evidence.filter(({ row, line }) => line === "cranking" && row === "A2").map(({ text }) => text);
+  return `${sentence(joined(low))}, and nothing tells why: cranking shows that it is lost, not where.`;
 };
 
 /** What stops the engine is said before; damage that was seen is named here. */

@@ -1,6 +1,6 @@
 // The test gone by where it does not carry the decision: how old it is, and what of its conditions is still to be proved.
 
-import { type DecisionAssessment, dayNumber, daysInYear } from "@sealtrend/core";
+import { type DecisionAssessment, dayNumber, daysInYear } from "@sealtrend/core/parts";
 import { yearsText } from "./decide-words.ts";
 import { counted, joined, percent, sentence } from "../words.ts";
 

@@ -1,6 +1,6 @@
 // What `decide` judged where nobody published a figure, and where each is changed.
 
-import { type DecisionAssessment, judgedOf } from "@sealtrend/core";
+import { type DecisionAssessment, judgedOf } from "@sealtrend/core/parts";
 import { yearsText } from "./decide-words.ts";
 import { fixed } from "../words.ts";
 

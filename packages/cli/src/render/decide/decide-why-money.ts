@@ -1,6 +1,6 @@
 // The money behind `decide`: what each act is expected to cost, where it breaks even, what each input does to it.
 
-import type { Comparison, DecisionAssessment, PressureUnit, Swing } from "@sealtrend/core";
+import type { Comparison, DecisionAssessment, PressureUnit, Swing } from "@sealtrend/core/parts";
 import { unitOf, inputName } from "./decide-flips.ts";
 import { ratioNumber } from "./decide-chance.ts";
 import { limitAt } from "./decide-limit.ts";

@@ -8,7 +8,7 @@ import {
   type WornPlace,
   ladder,
   judgedOf,
-} from "@sealtrend/core";
+} from "@sealtrend/core/parts";
 import { guardText } from "./decide-guards.ts";
 import { measureTexts } from "./decide-measure.ts";
 import { limitWords, worstChannel } from "./decide-limit.ts";

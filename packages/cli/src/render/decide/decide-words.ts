@@ -1,6 +1,6 @@
 // Words and numbers of the decision: chances, money, years, what is done, where it wears.
 
-import type { Act, DecisionAssessment, Repair, Verdict, WornPlace } from "@sealtrend/core";
+import type { Act, DecisionAssessment, Repair, Verdict, WornPlace } from "@sealtrend/core/parts";
 import { counted, fixed } from "../words.ts";
 
 /** `about 4 in 10`; near the ends in 100, and never nearer to them than 1 in 100.

@@ -1,6 +1,12 @@
 // What an expected pressure cannot say, in words; for the screen and the document.
 
-import { type EngineRecord, type ExpectedPressure, type Unlikely, fromSi, unlikelyOf } from "@sealtrend/core";
+import {
+  type EngineRecord,
+  type ExpectedPressure,
+  type Unlikely,
+  fromSi,
+  unlikelyOf,
+} from "@sealtrend/core/parts";
 import { short } from "./expect-units.ts";
 import type { Known } from "../../commands/expect-steps/expect-known.ts";
 

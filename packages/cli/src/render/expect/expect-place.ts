@@ -10,7 +10,7 @@ import {
   length,
   pressureAtAltitude,
   seaLevelPressure,
-} from "@sealtrend/core";
+} from "@sealtrend/core/parts";
 import type { Known } from "../../commands/expect-steps/expect-known.ts";
 import { percent, sentence } from "../words.ts";
 import type { Expected } from "./expect-cautions.ts";

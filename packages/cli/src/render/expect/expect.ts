@@ -1,7 +1,7 @@
 // The screen of `expect`: the reading and its band first, then what it rests on, what matters most first; no verdict.
 
 import type { ExpectedInput, ExpectedPressure, GaugePressure, PressureUnit } from "@sealtrend/core";
-import { fromSi, leastOnADial } from "@sealtrend/core";
+import { fromSi, leastOnADial } from "@sealtrend/core/parts";
 import { type Expected, expectCautions, unlikelyCautions } from "./expect-cautions.ts";
 import { inputWords } from "./expect-inputs.ts";
 import { circumstances, makersFigure } from "./expect-place.ts";

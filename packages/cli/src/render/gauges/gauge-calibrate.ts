@@ -7,7 +7,7 @@ import {
   type PressureUnit,
   fromSi,
   writeNumber,
-} from "@sealtrend/core";
+} from "@sealtrend/core/parts";
 import { holeText } from "./gauges.ts";
 import { savedLine } from "../saved-line.ts";
 import { wrapText } from "../table.ts";

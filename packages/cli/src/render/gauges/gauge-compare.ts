@@ -11,7 +11,7 @@ import {
   comparedReadings,
   fromSi,
   writeNumber,
-} from "@sealtrend/core";
+} from "@sealtrend/core/parts";
 import { interactionText, refusalWords } from "./gauge-refusals.ts";
 import { savedLine } from "../saved-line.ts";
 import { placesRead } from "../units.ts";

@@ -1,6 +1,6 @@
 // Why two gauges cannot be linked by the readings of a test, and what would mend that.
 
-import type { GaugePair } from "@sealtrend/core";
+import type { GaugePair } from "@sealtrend/core/parts";
 import { count, fixed, joined, signedPercent } from "../words.ts";
 
 export interface RefusalWords {
@@ -45,7 +45,7 @@ export const refusalWords = (pair: GaugePair, at: RefusedAt): RefusalWords => {
       return {
         found: `the supply pressure of ${both} is not known for both`,
         expected: "what each tester was set to",
-        mend: `${amend} --what ${what} --of-gauge ${gauge} --regulated 80psi --because "was left out"`,
+        mend: `${amend} --what ${what} --regulated 80psi --because "was left out"`,
       };
     case "too-few":
       return {

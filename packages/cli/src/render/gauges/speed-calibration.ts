@@ -6,7 +6,7 @@ import {
   type SpeedCalibration,
   type SpeedCalibrationRefused,
   writeNumber,
-} from "@sealtrend/core";
+} from "@sealtrend/core/parts";
 import { savedLine } from "../saved-line.ts";
 import { wrapText } from "../table.ts";
 import { fixed, percent } from "../words.ts";
@@ -68,8 +68,8 @@ const whyLines = ({ slow, fast, lossSpeed, air, takes }: Said, unit: PressureUni
   `Reading / ${fixed(1 / air.factor, 4)} brings it to reference air (± ${percent(air.uncertainty, 1)}). Each ± is one standard uncertainty.`,
 ];
 
-export interface RefusalWords {
-  readonly code: string;
+interface RefusalWords {
+  readonly code: SpeedCalibrationRefused["code"];
   readonly found: string;
   readonly expected: string;
   readonly mend: string;
@@ -95,6 +95,13 @@ export const speedRefusalWords = (
       found: `these readings leave the loss-free reading ± ${percent(refused.uncertainty)} in doubt`,
       expected: "at most ± 25 %",
       mend: "bring the two speeds further apart, and read three times at each",
+    };
+  if (code === "two-stroke" || code === "release")
+    return {
+      code,
+      found: refused.text,
+      expected: "a four-stroke whose compression release is not at work",
+      mend: "leave it: what this engine reads at two speeds is compared within each speed alone",
     };
   return {
     code,

@@ -8,7 +8,7 @@ import {
   type ServiceResult,
   dayNumber,
   daysInYear,
-} from "@sealtrend/core";
+} from "@sealtrend/core/parts";
 import { chanceSentence } from "./history-chance.ts";
 import { leastLossSentence } from "./history-engine.ts";
 import { gaugeSentences } from "./history-gauge.ts";

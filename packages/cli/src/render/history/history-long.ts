@@ -7,7 +7,7 @@ import {
   median,
   trueReading,
   writeNumber,
-} from "@sealtrend/core";
+} from "@sealtrend/core/parts";
 import { grid } from "../table.ts";
 import { percent } from "../words.ts";
 

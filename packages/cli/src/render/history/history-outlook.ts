@@ -6,7 +6,7 @@ import {
   type PressureUnit,
   placeText,
   writeQuantity,
-} from "@sealtrend/core";
+} from "@sealtrend/core/parts";
 import { isAlone } from "./history-numbers.ts";
 import { hasDropped, hasRate, heldAt, othersOf } from "./history-sentences.ts";
 import { count, cylinders as named, joined } from "../words.ts";

@@ -6,7 +6,7 @@ import {
   type KindHistory,
   type LinkedGauges,
   linkedGauges,
-} from "@sealtrend/core";
+} from "@sealtrend/core/parts";
 import { allText } from "./history-chance.ts";
 import { isAlone } from "./history-numbers.ts";
 import { wholeSentences } from "./history-plan.ts";

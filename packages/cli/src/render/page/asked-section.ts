@@ -7,7 +7,7 @@ import {
   type TeardownAssessment,
   type WorkCode,
   fromSi,
-} from "@sealtrend/core";
+} from "@sealtrend/core/parts";
 import type { PageInput } from "./page-input.ts";
 import type { PageBlock, PageSection } from "./page-model.ts";
 import { kept } from "./page-words.ts";

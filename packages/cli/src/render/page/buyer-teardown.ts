@@ -1,7 +1,7 @@
 // What a buyer reads of an engine that was apart: what was seen, what is outside or cannot be told, with its limit; that the rest
 // is inside; what was not measured. No work, no price.
 
-import { type TeardownItem, currentFindings, spoiltParts } from "@sealtrend/core";
+import { type TeardownItem, currentFindings, spoiltParts } from "@sealtrend/core/parts";
 import { placeWords, valueText } from "./measured-columns.ts";
 import { verdictText } from "./measured-verdict.ts";
 import type { PageInput, PageTeardown } from "./page-input.ts";

@@ -1,6 +1,6 @@
 // Nothing was measured yet: the same tables, empty, to be filled in by hand, of as many parts as the engine has.
 
-import { type Engine, countsToMeasure } from "@sealtrend/core";
+import { type Engine, countsToMeasure } from "@sealtrend/core/parts";
 import type { PageCell, PageColumn, PageRow, PageSection, TableBlock } from "./page-model.ts";
 import { kept } from "./page-words.ts";
 

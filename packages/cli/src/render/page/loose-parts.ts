@@ -1,7 +1,7 @@
 // Parts that go along with the castings, counted when given and when they come back: a line each, so that each has its count.
 // @source handbook/teardown.md 6.5
 
-import { type Engine, countsToMeasure } from "@sealtrend/core";
+import { type Engine, countsToMeasure } from "@sealtrend/core/parts";
 import type { PageCell, PageSection, TableBlock } from "./page-model.ts";
 
 const tick: PageCell = { text: "", role: "tick" };

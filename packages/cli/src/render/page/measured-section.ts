@@ -1,6 +1,6 @@
 // What the owner measured: a table a part, what was seen, what was not measured, what contradicts, room for a sketch.
 
-import { type MeasuredPart, type TeardownItem, spoiltParts } from "@sealtrend/core";
+import { type MeasuredPart, type TeardownItem, spoiltParts } from "@sealtrend/core/parts";
 import { type MeasuredSets, measuredTables } from "./measured-table.ts";
 import type { PageInput, PageTeardown } from "./page-input.ts";
 import type { PageBlock, PageSection, TableBlock } from "./page-model.ts";

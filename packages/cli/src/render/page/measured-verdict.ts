@@ -1,6 +1,6 @@
 // The words of a part on a page: what was seen that spoils it, then where its figures stand, the worst first.
 
-import type { ItemStanding, Spoilt, TeardownItem } from "@sealtrend/core";
+import type { ItemStanding, Spoilt, TeardownItem } from "@sealtrend/core/parts";
 import type { PageCell } from "./page-model.ts";
 import { figureName } from "../teardown/teardown-words.ts";
 

@@ -8,7 +8,7 @@ import {
   mean,
   trueReading,
   writeNumber,
-} from "@sealtrend/core";
+} from "@sealtrend/core/parts";
 import type { PageInput } from "./page-input.ts";
 import { kept } from "./page-words.ts";
 import { fixed } from "../words.ts";

@@ -1,6 +1,6 @@
 // What was done, with which gauges, and what was changed in the record afterwards.
 
-import { type Gauge, startsAnew } from "@sealtrend/core";
+import { type Gauge, startsAnew } from "@sealtrend/core/parts";
 import type { PageInput } from "./page-input.ts";
 import type { PageRow, PageSection, TableBlock } from "./page-model.ts";
 import { kept, meterText, whoText } from "./page-words.ts";

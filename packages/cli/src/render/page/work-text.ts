@@ -1,6 +1,6 @@
 // One line of the work that follows, with the parts it is about named.
 
-import type { MeasuredPart, TeardownAssessment, WorkCode, WorkLine } from "@sealtrend/core";
+import type { MeasuredPart, TeardownAssessment, WorkCode, WorkLine } from "@sealtrend/core/parts";
 import { kept } from "./page-words.ts";
 import { partNamed } from "../teardown/teardown-words.ts";
 import { sentence } from "../words.ts";

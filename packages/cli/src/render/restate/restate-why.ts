@@ -1,6 +1,6 @@
 // --why of `restate`: the numbers between the reading and the answer.
 
-import { type PressureUnit, fromSi, usualSupplies } from "@sealtrend/core";
+import { type PressureUnit, fromSi, usualSupplies } from "@sealtrend/core/parts";
 import { fixed } from "../words.ts";
 import type { RestateOptions, RestateShown } from "./restate-shown.ts";
 import { held } from "./restate-words.ts";

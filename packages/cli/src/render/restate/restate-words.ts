@@ -7,7 +7,7 @@ import {
   type PressureUnit,
   type RestateRefusal,
   fromSi,
-} from "@sealtrend/core";
+} from "@sealtrend/core/parts";
 import { prose } from "../prose.ts";
 import { fixed, percent } from "../words.ts";
 import type { RestateShown } from "./restate-shown.ts";

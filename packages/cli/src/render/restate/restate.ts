@@ -1,6 +1,6 @@
 // The screen of `restate`: what the other tester would read, the leak behind it, what was taken for granted.
 
-import { type PressureUnit, lostUncertainty } from "@sealtrend/core";
+import { type PressureUnit, lostUncertainty } from "@sealtrend/core/parts";
 import { bandLines, cells, placesFor, supplyThere, table } from "./restate-band.ts";
 import { bore, holesSentence, sizeSentence } from "./restate-hole.ts";
 import type { RestateOptions, RestateShown } from "./restate-shown.ts";

@@ -1,6 +1,6 @@
 // Causes and chances in words.
 
-import { type Diagnosis, type TestAssessment, shippedFaults } from "@sealtrend/core";
+import { type Diagnosis, type TestAssessment, shippedFaults } from "@sealtrend/core/parts";
 import { joined } from "../words.ts";
 
 /** Each with where it is: `3`, `2 and 3`, `all`. */

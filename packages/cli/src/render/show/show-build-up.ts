@@ -1,6 +1,6 @@
 // The first stroke beside the last, and what its share may point to. A rule of workshop manuals, weak, and said to be so.
 
-import type { BuildUp, TestAssessment } from "@sealtrend/core";
+import type { BuildUp, TestAssessment } from "@sealtrend/core/parts";
 import { fixed, joined, percent } from "../words.ts";
 
 /** Below this share of the final reading the strokes are called too few. */

@@ -1,7 +1,12 @@
 // The causes in the detail behind `show`: each with its chance before and after the cap, what speaks for it and against it
 // and how that is known, and what every test would tell.
 
-import { type CauseReason, type Diagnosis, type TestAssessment, isWorthExplaining } from "@sealtrend/core";
+import {
+  type CauseReason,
+  type Diagnosis,
+  type TestAssessment,
+  isWorthExplaining,
+} from "@sealtrend/core/parts";
 import { fixed, joined, sentence } from "../words.ts";
 import { causeIn, causeText, groupName, groupsTold } from "./cause-words.ts";
 import { reasonText } from "./reason-words.ts";

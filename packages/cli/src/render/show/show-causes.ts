@@ -8,7 +8,7 @@ import {
   type TestAssessment,
   isWorthExplaining,
   shownTests,
-} from "@sealtrend/core";
+} from "@sealtrend/core/parts";
 import { joined } from "../words.ts";
 import { bandText, causeText, chanceText, groupName, groupsTold } from "./cause-words.ts";
 import { alikeText } from "./show-alike.ts";
@@ -151,11 +151,13 @@ const twoFaultsText = (assessment: TestAssessment, { twoFaults, target }: Diagno
 export const isReIndexNext = ({ nextTests }: TestAssessment): boolean =>
   shownTests(nextTests).some(({ code }) => code === "re-index-the-neighbour");
 
-/** That a reading is low is no contradiction where no fault leads: it is what was to be explained. */
-const misfitText = (assessment: TestAssessment, { misfits, causes }: Diagnosis): readonly string[] => {
+/** That a reading is low, or how it came down, is no contradiction of tests where no fault leads: it is what was to be explained.
+ *  Nor is a low reading one where no single cause stands out. */
+const misfitText = (assessment: TestAssessment, { misfits, causes, leads }: Diagnosis): readonly string[] => {
   const isSound = causes[0]?.code === "no-fault";
-  const first = misfits.find(({ finding }) => !(isSound && (finding === "level" || finding === "leak")));
+  const isAsked = (finding: CauseReason["finding"]): boolean => finding === "level" || finding === "leak";
+  const first = misfits.find(({ finding }) => !((isSound || leads === "group") && isAsked(finding)));
   if (first === undefined || (first.finding === "path" && isReIndexNext(assessment))) return [];
-  const why = isSound ? "the tests contradict each other" : "it may be another";
-  return [`It does not fit that ${reasonText(first)}: ${why}.`];
+  const sound = first.finding === "onset" ? "a sound one does not" : "the tests contradict each other";
+  return [`It does not fit that ${reasonText(first)}: ${isSound ? sound : "it may be another"}.`];
 };

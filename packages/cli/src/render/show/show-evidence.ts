@@ -6,7 +6,7 @@ import {
   type HeardPlace,
   type TestAssessment,
   standApart,
-} from "@sealtrend/core";
+} from "@sealtrend/core/parts";
 import { count, joined, percent, sentence } from "../words.ts";
 import { isAirSaid, isReIndexNext } from "./show-causes.ts";
 

@@ -21,7 +21,7 @@ export const showHeadline = (assessment: TestAssessment): string => {
 };
 
 /** Reasons that stand in the headline, so that the line of trust need not repeat them. */
-const leading: readonly TrustReason["code"][] = ["set-aside", "slip", "beyond-engine"];
+const leading: readonly TrustReason["code"][] = ["set-aside", "slip", "beyond-engine", "below-engine"];
 export const isInHeadline = ({ code, weight }: TrustReason): boolean =>
   weight === "void" || leading.includes(code);
 

@@ -1,6 +1,6 @@
 // Which cylinders lag behind their fellows, and which only read below a limit: two things, said apart.
 
-import type { CylinderAssessment, LimitMissed, TestAssessment } from "@sealtrend/core";
+import type { CylinderAssessment, LimitMissed, TestAssessment } from "@sealtrend/core/parts";
 import { count, cylinders as named, joined, percent, theOthers } from "../words.ts";
 
 /** How far one is under the others, dry; 0 where that was not read. */

@@ -1,6 +1,6 @@
 // Whether the leak of a cylinder explains its low cranking reading, in words.
 
-import type { ExplainedCylinder, TestAssessment } from "@sealtrend/core";
+import type { ExplainedCylinder, TestAssessment } from "@sealtrend/core/parts";
 import { percent } from "../words.ts";
 
 /** A sentence for each cylinder that stands apart in one of the two tests. */

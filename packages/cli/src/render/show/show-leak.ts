@@ -1,6 +1,6 @@
 // The leak-down on the screen of `show`: its rows, and what stands beside them in words.
 
-import type { LeakPart, LeakValue, TestAssessment } from "@sealtrend/core";
+import type { LeakPart, LeakValue, TestAssessment } from "@sealtrend/core/parts";
 import type { ColumnsRow } from "../table.ts";
 import { explainedText } from "./show-leak-explained.ts";
 import { fixed, joined, percent, sentence } from "../words.ts";

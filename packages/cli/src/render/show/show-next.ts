@@ -7,7 +7,7 @@ import {
   howPageOf,
   isWorthExplaining,
   shownTests,
-} from "@sealtrend/core";
+} from "@sealtrend/core/parts";
 import { prose } from "../prose.ts";
 
 /** @param steps - `best` where the screen has no room for more than the first and the one that tells most */

@@ -1,6 +1,6 @@
 // What oil did, in the numbers behind the screen of `show`.
 
-import { type OilTest, type TestAssessment, writeQuantity } from "@sealtrend/core";
+import { type OilTest, type TestAssessment, writeQuantity } from "@sealtrend/core/parts";
 import { joined, percent } from "../words.ts";
 
 /** Paragraphs, not wrapped. */

@@ -6,7 +6,7 @@ import {
   type OilRise,
   type OilTest,
   type TestAssessment,
-} from "@sealtrend/core";
+} from "@sealtrend/core/parts";
 import { count, joined, percent } from "../words.ts";
 
 /** Oil seals a bore that stands dry as it seals rings. A two-stroke with ports has no valves. */

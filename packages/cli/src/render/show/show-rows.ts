@@ -47,7 +47,7 @@ const readingRows = (assessment: TestAssessment, unit: PressureUnit): readonly C
   const cellOf = (value: Shown | undefined): string | undefined =>
     value === undefined
       ? undefined
-      : `${value.pegged ? ">" : ""}${written(value.read)}${value.doubtful ? "?" : ""}`;
+      : `${value.pegged ? `>${written(value.read).replace(/\.0+$/, "")}` : written(value.read)}${value.doubtful ? "?" : ""}`;
   const spanOf = ({ readings }: Shown): string =>
     `${written(Math.min(...readings))}-${written(Math.max(...readings))}`;
   return taken.flatMap((what) => {

@@ -6,7 +6,7 @@ import {
   type PressureUnit,
   type TestAssessment,
   writeNumber,
-} from "@sealtrend/core";
+} from "@sealtrend/core/parts";
 import type { ColumnsRow } from "../table.ts";
 import { placesRead } from "../units.ts";
 import { joined, percent } from "../words.ts";

@@ -1,6 +1,6 @@
 // Which cylinders are only suspect: low once, or by readings that contradict each other.
 
-import { type CylinderAssessment, type TestAssessment, shownTests } from "@sealtrend/core";
+import { type CylinderAssessment, type TestAssessment, shownTests } from "@sealtrend/core/parts";
 import { under } from "./show-lags.ts";
 import { count, cylinders as named, joined, percent, theOthers } from "../words.ts";
 

@@ -1,8 +1,15 @@
 // The answer to one typed line: what it comes to, at once, and what may be a slip.
 
-import { type Measurement, type TeardownAssessment, type TeardownItem, length } from "@sealtrend/core";
+import {
+  type Measurement,
+  type TeardownAssessment,
+  type TeardownConflict,
+  type TeardownItem,
+  length,
+} from "@sealtrend/core";
 import { prose } from "../prose.ts";
 import { chanceText } from "../show/cause-words.ts";
+import { counted } from "../words.ts";
 import { conflictText } from "./teardown-doubts.ts";
 import { type Written, lengthNumber, lengthUnit, writtenIn } from "./teardown-length.ts";
 import { limitValues, limitsText } from "./teardown-limits.ts";
@@ -48,7 +55,7 @@ export const echoLines = (
   const named = partNamed(first.part, first.label === undefined ? [] : [first.label]);
   const others = measurements.filter(({ value }) => value.kind === "volume" || value.kind === "force").length;
   const kept = others === 0 ? [] : [`${named}: kept`];
-  const checks = isSeen ? [] : assessment.conflicts.filter((one) => isOwn(one)).map(conflictText);
+  const checks = isSeen ? [] : alikeFolded(assessment.conflicts.filter((one) => isOwn(one)));
   const left = isSeen ? [] : leftOutOf(assessment, measurements);
   return [
     ...(said.length === 0 ? kept : [`${named}: ${said.join("; ")}`]),
@@ -57,6 +64,17 @@ export const echoLines = (
     ...checks.map((text) => `check ${text}`),
   ].flatMap((text) => prose(text, options.width, "  "));
 };
+
+/** One cause that every figure of a line shares is told of the first of them. */
+const alikeFolded = (conflicts: readonly TeardownConflict[]): readonly string[] =>
+  [...new Set(conflicts.map(({ code }) => code))].flatMap((code) => {
+    const own = conflicts.filter((one) => one.code === code);
+    const [first] = own;
+    if (first === undefined || own.length < manyAlike) return own.map(conflictText);
+    return [`${conflictText(first)}; so ${counted(own.length - 1, "more figure")} of this part`];
+  });
+
+const manyAlike = 3;
 
 /** What is not inside first, with its limit; then what is; then what has no limit. The unit is said once. */
 const figureTexts = (items: readonly TeardownItem[], { units }: EchoOptions): readonly string[] => {

@@ -1,6 +1,6 @@
 // What a typed line does to figures that stand at its places already: it repeats them, or takes their place.
 
-import { type Measurement, type TypedMeasurement, isLengthUnit } from "@sealtrend/core";
+import { type Measurement, type TypedMeasurement, isLengthUnit } from "@sealtrend/core/parts";
 import { counted } from "../words.ts";
 import { lengthNumber, writtenIn } from "./teardown-length.ts";
 import { placeText } from "./teardown-words.ts";

@@ -1,16 +1,21 @@
 // What a line may look like: the order of the figures of the parts that are measured most, and every shape.
 
-import { type TypingShape, figureShapes, typingHelp } from "@sealtrend/core";
+import { type TypingShape, figureShapes, typingHelp } from "@sealtrend/core/parts";
 import { prose } from "../prose.ts";
 import { narrow } from "../table.ts";
 
 const most = ["bore 3:", "main 4:", "rod bearing 2:"];
 
-/** The order of the figures where it is asked for most. */
-export const orderLines = (width: number): readonly string[] =>
-  typingHelp
-    .filter(({ kind, example }) => kind === "part" && most.some((begins) => example.startsWith(begins)))
-    .flatMap((shape) => stacked(shape, width));
+/** The order of the figures where it is asked for most, behind the unit where none is known yet. */
+export const orderLines = (width: number, unit: "unit first" | "unit known"): readonly string[] =>
+  [
+    ...(unit === "unit first" ? [unitShape] : []),
+    ...typingHelp.filter(
+      ({ kind, example }) => kind === "part" && most.some((begins) => example.startsWith(begins)),
+    ),
+  ].flatMap((shape) => stacked(shape, width));
+
+const unitShape = { example: "mm", means: "the unit first, mm or in; or one behind each figure" };
 
 /** Those of `?` alone, in this order: they fit a screen beside the lines that were typed. */
 const usual: readonly string[] = [

@@ -1,6 +1,6 @@
 // What size cleans up: the oversize of the bores, the undersize of the crank.
 
-import type { Length, Oversize, OversizeAnswer, TeardownAssessment, Undersize } from "@sealtrend/core";
+import type { Length, Oversize, OversizeAnswer, TeardownAssessment, Undersize } from "@sealtrend/core/parts";
 import { type Written, lengthNumber, lengthText, lengthUnit, writtenIn } from "./teardown-length.ts";
 
 /** A sentence for the bores and one for each kind of journal. @param units - the value of --units */

@@ -1,6 +1,6 @@
 // Where a figure stands, as the core says it, in the words of the screen.
 
-import type { ItemStanding, LimitVerdict, TeardownAssessment, TeardownItem } from "@sealtrend/core";
+import type { ItemStanding, LimitVerdict, TeardownAssessment, TeardownItem } from "@sealtrend/core/parts";
 
 /** `near`: may stay in, and too close to tell as new. */
 export type Standing = "outside" | "close" | "waits" | "worn" | "near" | "inside" | "no-limit";

@@ -1,6 +1,6 @@
 // Parts, places and verdicts of a teardown in words.
 
-import { type MeasuredPart, type TeardownItem, atNamed } from "@sealtrend/core";
+import { type MeasuredPart, type TeardownItem, atNamed } from "@sealtrend/core/parts";
 import { clean } from "../clean.ts";
 import { joined } from "../words.ts";
 

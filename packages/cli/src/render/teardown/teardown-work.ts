@@ -2,6 +2,7 @@
 // first is told apart: what settles it, what to check, what is missing.
 
 import type { TeardownAssessment, WorkLine } from "@sealtrend/core";
+import { commandsWhole } from "../commands-whole.ts";
 import { prose } from "../prose.ts";
 import { markedList } from "./teardown-listed.ts";
 
@@ -16,9 +17,12 @@ export const workLines = (
 ): readonly string[] =>
   markedList(
     "work",
-    workOf(assessment).map((line) => (why === "told" ? workText(line) : line.text)),
+    workOf(assessment).map((line) => commandsWhole(why === "told" ? workText(line) : line.text, longest)),
     { width, most },
   );
+
+/** Columns: on a narrow screen the terminal breaks the line, and it is copied whole. */
+const longest = 76;
 
 const measuring: readonly WorkLine["code"][] = ["measure-better", "measure-missing"];
 

@@ -1,0 +1,49 @@
+// The JSON of `yard`, sealtrend/yard@1: one document an engine, each on a line of its own.
+
+import type { YardRow } from "@sealtrend/core/parts";
+import type { YardAnswer } from "../yard/answer-job.ts";
+import { faultEntries } from "../render/faults.ts";
+import { decisionText, whyText } from "../render/yard/yard-words.ts";
+
+/** What is undefined is left out when the document is written. */
+export const yardDocument = ({ engine, row, problems }: YardAnswer) => {
+  const errors = problems.filter(({ severity }) => severity === "error");
+  return {
+    schema: "sealtrend/yard@1",
+    engine,
+    ...(row === undefined ? { why: "its record has a fault" } : rowDocument(row, engine)),
+    problems: errors.length === 0 ? undefined : faultEntries(errors),
+  };
+};
+
+const rowDocument = (row: YardRow, engine: string) => {
+  const { worst, course, decision, due, meter, test } = row;
+  return {
+    name: row.name === engine ? undefined : row.name,
+    tests: row.tests,
+    last: test?.date,
+    test: test?.id,
+    trust: test?.trust,
+    meter: meter?.reading,
+    meterUnit: meter?.unit,
+    worst:
+      worst === undefined
+        ? undefined
+        : {
+            label: worst.label,
+            standing: worst.standing,
+            belowMedian: worst.belowMedian,
+            belowOthers: worst.belowOthers,
+          },
+    course: course?.code,
+    courseOf: course?.label,
+    slopePerYear: course?.perYear,
+    decision: decision === undefined ? undefined : { ...decision, text: decisionText(decision) },
+    why: whyText(row),
+    due: due.date,
+    dueSince: due.since,
+    dueMeter: due.meter,
+    licensed: row.licensed,
+    byLuck: row.byLuck,
+  };
+};

@@ -1,0 +1,72 @@
+// One engine of a yard as a row of CSV: the numbers of its JSON, by the same names as far as they go.
+
+import { rowText } from "@sealtrend/core/parts";
+import type { yardDocument } from "../../documents/yard-document.ts";
+
+const columns = [
+  "engine",
+  "tests",
+  "last",
+  "test",
+  "trust",
+  "meter",
+  "worst",
+  "standing",
+  "below_median",
+  "course",
+  "course_of",
+  "slope_per_year",
+  "decision",
+  "why",
+  "due",
+  "due_since",
+  "due_meter",
+  "licensed",
+  "by_luck",
+  "problems",
+] as const;
+
+const dialect = { delimiter: ",", decimalMark: ".", columns } as const;
+
+export const yardCsvHeader = `${columns.join(",")}\n`;
+
+export const yardCsvRow = (document: ReturnType<typeof yardDocument>): string => {
+  const values = flat(document);
+  const texts = columns.map((name) => {
+    const value = values[name];
+    return [name, value === undefined ? "" : String(value)] as const;
+  });
+  return `${rowText(Object.fromEntries(texts), dialect)}\n`;
+};
+
+type Flat = Readonly<Partial<Record<(typeof columns)[number], string | number | boolean | undefined>>>;
+
+const flat = (document: ReturnType<typeof yardDocument>): Flat => {
+  const { problems, engine, why } = document;
+  const base = { engine: inert(engine), why, problems: problems?.length };
+  if (!("tests" in document)) return base;
+  const { worst, decision, test } = document;
+  return {
+    ...base,
+    tests: document.tests,
+    last: document.last,
+    test: test === undefined ? undefined : inert(test),
+    trust: document.trust,
+    meter: document.meter,
+    worst: worst?.label,
+    standing: worst?.standing,
+    below_median: worst?.belowMedian,
+    course: document.course,
+    course_of: document.courseOf,
+    slope_per_year: document.slopePerYear,
+    decision: decision?.code,
+    due: document.due,
+    due_since: document.dueSince,
+    due_meter: document.dueMeter,
+    licensed: document.licensed,
+    by_luck: document.byLuck,
+  };
+};
+
+/** A name that a spreadsheet would take for a formula is made text by an apostrophe. */
+const inert = (text: string): string => (/^[=+@\t-]/.test(text) ? `'${text}` : text);
