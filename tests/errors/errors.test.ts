@@ -2,27 +2,34 @@
 // `{{x*70000}}` in an input stands for so many of that sign. expected.txt is hand-checked prose, not a snapshot.
 
 import { existsSync, readFileSync, readdirSync } from "node:fs";
+import { join } from "node:path";
 import {
-  catalogue,
   type Gauge,
   type NamedText,
   type Problem,
   faultSheets,
+  importReadings,
+  parseSheet,
+  problemCodes,
   readEngine,
   readEngineRecord,
   readFaults,
   readGauges,
+  readImportMap,
   readLogbook,
   readRuleSheet,
   readTypedLine,
+  readYardHeader,
+  readYardRows,
   startTyping,
-} from "@sealtrend/core";
-import { describe, expect, test } from "vitest";
+} from "@sealtrend/core/parts";
+import { afterAll, describe, expect, test } from "vitest";
 import { faultText } from "../../packages/cli/src/render/faults.ts";
+import { uncarried } from "./carries.ts";
 
 const here = new URL("./", import.meta.url);
 const folders = readdirSync(here, { withFileTypes: true })
-  .filter((entry) => entry.isDirectory())
+  .filter((entry) => entry.isDirectory() && !entry.name.startsWith("shell"))
   .map(({ name }) => name);
 
 const expanded = (text: string): string =>
@@ -66,6 +73,36 @@ const problemsOfTyping = (typed: NamedText | undefined, json: NamedText): readon
     });
 };
 
+const smallMap = {
+  file: "map.json",
+  text: `{ "schema": "sealtrend/import-map@1", "delimiter": ",", "decimal": ".", "firstRow": 2, "readings": { "columns": ["C-D"] },
+    "engine": { "column": "A" }, "date": { "column": "B" }, "cylinder": { "headerRow": 1 }, "what": { "fixed": "dry" },
+    "unit": { "fixed": "psi" }, "notTaken": ["x"], "engines": [{ "sheet": "Pump", "engine": "pump", "cylinders": ["1", "2"] }] }`,
+};
+
+/** A stranger's sheet through its map: what is wrong with either, and what is left out. */
+const problemsOfSheet = (sheet: NamedText | undefined, map: NamedText): readonly Problem[] => {
+  if (sheet === undefined) return [];
+  const parsed = parseSheet(sheet.text, sheet.file);
+  const read = readImportMap(map.text, map.file);
+  if (!read.ok || parsed.problems.length > 0) return [...parsed.problems, ...(read.ok ? [] : read.problems)];
+  const imported = importReadings(parsed.sheet, read.value.map, {
+    place: (path) => read.value.place(path),
+    today: "2026-12-31",
+  });
+  return imported.ok ? imported.value.left.map((one) => one.problem) : imported.problems;
+};
+
+/** A table of one engine, pump, as `yard` reads it. */
+const problemsOfYard = (fleet: NamedText | undefined): readonly Problem[] => {
+  if (fleet === undefined) return [];
+  const [head = "", ...rows] = fleet.text.split(/(?<=\n)/);
+  const { header, problems } = readYardHeader(head, fleet.file);
+  if (header === undefined) return problems;
+  const { engines } = readYardRows(header, rows.join(""), [{ engine: "pump", line: 2, lines: rows.length }]);
+  return engines.flatMap((engine) => engine.problems);
+};
+
 /** Reads all files of a case as a logbook of one engine, its rule sheet and its tables of faults. */
 const problemsOf = async (folder: string): Promise<readonly Problem[]> => {
   const named = (file: string) => fileOf(folder, file);
@@ -97,11 +134,13 @@ const problemsOf = async (folder: string): Promise<readonly Problem[]> => {
   const ofSheet = sheet === undefined ? [] : sheet.ok ? sheet.cautions : sheet.problems;
   const typing = problemsOfTyping(named("typed.txt"), named("engine.json") ?? smallEngine);
   const ofTables = problemsOfTables(folder);
-  return [...book.problems, ...gauges.problems, ...record.problems, ...ofSheet, ...ofTables, ...typing];
+  const strange = problemsOfSheet(named("sheet.csv"), named("map.json") ?? smallMap);
+  const yard = problemsOfYard(named("fleet.csv"));
+  return [...book.problems, ...gauges.problems, ...record.problems, ...ofSheet, ...ofTables, ...typing, ...strange, ...yard];
 };
 
 test("every code of the catalogue has a folder here, and every folder a code", () => {
-  expect(folders.toSorted()).toEqual(Object.keys(catalogue).toSorted());
+  expect(folders.toSorted()).toEqual(problemCodes.toSorted());
 });
 
 describe.each(folders)("%s", (code) => {
@@ -114,4 +153,36 @@ describe.each(folders)("%s", (code) => {
   test("is gone from the mended input, and nothing else is said", async () => {
     expect(faultText(await problemsOf(`${code}/mended`), 80)).toBe("");
   });
+
+  test("is mended by what its mend says, word for word, or mend-by-hand.txt says what choice is left", async () => {
+    const problems = await problemsOf(`${code}/bad`);
+    const open = filesOf(code).flatMap((file) => {
+      const ofFile = problems.filter((one) => one.file === undefined || file.endsWith(one.file));
+      const [bad, mended] = ["bad", "mended"].map((state) => fileOf(`${code}/${state}`, file)?.text ?? "");
+      return uncarried(ofFile, bad ?? "", mended ?? "").map((part) => `${file}:${part}`);
+    });
+    expect(open).toEqual(byHand(code));
+  });
+});
+
+/** What is new in the mended input and leaves a choice, as mend-by-hand.txt lists it below the line that says why. */
+const byHand = (code: string): readonly string[] =>
+  fileOf(code, "mend-by-hand.txt")?.text.trimEnd().split("\n").slice(1) ?? [];
+
+/** The files of a case by their path, be they bad or mended. */
+const filesOf = (code: string): readonly string[] => [
+  ...new Set(
+    ["bad", "mended"].flatMap((state) =>
+      readdirSync(new URL(`${code}/${state}/`, here), { recursive: true, withFileTypes: true })
+        .filter((entry) => entry.isFile())
+        .map(({ parentPath, name }) => join(parentPath, name).replace(/^.*\/(?:bad|mended)\//, "")),
+    ),
+  ),
+];
+
+afterAll(() => {
+  const open = folders.map((code) => byHand(code).length);
+  process.stdout.write(
+    `faults of data: ${String(folders.length)} codes; ${String(open.reduce((sum, one) => sum + one, 0))} mends of ${String(open.filter((one) => one > 0).length)} codes leave a choice\n`,
+  );
 });
