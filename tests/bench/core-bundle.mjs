@@ -8,14 +8,14 @@ import { build } from "esbuild";
 
 const root = dirname(dirname(dirname(fileURLToPath(import.meta.url))));
 
-/** Everything that `@sealtrend/core` exports, and what the named files of its sources export beside it. */
+/** Everything that `@sealtrend/core/parts` exports, and what the named files of its sources export beside it. */
 export const coreFromSource = async (...files) => {
   const folder = mkdtempSync(join(tmpdir(), "sealtrend-bench-"));
   try {
     const outfile = join(folder, "core.mjs");
     await build({
       stdin: {
-        contents: ["index.ts", ...files].map((file) => `export * from "./${file}";`).join("\n"),
+        contents: ["parts.ts", ...files].map((file) => `export * from "./${file}";`).join("\n"),
         resolveDir: join(root, "packages", "core", "src"),
       },
       outfile,

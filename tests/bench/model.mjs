@@ -1,5 +1,5 @@
-// What the models cost, as ratios to loops that do the same arithmetic and nothing else, in one run. Prints medians of
-// interleaved rounds; asserts nothing about time. The library and the loop must agree on the numbers, else it stops.
+// What the models cost, as ratios to loops that do the same arithmetic and nothing else, in one run. The library and the loop
+// must agree on the numbers, else it stops.
 
 import { bareAlpha, bareCycle } from "./bare-models.mjs";
 import { coreFromSource } from "./core-bundle.mjs";
@@ -109,13 +109,15 @@ const variants = [
   { name: "28 cylinders x 60, every test", run: over(record.tests, assessed) },
 ];
 
-const all = interleaved(variants, rounds, milliseconds);
-process.stdout.write(
-  `Node ${process.versions.node}, medians of ${String(rounds)} interleaved rounds, warm\n`,
-);
-for (const { name, base } of variants) {
-  const { milliseconds: ms, ratio } = against(all, name, base ?? name);
-  const times = base === undefined ? "" : `${ratio.toFixed(2)} times`;
-  process.stdout.write(`${name.padEnd(34)}${ms.toFixed(1).padStart(9)} ms  ${times}\n`);
-}
-process.stdout.write(`1,000 draws on first use in the process: ${firstUse.toFixed(0)} ms\n`);
+export const measure = () => {
+  const all = interleaved(variants, rounds, milliseconds);
+  return {
+    title: `Models, warm; medians of ${String(rounds)} interleaved rounds`,
+    head: ["", "ms", "ratio"],
+    rows: variants.map(({ name, base }) => {
+      const { milliseconds: ms, ratio } = against(all, name, base ?? name);
+      return [name, ms.toFixed(1), base === undefined ? "" : ratio.toFixed(2)];
+    }),
+    notes: [`1,000 draws on first use in the process: ${firstUse.toFixed(0)} ms.`],
+  };
+};
