@@ -49,8 +49,8 @@ module.exports = {
     {
       name: "core-index-by-index",
       severity: "error",
-      from: { path: `${core}index\\.ts$` },
-      to: { path: core, pathNot: `${core}[^/]+/index\\.ts$` },
+      from: { path: `${core}(index|parts)\\.ts$` },
+      to: { path: core, pathNot: [`${core}index\\.ts$`, `${core}[^/]+/index\\.ts$`] },
     },
     {
       name: "domain-not-in-the-list",
@@ -73,10 +73,10 @@ module.exports = {
     },
     {
       name: "core-by-its-name",
-      comment: "The command reaches the core by its public entry.",
+      comment: "The command reaches the core by its public entries.",
       severity: "error",
       from: { path: "^packages/cli/src/" },
-      to: { path: core, pathNot: `${core}index\\.ts$` },
+      to: { path: core, pathNot: `${core}(index|parts)\\.ts$` },
     },
     {
       name: "tests-by-the-index",
@@ -99,7 +99,7 @@ module.exports = {
       to: { couldNotResolve: true },
     },
     oneImporter("simple-statistics", `${core}statistics/`),
-    oneImporter("csv-parse", `${core}record/csv\\.ts$`),
+    oneImporter("csv-parse", `${core}record/csv-records\\.ts$`),
     oneImporter("mathjs", `${core}rules/parse-formula\\.ts$`),
     oneImporter("asciichart", "^packages/cli/src/render/chart\\.ts$"),
     oneImporter("d3-(scale|shape)", "^packages/cli/src/render/page/plot\\.ts$"),

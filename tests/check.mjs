@@ -65,21 +65,21 @@ const packed = async () => {
 const tarball = (start) =>
   join(scratch, readdirSync(scratch).find((file) => file.startsWith(start)) ?? start);
 
-/** Installs the packed command in an empty folder, without its dependencies, and runs it. */
-const installedElsewhere = () =>
-  inTurn(
-    () =>
-      node([
-        npm,
-        "install",
-        "--prefix",
-        join(scratch, "elsewhere"),
-        "--offline",
-        "--omit=dev",
-        tarball("sealtrend-0"),
-      ]),
-    () => node([join(scratch, "elsewhere", "node_modules", "sealtrend", "bin", "sealtrend.js"), "--version"]),
+/** Installs what was packed in an empty folder and uses it there, the command and the library. */
+const installedElsewhere = () => {
+  const elsewhere = join(scratch, "elsewhere");
+  const core = tarball("sealtrend-core-");
+  const install = (...more) =>
+    node([npm, "install", "--prefix", elsewhere, "--omit=dev", "--no-audit", "--no-fund", ...more]);
+  const use = (part) => () => node([join(root, "tests", "check-packed.mjs"), elsewhere, part]);
+  return inTurn(
+    // the command holds all it needs; the library asks for three packages of others
+    () => install("--offline", tarball("sealtrend-0")),
+    use("command"),
+    () => install("--prefer-offline", core),
+    use("library"),
   );
+};
 
 const licences = async () => {
   const { ok, output, answer } = await pnpm(["licenses", "list", "--json"]);
@@ -92,6 +92,15 @@ const checks = [
   ["types", () => node([tool("typescript/bin/tsc"), "--pretty", "false", "-p", "tsconfig.json"])],
   ["data embedded as it stands", () => node(["packages/core/embed.mjs", "--check"])],
   ["core builds", () => node([tool("typescript/bin/tsc"), "-b", "packages/core"])],
+  ["core's surface as it was reviewed", () => node(["packages/core/surface.mjs"])],
+  [
+    "core is documented",
+    () =>
+      node(
+        [tool("typedoc/bin/typedoc"), "--out", join(scratch, "documentation")],
+        join(root, "packages", "core"),
+      ),
+  ],
   [
     "architecture",
     () =>
@@ -123,7 +132,7 @@ const checks = [
         tarball("sealtrend-core-"),
       ]),
   ],
-  ["the packed command runs elsewhere", installedElsewhere],
+  ["both packages serve elsewhere", installedElsewhere],
   ["files at one sitting", async () => of(sourceSizes(root))],
   ["no machine paths, no registries", async () => of(await faultsOfText(root))],
   ["licences", licences],

@@ -2,7 +2,7 @@
 // Numbers: handbook/diagnosis.md 2, 3 and 6, all of them judgement there.
 
 import { readFileSync, readdirSync } from "node:fs";
-import { type Faults, faultSheets, parseTable, readFaults, shippedFaults } from "@sealtrend/core";
+import { type Faults, faultSheets, parseTable, readFaults, shippedFaults } from "@sealtrend/core/parts";
 import { expect, test } from "vitest";
 import { withoutTopComments } from "../../packages/core/src/record/index.ts";
 

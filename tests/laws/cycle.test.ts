@@ -13,7 +13,7 @@ import {
   trappedRatio,
   volume,
   type CycleInput,
-} from "@sealtrend/core";
+} from "@sealtrend/core/parts";
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { diesel, motorcycle, plain, reading_kPa, smallDiesel, spark } from "../core/cranking/engines.ts";

@@ -8,7 +8,7 @@ import {
   type DecisionInput,
   type Prices,
   type WearLine,
-} from "@sealtrend/core";
+} from "@sealtrend/core/parts";
 import fc from "fast-check";
 import { expect, test } from "vitest";
 

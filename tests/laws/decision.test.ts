@@ -6,7 +6,7 @@ import {
   type DecisionInput,
   type EvidenceId,
   type EvidenceRow,
-} from "@sealtrend/core";
+} from "@sealtrend/core/parts";
 import fc from "fast-check";
 import { expect, test } from "vitest";
 

@@ -1,6 +1,6 @@
 // What must hold for any engine and any findings, whatever the numbers in the tables.
 
-import { diagnose, shippedFaults, type Evidence } from "@sealtrend/core";
+import { diagnose, shippedFaults, type Evidence } from "@sealtrend/core/parts";
 import fc from "fast-check";
 import { expect, test } from "vitest";
 

@@ -1,7 +1,14 @@
 // One slip anywhere in the shipped sheets: whatever is typed, dropped or doubled, the tables can be used or the slip is told.
 
 import { readFileSync } from "node:fs";
-import { type Problem, diagnose, faultSheets, parseTable, readFaults, shippedFaults } from "@sealtrend/core";
+import {
+  type Problem,
+  diagnose,
+  faultSheets,
+  parseTable,
+  readFaults,
+  shippedFaults,
+} from "@sealtrend/core/parts";
 import fc from "fast-check";
 import { expect, test } from "vitest";
 import { withoutTopComments } from "../../packages/core/src/record/index.ts";

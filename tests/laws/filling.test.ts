@@ -14,7 +14,7 @@ import {
   suggestedOil,
   throttledReading,
   volume,
-} from "@sealtrend/core";
+} from "@sealtrend/core/parts";
 
 const real = (min: number, max: number) => fc.double({ min, max, noNaN: true });
 const chambers = real(5e-6, 500e-6).map(volume);

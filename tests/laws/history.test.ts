@@ -4,6 +4,7 @@ import fc from "fast-check";
 import { expect, test } from "vitest";
 import {
   analyseHistory,
+  coursesOf,
   type HistoryCell,
   type HistoryInput,
   type HistoryResult,
@@ -201,5 +202,24 @@ test("the day that the years are counted from changes no slope and no chance, an
       expectSame(one, { ...other, cylinders: back });
     }),
     { numRuns: 60 },
+  );
+});
+
+test("the courses alone are those of the whole history, to the last digit of their slopes", () => {
+  fc.assert(
+    fc.property(history, fc.integer({ min: 1, max: 6 }), (whole, most) => {
+      const input = {
+        ...whole,
+        labels: whole.labels.slice(0, most),
+        tests: whole.tests.map((one) => ({ ...one, cells: one.cells.slice(0, most) })),
+      };
+      const { cylinders, axis } = analyseHistory(input);
+      const alone = coursesOf(input);
+      expect(alone.perYear).toBe(axis.perYear);
+      expect(alone.cylinders.map(({ label, course, slope }) => [label, course, slope()])).toEqual(
+        cylinders.map(({ label, course, theilSen }) => [label, course, theilSen?.slope]),
+      );
+    }),
+    { numRuns: 100 },
   );
 });

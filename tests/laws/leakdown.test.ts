@@ -12,7 +12,7 @@ import {
   readingOfAlpha,
   readingOn,
   restate,
-} from "@sealtrend/core";
+} from "@sealtrend/core/parts";
 import fc from "fast-check";
 import { expect, test } from "vitest";
 

@@ -11,7 +11,7 @@ import {
   readTests,
   rowText,
   testColumns,
-} from "@sealtrend/core";
+} from "@sealtrend/core/parts";
 import fc from "fast-check";
 import { expect, test } from "vitest";
 

@@ -13,7 +13,7 @@ import {
   speedCorrectedUncertainty,
   usualLossSpeed,
   volume,
-} from "@sealtrend/core";
+} from "@sealtrend/core/parts";
 import fc from "fast-check";
 import { expect, test } from "vitest";
 

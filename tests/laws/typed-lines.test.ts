@@ -13,7 +13,7 @@ import {
   rowText,
   startTyping,
   typingHelp,
-} from "@sealtrend/core";
+} from "@sealtrend/core/parts";
 import fc from "fast-check";
 import { expect, test } from "vitest";
 

@@ -3,7 +3,7 @@
 // number of data/faults is changed, the answers are to be made again (README.md).
 
 import { readFileSync } from "node:fs";
-import { type Evidence, diagnose, shippedFaults } from "@sealtrend/core";
+import { type Evidence, diagnose, shippedFaults } from "@sealtrend/core/parts";
 import { expect, test } from "vitest";
 
 interface Answer {

@@ -1,7 +1,7 @@
 // Figures, oversizes, volumes and flatness against tests/outside/teardown_cases.py. Computed, not published; the cases that
 // begin with Q are those of the handbook, computed there as well.
 
-import { angle, area, length, sweptVolume, toSi, volume } from "@sealtrend/core";
+import { angle, area, length, sweptVolume, toSi, volume } from "@sealtrend/core/parts";
 import { expect, test } from "vitest";
 import {
   boreFigures,

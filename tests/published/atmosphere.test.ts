@@ -15,7 +15,7 @@ import {
   temperature,
   temperatureAtAltitude,
   toSi,
-} from "@sealtrend/core";
+} from "@sealtrend/core/parts";
 import { describe, expect, test } from "vitest";
 import { halfDigit, referenceRows, type ReferenceRow } from "./reference-rows.ts";
 

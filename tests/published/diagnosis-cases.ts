@@ -1,7 +1,7 @@
 // Readings that were published with a verdict of their source's own (handbook/trade.md J), as evidence; what a diagnosis
 // and a rule say of them; and when that counts as agreement.
 
-import { type Diagnosis, diagnose } from "@sealtrend/core";
+import { type Diagnosis, diagnose } from "@sealtrend/core/parts";
 import { assessed, cylinder } from "../core/assess/records.ts";
 import { type Written, evidenceOf } from "../core/diagnosis/worked-evidence.ts";
 

@@ -13,7 +13,7 @@ import {
   strokesTo,
   throttledReading,
   volume,
-} from "@sealtrend/core";
+} from "@sealtrend/core/parts";
 
 const ml = (millilitres: number) => volume(millilitres * 1e-6);
 const kPa = (pascals: number): number => pascals / 1000;

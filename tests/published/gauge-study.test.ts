@@ -1,6 +1,6 @@
 // The usual check set of a gauge study (data/reference/gauge-study.csv, key aiag-msa).
 
-import { gaugeStudy } from "@sealtrend/core";
+import { gaugeStudy } from "@sealtrend/core/parts";
 import { expect, test } from "vitest";
 import { referenceRows } from "./reference-rows.ts";
 

@@ -7,7 +7,7 @@ import {
   flowFunctionOfDrop,
   gasConstant,
   toSi,
-} from "@sealtrend/core";
+} from "@sealtrend/core/parts";
 import { describe, expect, test } from "vitest";
 import { referenceRows } from "./reference-rows.ts";
 

@@ -23,7 +23,7 @@ import {
   speedRatioUncertainty,
   usualLossSpeed,
   volume,
-} from "@sealtrend/core";
+} from "@sealtrend/core/parts";
 import { describe, expect, test } from "vitest";
 
 const kPa = (value: number) => gaugePressure(value * 1000);

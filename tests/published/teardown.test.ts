@@ -2,7 +2,7 @@
 // A row called "formula" has a printed formula and a computed figure, "rule" a rounded rule, "memory" was not seen again.
 
 import { readFileSync } from "node:fs";
-import { type Length, length, sweptVolume, toSi, unitNamed, volume } from "@sealtrend/core";
+import { type Length, length, sweptVolume, toSi, unitNamed, volume } from "@sealtrend/core/parts";
 import { describe, expect, test } from "vitest";
 import {
   allConform,
