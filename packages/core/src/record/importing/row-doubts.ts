@@ -1,6 +1,6 @@
 // Rows with figures that may be no test, or a test of another day or engine: they are left out and said, never taken on trust.
 
-import { type Problem, problem } from "../../problem/index.ts";
+import { problem } from "../../problem/index.ts";
 import { titleOfRow } from "./block-rows.ts";
 import { dateWays } from "./cell-date.ts";
 import type { ImportMap } from "./import-map.ts";
