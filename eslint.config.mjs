@@ -1,5 +1,5 @@
 import tseslint from "typescript-eslint";
-import { mixedQuantities } from "./eslint.quantities.mjs";
+import { mixedQuantities } from "./tests/architecture/mixed-quantities.mjs";
 
 const evaluating = {
   group: ["mathjs", "mathjs/*"],

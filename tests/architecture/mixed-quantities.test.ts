@@ -5,7 +5,7 @@ import tseslint from "typescript-eslint";
 import { expect, test } from "vitest";
 import { programOf } from "../library/program-of.ts";
 
-const rule = new URL("../../eslint.quantities.mjs", import.meta.url).href;
+const rule = new URL("./mixed-quantities.mjs", import.meta.url).href;
 const { mixedQuantities } = (await import(rule)) as { readonly mixedQuantities: Rule.RuleModule };
 
 const file = "/quantities.ts";
