@@ -4,7 +4,7 @@
 import type { Command, Option } from "../command.ts";
 import { commonOptions } from "./common.ts";
 import { findCommand } from "./find-command.ts";
-import { kindOf, lookupOf } from "./lookup.ts";
+import { dashed, kindOf, lookupOf } from "./lookup.ts";
 import { scan } from "./scan.ts";
 
 export interface Candidate {
@@ -109,4 +109,4 @@ const firstWords = (table: readonly Command[], isHelp: boolean): readonly Candid
 };
 
 const options = (table: readonly Option[]): readonly Candidate[] =>
-  table.map(({ name, help }) => ({ word: name.length === 1 ? `-${name}` : `--${name}`, about: help }));
+  table.map(({ name, help }) => ({ word: dashed(name), about: help }));

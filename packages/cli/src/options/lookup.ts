@@ -10,7 +10,8 @@ export const kindOf = (option: Option): Kind =>
 /** By the text typed, dashes included; a Map, so that `--__proto__` finds nothing. */
 export type Lookup = ReadonlyMap<string, Option>;
 
-const dashed = (name: string): string => (name.length === 1 ? `-${name}` : `--${name}`);
+/** An option, or a short one, as it is typed. */
+export const dashed = (name: string): string => (name.length === 1 ? `-${name}` : `--${name}`);
 
 /** Where two options share a name the first stands. */
 export const lookupOf = (options: readonly Option[]): Lookup => {

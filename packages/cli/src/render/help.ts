@@ -4,6 +4,7 @@ import type { Command, Option } from "../command.ts";
 import { commonOptions } from "../options/common.ts";
 import { usageLine } from "../options/usage-line.ts";
 import { wrapText } from "./table.ts";
+import { wholeSentence } from "./words.ts";
 import { displayWidth, padEnd } from "./width.ts";
 
 const indent = "  ";
@@ -54,7 +55,7 @@ export const commandHelp = (command: Command, width: number): string => {
   const repeats = options.some(({ takes }) => takes === "list");
   return page([
     examplesOf(command.examples, width),
-    wrapText(sentence(command.summary), width),
+    wrapText(wholeSentence(command.summary), width),
     wrapText(`Usage: ${usageLine(command)}`, width),
     entries(
       command.positionals.map(({ name, help }) => ({ term: name, text: help })),
@@ -77,9 +78,6 @@ const page = (parts: readonly (readonly string[])[]): string =>
     .filter((lines) => lines.length > 0)
     .map((lines) => lines.join("\n"))
     .join("\n\n")}\n`;
-
-const sentence = (text: string): string =>
-  `${text.slice(0, 1).toUpperCase()}${text.slice(1)}${/[.?!]$/.test(text) ? "" : "."}`;
 
 const groupOf = ({ group }: Option): string => group ?? "Options";
 

@@ -2,7 +2,9 @@
 
 import type { Command, Option } from "../command.ts";
 import { commonOptions } from "../options/common.ts";
+import { dashed } from "../options/lookup.ts";
 import { usageLine } from "../options/usage-line.ts";
+import { wholeSentence } from "./words.ts";
 
 /** @param commands - in the order of the help */
 export const manualPage = (commands: readonly Command[]): string =>
@@ -68,7 +70,7 @@ const cautions =
 
 const commandPart = (command: Command): readonly string[] => [
   `.SS ${roff(command.name)}`,
-  roff(sentence(command.summary)),
+  roff(wholeSentence(command.summary)),
   ".PP",
   ".nf",
   roff(usageLine(command)),
@@ -86,7 +88,6 @@ const commandPart = (command: Command): readonly string[] => [
 ];
 
 const optionPart = ({ name, alias, value, help, choices }: Option): readonly string[] => {
-  const dashed = (one: string): string => (one.length === 1 ? `-${one}` : `--${one}`);
   const names = [...(alias === undefined ? [] : [alias]), name]
     .map((one) => `\\fB${roff(dashed(one))}\\fR`)
     .join(", ");
@@ -95,8 +96,6 @@ const optionPart = ({ name, alias, value, help, choices }: Option): readonly str
 };
 
 const tagged = (tag: string, text: string): readonly string[] => [".TP", tag, roff(text)];
-
-const sentence = (text: string): string => `${text.slice(0, 1).toUpperCase()}${text.slice(1)}.`;
 
 /** Text as it is, whatever its first sign: backslashes and hyphens are written out, a leading dot or quote is none. */
 const roff = (text: string): string =>

@@ -34,5 +34,8 @@ export const signedPercent = (fraction: number, places = 0): string => {
   return fraction > 0 && Number(text) !== 0 ? `+${text}` : text;
 };
 
+/** A sentence with a capital and its full stop. */
+export const wholeSentence = (text: string): string => `${sentence(text)}${/[.?!]$/.test(text) ? "" : "."}`;
+
 /** A sentence with a capital. */
 export const sentence = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
