@@ -50,29 +50,30 @@ export const plainRows = (text: string, delimiter: string, file: string): Locate
     const start = offset;
     while (offset < text.length && !isLineEnd(text, offset)) offset += 1;
     const raw = text.slice(start, offset);
-    const parts = raw.split(delimiter);
-    const size = { characters: raw.length - parts.length + 1, columns: parts.length, rows: rows.length + 1 };
+    const cells = plainCells(raw, delimiter);
+    const size = { characters: raw.length - cells.length + 1, columns: cells.length, rows: rows.length + 1 };
     const fault = tooMuch(size, file, line);
     if (fault !== undefined) return { rows: [], problems: [fault] };
-    rows.push({ line, raw, offset: start, cells: cellsOf(parts) });
+    rows.push({ line, raw, offset: start, cells });
   }
 };
 
-const cellsOf = (parts: readonly string[]): readonly TableCell[] => {
+/** The cells of a line in which nothing is quoted. */
+export const plainCells = (raw: string, delimiter: string): readonly TableCell[] => {
   let column = 1;
-  return parts.map((text): TableCell => {
+  return raw.split(delimiter).map((text): TableCell => {
     const own = { text, column };
     column += text.length + 1;
     return own;
   });
 };
 
-const isLineEnd = (text: string, at: number): boolean => {
+export const isLineEnd = (text: string, at: number): boolean => {
   const code = text.charCodeAt(at);
   return code === 10 || code === 13;
 };
 
-const afterLineEnd = (text: string, at: number): number =>
+export const afterLineEnd = (text: string, at: number): number =>
   text.charCodeAt(at) === 13 && text.charCodeAt(at + 1) === 10 ? at + 2 : at + 1;
 
 /** Not by a pattern: from each of many line ends inside a cell it would look to the last of them. */

@@ -55,7 +55,7 @@ const isTyped = (args: Args, name: string): boolean =>
 /** Options that the sheet says otherwise: they are left out. */
 const contradicted = (args: Args, open: readonly OpenQuestion[]): readonly string[] =>
   open
-    .filter(isAgainstTyped)
+    .filter(({ isAgainstTyped }) => isAgainstTyped === true)
     .map(({ code }) => code)
     .filter((name) => isTyped(args, name));
 
@@ -63,14 +63,10 @@ const contradicted = (args: Args, open: readonly OpenQuestion[]): readonly strin
 export const needsMap = (open: readonly OpenQuestion[]): boolean =>
   open.some(
     (question) =>
-      !isAgainstTyped(question) &&
+      question.isAgainstTyped !== true &&
       question.readings.every(({ option }) => option === undefined) &&
       question.readings.some(isOfMapOnly),
   );
-
-/** Whether the sheet says otherwise than an option: leaving that out settles it. */
-const isAgainstTyped = ({ readings }: OpenQuestion): boolean =>
-  readings.some(({ text }) => /: leave --[a-z]+ out$/.test(text));
 
 /** Whether only another sheet settles it. */
 export const isOfSheet = ({ readings }: OpenQuestion): boolean =>

@@ -36,6 +36,7 @@ export const guessDay = (sheet: Sheet, shape: SheetShape, known: Known): Guess =
   return asked("date", `the sheet has days of its own, and --date says ${told} for all of them`, {
     entry: "date",
     ways: [...said, [`all on ${told}`, `"date": { "fixed": "${told}" }`]],
+    isAgainstTyped: where !== undefined,
     ...placeOf(sheet, shape.data[0]),
   });
 };

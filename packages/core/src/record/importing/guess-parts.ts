@@ -41,11 +41,13 @@ export const asked = (
     option,
     ways,
     place,
+    isAgainstTyped,
   }: {
     readonly entry: string;
     readonly option?: string;
     readonly ways: readonly (readonly [string, string, string?])[];
     readonly place?: Place;
+    readonly isAgainstTyped?: boolean;
   },
 ): Guess => ({
   map: {},
@@ -61,6 +63,7 @@ export const asked = (
         ...(typed === undefined ? {} : { option: typed }),
       })),
       ...(place === undefined ? {} : { place }),
+      ...(isAgainstTyped === true ? { isAgainstTyped } : {}),
     },
   ],
   why: [],

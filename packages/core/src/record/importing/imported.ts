@@ -125,6 +125,8 @@ export interface OpenQuestion {
   /** The entry of the map that settles it, such as `dates`; and the name of the option where there is one. */
   readonly entry: string;
   readonly option?: string;
+  /** The sheet says otherwise than the option of this name: leaving that out settles it. */
+  readonly isAgainstTyped?: true;
 }
 
 /** Why the map says what it says: a sentence an entry. */

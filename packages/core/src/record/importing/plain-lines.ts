@@ -3,6 +3,7 @@
 
 import { trimmedCells } from "./trimmed-cells.ts";
 import type { TableCell } from "../csv.ts";
+import { afterLineEnd, isLineEnd, plainCells } from "../located-rows.ts";
 import type { SheetRow } from "./imported.ts";
 
 /** A longer line, or one row more, may be what only the whole parser tells: a cell, a row, a number of columns too large. */
@@ -32,28 +33,15 @@ export const plainLines = (text: string): readonly PlainLine[] | undefined => {
       if (raw.length > mostCharacters || lines.length >= mostRows) return undefined;
       lines.push({ line, raw, offset });
     }
-    offset = end + (text.startsWith("\r\n", end) ? 2 : 1);
+    offset = afterLineEnd(text, end);
   }
   return lines;
 };
 
 const endOfLine = (text: string, from: number): number => {
   let at = from;
-  for (; at < text.length; at += 1) {
-    const code = text.charCodeAt(at);
-    if (code === 10 || code === 13) return at;
-  }
+  while (at < text.length && !isLineEnd(text, at)) at += 1;
   return at;
-};
-
-/** The cells of a line, as the whole parser would give them. */
-export const plainCells = (raw: string, delimiter: string): readonly TableCell[] => {
-  let column = 1;
-  return raw.split(delimiter).map((text) => {
-    const cell = { text, column };
-    column += text.length + 1;
-    return cell;
-  });
 };
 
 /** A row that keeps its text and not its cells. */

@@ -4,7 +4,8 @@ import { type Problem, problem } from "../../problem/index.ts";
 import { type TableCell, parseRows, placeOf } from "../csv.ts";
 import type { Sheet, SheetRow } from "./imported.ts";
 import { separators } from "./map-words.ts";
-import { type PlainLine, plainCells, plainLines, plainRowMaker } from "./plain-lines.ts";
+import { plainCells } from "../located-rows.ts";
+import { type PlainLine, plainLines, plainRowMaker } from "./plain-lines.ts";
 import { cellsHeld, trimmedCells } from "./trimmed-cells.ts";
 
 /** Lines that are looked at for the separator. */

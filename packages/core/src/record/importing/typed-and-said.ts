@@ -52,6 +52,7 @@ export const otherwise = (
     {
       entry,
       ways: [...known, [`${told} for all of them`, entryText(entry, { fixed: told })]],
+      isAgainstTyped: own !== undefined,
       ...(cell === undefined ? {} : { place: placeIn(sheet, cell) }),
     },
   );
