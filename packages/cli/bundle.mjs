@@ -32,7 +32,7 @@ const plainWidth = {
 
 /** The core names csv-parse's browser build, which knows nothing of Node; here Node's own Buffer does the same work
  *  without the copy of it that the browser build carries. */
-const nativeBuffer = {
+export const nativeBuffer = {
   name: "native-buffer",
   setup(build) {
     build.onResolve({ filter: /^csv-parse\/browser\/esm\/sync$/ }, ({ resolveDir, kind }) =>

@@ -4,12 +4,11 @@
 // Without --all a spread of the trials, the same every time. Whatever happened: the records are the old or the new ones, whole;
 // who was told "saved" has the new ones, who was refused has the old ones and what was typed; the next command works.
 
-import { mkdirSync, mkdtempSync, existsSync, rmSync, writeFileSync } from "node:fs";
-import { tmpdir } from "node:os";
+import { mkdirSync, rmSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
 import { type } from "./shared/command.mjs";
 import { changing, loadFaulty, newDisk } from "./shared/faulty-fs.mjs";
-import { begin, options } from "./shared/part.mjs";
+import { begin, newScratch, options } from "./shared/part.mjs";
 import { randomOf } from "./shared/random.mjs";
 import { filesIn, litterOf, putBack, recordsOf } from "./shared/tree.mjs";
 import { preparing, sheets, undone, writing } from "./shared/writing-commands.mjs";
@@ -17,9 +16,7 @@ import { preparing, sheets, undone, writing } from "./shared/writing-commands.mj
 const { all, only, each, case: oneCase } = options({ all: "", only: "", each: "25", case: "" });
 const program = await loadFaulty();
 const part = begin();
-// In memory where that is to be had: what counts here is the order of the calls.
-const memory = "/dev/shm";
-const scratch = mkdtempSync(join(existsSync(memory) ? memory : tmpdir(), "sealtrend-faults-"));
+const scratch = newScratch("faults");
 const cwd = join(scratch, "desk");
 const home = join(cwd, "home");
 const disk = newDisk((path) => path.startsWith(scratch));

@@ -5,6 +5,7 @@ import { tmpdir } from "node:os";
 import { dirname, join } from "node:path";
 import { fileURLToPath, pathToFileURL } from "node:url";
 import { build } from "esbuild";
+import { nativeBuffer } from "../../../packages/cli/bundle.mjs";
 
 export const root = dirname(dirname(dirname(dirname(fileURLToPath(import.meta.url)))));
 
@@ -25,16 +26,6 @@ const entry = [
     files.map((file) => `export * from "./packages/${name}/src/${file}";`),
   ),
 ].join("\n");
-
-/** As the command ships it: with Node's own Buffer, which reads a large file in a tenth of the memory. */
-const nativeBuffer = {
-  name: "native-buffer",
-  setup(build) {
-    build.onResolve({ filter: /^csv-parse\/browser\/esm\/sync$/ }, ({ resolveDir, kind }) =>
-      build.resolve("csv-parse/sync", { resolveDir, kind }),
-    );
-  },
-};
 
 /** Builds it into `folder`, which must exist. @param plugins - of esbuild, more than its own  @returns the path of the file */
 export const buildProgram = async (folder, plugins = []) => {
