@@ -6,6 +6,7 @@ import { placeWords, valueText } from "./measured-columns.ts";
 import { verdictText } from "./measured-verdict.ts";
 import type { PageInput, PageTeardown } from "./page-input.ts";
 import type { PageBlock, PageSection, TableBlock } from "./page-model.ts";
+import { left } from "./page-tables.ts";
 import { kept, whoText } from "./page-words.ts";
 import { conflictTexts, findingTexts, notMeasuredText, otherTimesText } from "./teardown-told.ts";
 import { lengthUnit, writtenIn } from "../teardown/teardown-length.ts";
@@ -131,9 +132,7 @@ const offTable = ({ units }: PageInput, items: readonly TeardownItem[]): readonl
         {
           kind: "table",
           caption: "Figures outside their limits, or too close to them to tell.",
-          columns: ["Part", "Figure", "Measured", "Limits", "Verdict", "Whose limits"].map(
-            (name) => ({ name, align: "left" }) as const,
-          ),
+          columns: ["Part", "Figure", "Measured", "Limits", "Verdict", "Whose limits"].map(left),
           rows,
         },
       ];

@@ -3,6 +3,7 @@
 import { type PressureUnit, type Test, fromSi } from "@sealtrend/core";
 import type { PageInput } from "./page-input.ts";
 import type { TableBlock } from "./page-model.ts";
+import { left } from "./page-tables.ts";
 import { conditionTexts, kept, meterText, whoText } from "./page-words.ts";
 import { fixed, joined } from "../words.ts";
 
@@ -28,10 +29,7 @@ export const sharedConditions = (input: PageInput): readonly string[] => {
 export const conditionsTable = (input: PageInput, shared: readonly string[]): TableBlock => ({
   kind: "table",
   caption: "What was recorded of each day.",
-  columns: [
-    { name: "Test", align: "left" },
-    { name: "Meter, by whom, conditions", align: "left" },
-  ],
+  columns: [left("Test"), left("Meter, by whom, conditions")],
   rows: input.record.tests.map((test) => ({ cells: [test.id, conditionsOf(input, test, shared)] })),
 });
 

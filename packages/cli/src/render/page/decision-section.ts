@@ -3,6 +3,7 @@
 import type { DecisionAssessment } from "@sealtrend/core";
 import type { PageInput } from "./page-input.ts";
 import type { PageBlock, PageSection } from "./page-model.ts";
+import { left } from "./page-tables.ts";
 import { speaksForWear } from "../decide/decide-evidence.ts";
 import { flipText, flipsOf } from "../decide/decide-flips.ts";
 import { guardTexts } from "../decide/decide-guards.ts";
@@ -48,7 +49,7 @@ const evidenceTable = ({ evidence }: DecisionAssessment): PageBlock =>
         kind: "table",
         caption:
           "Evidence; what is set aside waits until it was run warm, or gauge, throttle and battery were proved.",
-        columns: ["Found", "Speaks", "From", "Rests on"].map((name) => ({ name, align: "left" }) as const),
+        columns: ["Found", "Speaks", "From", "Rests on"].map(left),
         rows: evidence.map((row) => ({
           cells: [
             row.text,

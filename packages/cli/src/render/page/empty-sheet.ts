@@ -1,7 +1,8 @@
 // Nothing was measured yet: the same tables, empty, to be filled in by hand, of as many parts as the engine has.
 
 import { type Engine, countsToMeasure } from "@sealtrend/core/parts";
-import type { PageCell, PageColumn, PageRow, PageSection, TableBlock } from "./page-model.ts";
+import type { PageCell, PageRow, PageSection, TableBlock } from "./page-model.ts";
+import { left } from "./page-tables.ts";
 import { kept } from "./page-words.ts";
 
 const empty: PageCell = { text: "", role: "blank" };
@@ -25,11 +26,7 @@ export const emptySection = (engine: Engine): PageSection => {
     return {
       kind: "table",
       caption: `${name}${isUsual ? " (as many as usual: strike out or add)" : ""}; unit ________ instrument ________`,
-      columns: [
-        { name: name.replace(/s$/, ""), align: "left" },
-        { name: "Size", align: "left" },
-        ...columns.map((column): PageColumn => ({ name: column, align: "left" })),
-      ],
+      columns: [left(name.replace(/s$/, "")), left("Size"), ...columns.map(left)],
       rows: labels.flatMap((label) =>
         ["found", "finished"].map((kind, i): PageRow => ({
           cells: [kept(label), kind, ...columns.map(() => empty)],

@@ -3,6 +3,7 @@
 
 import { type Engine, countsToMeasure } from "@sealtrend/core/parts";
 import type { PageCell, PageSection, TableBlock } from "./page-model.ts";
+import { left } from "./page-tables.ts";
 
 const tick: PageCell = { text: "", role: "tick" };
 const count: PageCell = { text: "", role: "blank" };
@@ -33,12 +34,7 @@ export const loosePartsSection = (engine: Engine): PageSection => {
 const table = (names: readonly string[], caption: string): TableBlock => ({
   kind: "table",
   caption,
-  columns: [
-    { name: "Part", align: "left" },
-    { name: "Count", align: "left" },
-    { name: "Given", align: "left" },
-    { name: "Back", align: "left" },
-  ],
+  columns: [left("Part"), left("Count"), left("Given"), left("Back")],
   rows: names.map((name) => ({ cells: [name, count, tick, tick] })),
 });
 

@@ -12,6 +12,7 @@ import {
 import { measuredHead, measuredNotes } from "./measured-head.ts";
 import { verdictCell, verdictText } from "./measured-verdict.ts";
 import type { PageCell, PageColumn, PageRow, TableBlock } from "./page-model.ts";
+import { left, right } from "./page-tables.ts";
 import { kept } from "./page-words.ts";
 import { deciding } from "../teardown/teardown-rows.ts";
 import { partsName } from "../teardown/teardown-words.ts";
@@ -66,21 +67,18 @@ export const measuredTables = (
           ? `${measuredHead(part, all, columns)}${notes === "" ? "" : ` Noted: ${notes}.`}`
           : `${sentence(partsName(part))}, continued.`,
       columns: [
-        { name: sentence(part), align: "left" },
-        ...(kinds ? [{ name: "Size", align: "left" } as const] : []),
-        ...own.map(({ name }): PageColumn => ({ name, align: "right" })),
+        left(sentence(part)),
+        ...(kinds ? [left("Size")] : []),
+        ...own.map(({ name }) => right(name)),
         ...(ends.fill === "columns" ? toWrite : []),
-        ...(ends.judged ? [{ name: "Verdict", align: "left" } as const] : []),
+        ...(ends.judged ? [left("Verdict")] : []),
       ],
       rows: labels.flatMap((label) => labelRows(label, own, sets, ends)),
     };
   });
 };
 
-const toWrite: readonly PageColumn[] = [
-  { name: "Again", align: "left" },
-  { name: "Finished", align: "left" },
-];
+const toWrite: readonly PageColumn[] = [left("Again"), left("Finished")];
 
 interface Ends {
   readonly judged: boolean;

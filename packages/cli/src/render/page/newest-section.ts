@@ -2,7 +2,8 @@
 
 import type { CylinderAssessment, TestAssessment } from "@sealtrend/core";
 import type { PageInput } from "./page-input.ts";
-import type { DotSeries, DotsBlock, PageBlock, PageColumn, PageSection, TableBlock } from "./page-model.ts";
+import type { DotSeries, DotsBlock, PageBlock, PageSection, TableBlock } from "./page-model.ts";
+import { left, right } from "./page-tables.ts";
 import { ruleLine } from "../rule-words.ts";
 import { showHeadline } from "../show/show-headline.ts";
 import { showRows } from "../show/show-rows.ts";
@@ -59,11 +60,7 @@ const rowTables = (newest: TestAssessment, { unit }: PageInput): readonly TableB
         blocks === 1
           ? "As read and corrected, by cylinder."
           : `Cylinders ${own[0] ?? ""} to ${own.at(-1) ?? ""}.`,
-      columns: [
-        { name: "Cylinder", align: "left" },
-        { name: "Unit", align: "left" },
-        ...own.map((label): PageColumn => ({ name: label, align: "right" })),
-      ],
+      columns: [left("Cylinder"), left("Unit"), ...own.map(right)],
       rows: rows.map(({ name, unit: of = "", cells }) => ({
         cells: [name, of, ...cells.slice(from, from + each).map((cell) => cell ?? "-")],
       })),

@@ -4,6 +4,7 @@
 import type { PageInput } from "./page-input.ts";
 import type { PageColumn, PageRow, PageSection, TableBlock, TextBlock } from "./page-model.ts";
 import { conditionsOf, conditionsTable, sharedConditions } from "./day-conditions.ts";
+import { left, right } from "./page-tables.ts";
 import { type Printed, type Takes, changedMark, printedRows, readText } from "./readings-rows.ts";
 
 /** So many cylinders stand side by side twice, read and corrected; more get a row for each. */
@@ -83,18 +84,18 @@ const besideTable = (
 ): TableBlock => {
   const { cylinders } = input.record.engine;
   const group = (name: string): readonly PageColumn[] => [
-    ...cylinders.map((label) => ({ name: label, align: "right", group: name }) as const),
-    { name: "Unit", align: "left", group: name },
+    ...cylinders.map((label) => ({ ...right(label), group: name })),
+    { ...left("Unit"), group: name },
   ];
   return {
     kind: "table",
     caption: caption(takes),
     columns: [
-      { name: "Test", align: "left" },
-      { name: "Kind, gauge", align: "left" },
+      left("Test"),
+      left("Kind, gauge"),
       ...group("As read"),
       ...group("Corrected"),
-      { name: "Meter, by whom, conditions", align: "left" },
+      left("Meter, by whom, conditions"),
     ],
     rows: rows.map(({ test, what, unit, read, corrected }, i): PageRow => {
       const joins = rows[i - 1]?.test === test;
@@ -129,12 +130,7 @@ const stackedTables = (input: PageInput, { rows, takes }: Told): readonly TableB
         blocks === 1
           ? caption(takes)
           : `Cylinders ${labels[0] ?? ""} to ${labels.at(-1) ?? ""}: as read, ${rowsAre[takes]}; beneath it their mean in reference air.`,
-      columns: [
-        { name: "Test", align: "left" },
-        { name: "Kind, gauge", align: "left" },
-        { name: "Unit", align: "left" },
-        ...labels.map((label): PageColumn => ({ name: label, align: "right" })),
-      ],
+      columns: [left("Test"), left("Kind, gauge"), left("Unit"), ...labels.map(right)],
       rows: rows.flatMap(({ test, what, unit, read, corrected }, i): readonly PageRow[] => {
         const joins = rows[i - 1]?.test === test ? ({ joins: "above" } as const) : {};
         const first = { cells: [test.id, what, unit, ...own(read)], ...joins };

@@ -3,6 +3,7 @@
 import { type Gauge, startsAnew } from "@sealtrend/core/parts";
 import type { PageInput } from "./page-input.ts";
 import type { PageRow, PageSection, TableBlock } from "./page-model.ts";
+import { left, right, tableOrText } from "./page-tables.ts";
 import { kept, meterText, whoText } from "./page-words.ts";
 import { gaugeText } from "../gauges/gauges.ts";
 import { noteWords } from "../note.ts";
@@ -19,40 +20,34 @@ export const servicesSection = (input: PageInput): PageSection => {
     code: "services",
     heading: "What was done",
     ...(services.length <= mostBeside ? { room: "half" } : {}),
-    blocks:
-      services.length === 0
-        ? [{ kind: "text", text: "No work is on record." }]
-        : [
-            {
-              kind: "table",
-              caption: "What was done, in the order of time.",
-              heard: "only",
-              columns: [
-                { name: "Date", align: "left" },
-                { name: "Work", align: "left" },
-                { name: "Meter", align: "right" },
-                { name: "Cylinders", align: "left" },
-                { name: "New history", align: "left" },
-                { name: "By", align: "left" },
-                ...(notes === "shown" ? [{ name: "Note", align: "left" } as const] : []),
-              ],
-              rows: services.map(({ date, what, meter, cylinders, newBaseline, by, note }) => ({
-                cells: [
-                  date,
-                  what,
-                  meterText(meter, engine),
-                  labelsText(cylinders, engine.cylinders),
-                  newBaseline.length === 0
-                    ? startsAnew(what)
-                      ? "none, by its owner"
-                      : "no"
-                    : labelsText(newBaseline, engine.cylinders),
-                  whoText(by, input),
-                  ...(notes === "shown" ? [kept(note)] : []),
-                ],
-              })),
-            },
-          ],
+    blocks: tableOrText("No work is on record.", {
+      caption: "What was done, in the order of time.",
+      heard: "only",
+      columns: [
+        left("Date"),
+        left("Work"),
+        right("Meter"),
+        left("Cylinders"),
+        left("New history"),
+        left("By"),
+        ...(notes === "shown" ? [left("Note")] : []),
+      ],
+      rows: services.map(({ date, what, meter, cylinders, newBaseline, by, note }) => ({
+        cells: [
+          date,
+          what,
+          meterText(meter, engine),
+          labelsText(cylinders, engine.cylinders),
+          newBaseline.length === 0
+            ? startsAnew(what)
+              ? "none, by its owner"
+              : "no"
+            : labelsText(newBaseline, engine.cylinders),
+          whoText(by, input),
+          ...(notes === "shown" ? [kept(note)] : []),
+        ],
+      })),
+    }),
   };
 };
 
@@ -79,22 +74,12 @@ export const gaugesSection = ({ record: { gauges, tests, services }, notes }: Pa
     code: "gauges",
     heading: "Gauges",
     ...(services.length <= mostBeside && rows.length <= mostBeside ? { room: "half" } : {}),
-    blocks:
-      rows.length === 0
-        ? [{ kind: "text", text: "No gauge is on record." }]
-        : [
-            {
-              kind: "table",
-              caption: "The gauges of these tests.",
-              heard: "only",
-              columns: [
-                { name: "Gauge", align: "left" },
-                { name: "Tests", align: "right" },
-                { name: "What is known of it", align: "left" },
-              ],
-              rows,
-            },
-          ],
+    blocks: tableOrText("No gauge is on record.", {
+      caption: "The gauges of these tests.",
+      heard: "only",
+      columns: [left("Gauge"), right("Tests"), left("What is known of it")],
+      rows,
+    }),
   };
 };
 
@@ -142,7 +127,7 @@ const columnWords = (column: string): string => {
 const amendedTable = (rows: readonly PageRow[]): TableBlock => ({
   kind: "table",
   caption: "Entries that were changed.",
-  columns: ["Changed", "Entry", "What", "Was", "Is", "Because"].map((name) => ({ name, align: "left" })),
+  columns: ["Changed", "Entry", "What", "Was", "Is", "Because"].map(left),
   rows,
 });
 
@@ -152,30 +137,18 @@ export const notesSection = (input: PageInput): PageSection => {
   return {
     code: "notes",
     heading: "Owner's records",
-    blocks:
-      notes.length === 0
-        ? [{ kind: "text", text: "None." }]
-        : [
-            {
-              kind: "table",
-              caption: "What was noted beside the tests, by the owner's word.",
-              columns: [
-                { name: "Date", align: "left" },
-                { name: "Meter", align: "right" },
-                { name: "What", align: "left" },
-                { name: "By", align: "left" },
-                { name: "Note", align: "left" },
-              ],
-              rows: notes.map((note) => ({
-                cells: [
-                  note.date,
-                  meterText(note.meter, engine),
-                  noteWords(note),
-                  whoText(note.by, input),
-                  kept(note.note),
-                ],
-              })),
-            },
-          ],
+    blocks: tableOrText("None.", {
+      caption: "What was noted beside the tests, by the owner's word.",
+      columns: [left("Date"), right("Meter"), left("What"), left("By"), left("Note")],
+      rows: notes.map((note) => ({
+        cells: [
+          note.date,
+          meterText(note.meter, engine),
+          noteWords(note),
+          whoText(note.by, input),
+          kept(note.note),
+        ],
+      })),
+    }),
   };
 };

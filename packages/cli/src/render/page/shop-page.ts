@@ -8,6 +8,7 @@ import { loosePartsSection } from "./loose-parts.ts";
 import { measuredSection } from "./measured-section.ts";
 import type { PageInput } from "./page-input.ts";
 import type { Page, PageBlock, PageRow, PageSection, TableBlock } from "./page-model.ts";
+import { left, right } from "./page-tables.ts";
 import { engineLine, engineTitle, kept, meterText, pressureText } from "./page-words.ts";
 import { noteWords } from "../note.ts";
 import { fixed, sentence } from "../words.ts";
@@ -98,10 +99,7 @@ const testBlocks = (input: PageInput): readonly PageBlock[] => {
         kind: "table",
         caption: `The last tests, by cylinder${i > 0 ? ", continued" : ""}.`,
         heard: "only",
-        columns: [
-          { name: "Cylinder", align: "left" },
-          ...labels.map((label) => ({ name: kept(label), align: "right" }) as const),
-        ],
+        columns: [left("Cylinder"), ...labels.map((label) => right(kept(label)))],
         rows: rows.map(({ name, cells }): PageRow => ({
           cells: [name, ...cells.slice(from, from + mostColumns)],
         })),
