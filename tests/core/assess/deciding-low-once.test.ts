@@ -103,3 +103,28 @@ test("held nothing in two tests running: watched at least, tested before hard us
   expect(watched.nextTest).toEqual({ date: today });
   if (watched.decision.verdict === "watch-it") expect(watched.nextBy).toBe("before-hard-use");
 });
+
+const leaks = (...tests: readonly [string, string, string?][]): Written => ({
+  tests: tests.flatMap(([date, cells, heard]) => [
+    day(date, cells, { what: "leak-down", unit: "%" }),
+    ...(heard === undefined ? [] : [day(date, heard, { what: "heard" })]),
+  ]),
+});
+
+test("a leak that is sure and that nobody placed is not left: it is listened for first", () => {
+  const found = decided(leaks(["2025-05-01", "6 12 7 6"], ["2026-05-01", "7 25 7 6"]));
+  expect(found.decision).toMatchObject({ verdict: "test-again", reasons: ["leak-unplaced"] });
+  expect(found.unplacedLeaks).toEqual([{ label: "2", lost: 0.25 }]);
+  expect(found.nextTest).toEqual({ date: today });
+  expect(found.nextAction?.code).toBe("leak-down-and-listen");
+});
+
+test("a leak that was heard is placed, and an even one asks for nothing", () => {
+  const heard = leaks(["2025-05-01", "6 12 7 6"], ["2026-05-01", "7 25 7 6", "x exhaust x x"]);
+  expect(decided(heard)).toMatchObject({ unplacedLeaks: [] });
+  expect(decided(heard).evidence.map(({ row }) => row)).toContain("B2");
+  expect(decided(leaks(["2026-05-01", "6 7 7 6"]))).toMatchObject({
+    unplacedLeaks: [],
+    decision: { verdict: "leave-it" },
+  });
+});

@@ -92,6 +92,7 @@ export const decideDocument = (
     due: decision.due,
     ringsDue: assessment.ringsDue,
     oddTest: assessment.oddTest,
+    unplacedLeaks: assessment.unplacedLeaks,
     notItself: assessment.notItself,
     lowEverywhere: assessment.lowEverywhere,
     testAgain: assessment.testAgain,

@@ -148,9 +148,9 @@ export interface DecisionInput {
   /** Damage that no row weighs, such as a scored journal or a knock that nobody has placed: it is settled before anything is
    *  closed or ordered. */
   readonly damage?: "unsettled";
-  /** A reading that has to be made again, or a cylinder that surely reads low and that cranking alone speaks of: neither is
-   *  left as it is. */
-  readonly unsettled?: "read-again" | "low-unexplained";
+  /** A reading that has to be made again, a leak that nobody placed, or a cylinder that surely reads low and that cranking
+   *  alone speaks of: none is left as it is. */
+  readonly unsettled?: "read-again" | "leak-unplaced" | "low-unexplained";
   readonly test?: OfferedTest;
   /** Price of getting in again over that of the work, where there are no prices. */
   readonly accessRatio?: number;

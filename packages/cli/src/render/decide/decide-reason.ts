@@ -179,6 +179,7 @@ const watchSentence = (reason: Reason, assessment: DecisionAssessment, unit: Pre
     case "not-itself":
     case "low-everywhere":
     case "read-again":
+    case "leak-unplaced":
     case "low-unexplained":
       return sentenceFor(reason, assessment, unit);
     case "instruments-disagree":

@@ -7,7 +7,7 @@ import { developingText } from "./decide-developing.ts";
 import { limitNamed } from "./decide-limit.ts";
 import { spoken } from "./decide-headline.ts";
 import { doubtText, lowEverywhereText, notItselfText, oddTestText } from "./decide-test-named.ts";
-import { count, joined, sentence } from "../words.ts";
+import { count, joined, percent, sentence } from "../words.ts";
 
 /** Sentences: why, what the years say meanwhile, and what holds without the test.
  *  @source handbook/decision.md 2 (guards), 5, 6, 8 */
@@ -97,6 +97,8 @@ export const sentenceFor = (reason: Reason, assessment: DecisionAssessment, unit
       return "New rings do not cure what was seen in a bore: measure it before anything is ordered.";
     case "read-again":
       return `The readings of ${id ?? ""} carry no answer yet: some are to be made again first.`;
+    case "leak-unplaced":
+      return unplacedText(assessment);
     case "low-unexplained":
       return lowText(assessment);
     case "one-line-only":
@@ -110,6 +112,12 @@ export const sentenceFor = (reason: Reason, assessment: DecisionAssessment, unit
     default:
       return reason === decision.reasons[0] ? chanceSentence(assessment, unit) : "";
   }
+};
+
+/** Valves, gasket and rings ask for different work: a leak is placed before it is left or mended. */
+const unplacedText = ({ unplacedLeaks }: DecisionAssessment): string => {
+  const lost = unplacedLeaks.map(({ label, lost }) => `cylinder ${label} lost ${percent(lost)}`);
+  return `${sentence(joined(lost))} in the leak-down, and where the air goes is not known: a valve, a gasket and rings ask for different work.`;
 };
 
 /** Believed, and yet no answer: a gauge that is cranked shows that it is lost, not where. */

@@ -104,6 +104,7 @@ const reasons: Readonly<Record<YardDecision["reason"], string | undefined>> = {
   "one-line-only": "one kind of evidence alone",
   "instruments-disagree": "the instruments disagree",
   "read-again": "to be read again",
+  "leak-unplaced": "it leaks, and nobody heard where",
   "low-unexplained": "low, and nothing tells why",
   "rings-disturbed": "its rings were disturbed",
   "past-its-limit": "measured past its limit",

@@ -63,7 +63,7 @@ export const assessDecision = (
     ({ withNewShells }) => withNewShells === "open" || rings === undefined,
   );
   const { measured } = deciding;
-  const unsettled = unsettledOf(deciding, rows);
+  const { unsettled, unplaced, dead } = unsettledOf(deciding, rows);
   const input: DecisionInput = {
     rows: rows.map(({ row, text, restsOn, cylinder, times }) => ({
       id: row,
@@ -87,7 +87,7 @@ export const assessDecision = (
     ...(rings === undefined ? {} : { ringsDue: "yes" as const }),
     ...pastLimitOf(rows, done),
     ...(damage.length === 0 ? {} : { damage: "unsettled" as const }),
-    ...(speaks !== "today" || unsettled.unsettled === undefined ? {} : { unsettled: unsettled.unsettled }),
+    ...(speaks !== "today" || unsettled === undefined ? {} : { unsettled }),
     ...(measured?.found.some(({ open }) => open.length > 0) === true ? { tooClose: "yes" as const } : {}),
     test: offeredTest(done, deciding.main, money.prices?.test),
     ...(hours === undefined ? {} : { hoursPerYear: hours }),
@@ -98,7 +98,7 @@ export const assessDecision = (
     cylinder: decision.chance?.label ?? found.oddTest?.cylinder,
     measured,
   });
-  const isAskedNow = input.unsettled === "read-again" || (unsettled.dead === "some" && speaks === "today");
+  const isAskedNow = input.unsettled === "read-again" || (dead === "some" && speaks === "today");
   const due = isAskedNow
     ? { date: today }
     : nextTestOf(record, decision.next, { today, last: lastOf(deciding) });
@@ -117,7 +117,7 @@ export const assessDecision = (
   const again = testAgainOf(decision, input, action);
   const reach = reachOf(wear.channels, horizon, decision);
   const isTop = decision.scores.top.state === "established" && decision.need !== "rebuild";
-  const nextBy = nextByOf(decision, done, { due: isDue, dead: unsettled.dead });
+  const nextBy = nextByOf(decision, done, { due: isDue, dead });
   return {
     ...(deciding.main === undefined ? {} : { test: deciding.main }),
     speaks,
@@ -127,6 +127,7 @@ export const assessDecision = (
     turns: flips === "told" ? turnsOf(input) : [],
     input,
     ...found,
+    unplacedLeaks: speaks === "today" ? unplaced : [],
     ...(rings === undefined ? {} : { ringsDue: rings }),
     ...(opened === undefined ? {} : { opened }),
     done,

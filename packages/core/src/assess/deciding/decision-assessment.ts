@@ -22,6 +22,7 @@ import type { NotSeen } from "./not-seen.ts";
 import type { OddTest } from "./odd-test.ts";
 import type { Reach } from "./reach.ts";
 import type { RingsDue } from "./rings-due.ts";
+import type { UnplacedLeak } from "./rows-leak.ts";
 import type { TestAgain } from "./test-again.ts";
 import type { TopWork } from "./top-work.ts";
 import type { WearChannel } from "./wear.ts";
@@ -102,6 +103,8 @@ export interface DecisionAssessment {
   readonly input: DecisionInput;
   /** Guard G3: the test to read again. */
   readonly oddTest?: OddTest;
+  /** Cylinders that leak too much, and where is not known; none where the leak-down no longer speaks. */
+  readonly unplacedLeaks: readonly UnplacedLeak[];
   /** Guard G4: why it was not itself. */
   readonly notItself?: NotItself;
   /** Guard G5: how low, and what was not proved. */

@@ -15,10 +15,9 @@ const third = 1 / 3;
 
 /** @source handbook/decision.md 2 */
 export const leakRows = (deciding: Deciding): readonly Row[] => {
-  const { leakDown: test, main, today } = deciding;
-  if (test === undefined || test.trust.voids !== undefined) return [];
-  const renewed = renewedAfter(deciding, { date: test.test.date, today });
-  const read = test.cylinders.filter(({ leakDown, label }) => leakDown !== undefined && !renewed.has(label));
+  const { leakDown: test, main } = deciding;
+  const read = readIn(deciding);
+  if (test === undefined || read.length === 0) return [];
   const restsOn = test === main ? "this-test" : "other-records";
   return [...allHealthy(read), ...read.flatMap((one) => rowsOf(test, one))].map((row): Row => ({
     ...row,
@@ -26,6 +25,35 @@ export const leakRows = (deciding: Deciding): readonly Row[] => {
     restsOn,
   }));
 };
+
+/** Cylinders of the leak-down that speaks, but for those renewed since. */
+const readIn = (deciding: Deciding): readonly CylinderAssessment[] => {
+  const { leakDown: test, today } = deciding;
+  if (test === undefined || test.trust.voids !== undefined) return [];
+  const renewed = renewedAfter(deciding, { date: test.test.date, today });
+  return test.cylinders.filter(({ leakDown, label }) => leakDown !== undefined && !renewed.has(label));
+};
+
+/** A cylinder that leaks too much, and nobody heard where. */
+export interface UnplacedLeak {
+  readonly label: string;
+  /** Part of the supply, 0 to 1. */
+  readonly lost: number;
+}
+
+/** @param rows - that were found to hold: those of the leak-down say where the air goes */
+export const unplacedLeaks = (deciding: Deciding, rows: readonly Row[]): readonly UnplacedLeak[] => {
+  const { leakDown: test } = deciding;
+  if (test === undefined) return [];
+  const isPlaced = ({ label }: CylinderAssessment): boolean =>
+    rows.some(({ row, cylinder }) => placing.includes(row) && cylinder === label);
+  return readIn(deciding).flatMap((one) =>
+    one.leakDown === undefined || sizeOf(one, test) !== "above" || isPlaced(one)
+      ? []
+      : [{ label: one.label, lost: one.leakDown.lost }],
+  );
+};
+const placing: readonly Row["row"][] = ["B2", "B3", "B4"];
 
 type Size = "healthy" | "between" | "above";
 

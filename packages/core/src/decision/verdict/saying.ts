@@ -85,6 +85,7 @@ const stepFor: Readonly<Partial<Record<Reason, NextStep>>> = {
   "test-void": "repeat-this-test",
   "test-doubtful": "repeat-this-test",
   "read-again": "repeat-this-test",
+  "leak-unplaced": "test-otherwise",
   "low-unexplained": "test-otherwise",
   "one-odd-test": "repeat-this-test",
   "not-itself": "run-warm-and-retest",
