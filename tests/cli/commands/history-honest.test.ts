@@ -57,6 +57,19 @@ test("one that went between the first and the second test stepped down, and no r
   expect(out).toMatch(/^3 .* - +stepped down$/m);
 });
 
+test("one that went on down after its first low test is not said to have gone in one step", async () => {
+  const desk = await deskWith(yearly(2018, third([150, 134, 118])), [], oneSpeed);
+  const out = await said(desk);
+  expect(out.replace(/\s+/g, " ")).toMatch(
+    /^Cylinder 3 stepped down by about \d+ % between 2018-05-03 and 2019-05-03, and read 21 % under the others on 2020-05-03: a step or a steady loss, that cannot be told yet\./,
+  );
+  expect(numbersLost(out, await desk.json("history", "pump"))).toEqual([]);
+  // the same low twice is one step
+  expect(await said(await deskWith(yearly(2018, third([150, 128, 128])), [], oneSpeed))).not.toContain(
+    "cannot be told yet",
+  );
+});
+
 test("a slow fall across a repair is not laid to the repair", async () => {
   const desk = await deskWith(
     yearly(2016, third([150, 146, 142, 138, 134, 130, 126, 123, 119])),

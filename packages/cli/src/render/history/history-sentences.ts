@@ -39,7 +39,18 @@ export const courseSentence = (cylinder: CylinderHistory, kind: KindHistory): st
     shape?.seenIn === "last-reading-only"
       ? " Only the last reading shows it: repeat it before you believe it."
       : "";
-  return `${who} stepped down by about ${percent(-Math.expm1(-Math.abs(size)))}${when}.${repeat}`;
+  return `${who} stepped down by about ${percent(-Math.expm1(-Math.abs(size)))}${when}${wentOn(cylinder, kind)}.${repeat}`;
+};
+
+/** Too few tests for a shape, and the last reads lower again than the first that was low: then no step is claimed to be all. */
+const wentOn = ({ early, shape, ratios }: CylinderHistory, kind: KindHistory): string => {
+  if (early === undefined || shape !== undefined) return "";
+  const first = ratios[early.test];
+  const place = ratios.findLastIndex((ratio) => ratio !== undefined);
+  const last = ratios[place];
+  if (first === undefined || last === undefined || first - last < Math.abs(early.change) / 2) return "";
+  const down = percent(-Math.expm1(last));
+  return `, and read ${down} under ${othersOf(kind)} on ${dateOf(kind, place)}: a step or a steady loss, that cannot be told yet`;
 };
 
 /** A single low reading against the earlier ones: no alarm, only a wish to see it again. */
