@@ -38,8 +38,13 @@ test("each engine of the demo is told as show, history and decide tell it", asyn
     const [show, history, decide] = await Promise.all(
       ["show", "history", "decide"].map((command) => desk.json(command, line.engine, "--logbook", demo)),
     );
-    const { label } = line.worst as { label: string };
-    expect(show?.cylinders).toContainEqual(expect.objectContaining({ ...(line.worst as object) }));
+    const { label, lost, heldBelowOthers, ...dry } = line.worst as { label: string } & Line;
+    expect(show?.cylinders).toContainEqual(expect.objectContaining({ label, ...dry }));
+    if (lost !== undefined)
+      expect(show?.cylinders).toContainEqual(
+        expect.objectContaining({ label, leakDown: expect.objectContaining({ lost }) as unknown }),
+      );
+    expect(typeof heldBelowOthers).toBe(typeof lost);
     expect(show?.test).toMatchObject({ id: line.test, date: line.last });
     expect([label, history?.cylinders]).toEqual([
       label,
@@ -107,7 +112,7 @@ mill        11  2026-03  even     steady        leave it          2027-03
 
 Order: worst first: lagging before suspect before even, then stepped down,
 falling, others, then the furthest below the others. worst: the cylinder and how
-far below the others it reads.
+far below the others it reads, or what it lost in the leak-down.
 3 of 6 shown; all: --top all.
 `);
 });
@@ -164,6 +169,34 @@ test("standard input, tabs, Windows line ends, a mark and Windows-1252 are read 
   desk.put("wide.csv", Buffer.from(`\uFEFF${rows}`, "utf16le"));
   const wide = await desk.type(["yard", "wide.csv"]);
   expect([wide.exit, wide.err]).toEqual([1, expect.stringContaining("save it again as CSV")]);
+});
+
+test("a table that nobody said the length of fits on a screen, and says how to see the rest", async () => {
+  const desk = newDesk();
+  desk.put("fleet.csv", fleetText(fleet(60)));
+  const short = await desk.type(["yard", "fleet.csv"]);
+  expect(short.out.trimEnd().split("\n").length).toBeLessThanOrEqual(24);
+  expect(short.out).toMatch(/\d+ of 60 shown; all: --top all\./);
+  const long = await desk.type(["yard", "fleet.csv", "--top", "30"]);
+  expect(long.out).toContain("30 of 60 shown");
+});
+
+test("a cylinder that the leak-down lets stand out is told by what it lost", async () => {
+  const rows = ["2025", "2026"].flatMap((year) => [
+    `a,${year}-05-01a,${year}-05-01,dry,1,psi,150,151,150,152`,
+    `a,${year}-05-01a,${year}-05-01,leak-down,1,%,6,7,6,38`,
+  ]);
+  const header = "engine,test,date,what,take,unit,c1,c2,c3,c4";
+  const desk = newDesk();
+  desk.put("one.csv", `${[header, ...rows].join("\n")}\n`);
+  const { out } = await desk.type(["yard", "one.csv", "--as-of", "2026-06-01"]);
+  expect(out).toMatch(/^a .* 4 38 % lost /m);
+  expect(out).toContain("4 lags: flagged in two tests running");
+  const [line] = linesOf((await desk.type(["yard", "one.csv", "--json", "--as-of", "2026-06-01"])).out);
+  expect(line?.worst).toMatchObject({ label: "4", standing: "lagging", lost: 0.38 });
+  expect(misfits(line, schemaOf("yard"))).toEqual([]);
+  const csv = await desk.type(["yard", "one.csv", "--format", "csv", "--as-of", "2026-06-01"]);
+  expect(csv.out.split("\n")[0]).toContain("below_median,below_others,lost,course");
 });
 
 test("only what is due by a day, in the order of the days", async () => {

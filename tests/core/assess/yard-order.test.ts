@@ -54,6 +54,10 @@ test("by last test the longest untested stands first, by due the longest overdue
     row("a", { due: { date: "2026-11-25" } }),
   ];
   expect(sorted("due", due)).toBe("b a");
+  const today = { due: { date: "2026-11-25" } };
+  expect(
+    sorted("due", [row("a", { ...today, ...at("2025-05-01") }), row("b", { ...today, ...at("2018-05-01") })]),
+  ).toBe("b a");
   expect(sorted("engine", [row("b"), row("a")])).toBe("a b");
 });
 

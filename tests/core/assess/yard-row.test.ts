@@ -56,10 +56,12 @@ const atLength = (record: EngineRecord) => {
   const years = cranking ?? leakDown;
   const rank = { lagging: 0, suspect: 1, even: 2 };
   let worst: (typeof cylinders)[number] | undefined;
+  const below = ({ belowMedian, leakDown }: (typeof cylinders)[number]): number =>
+    belowMedian ?? leakDown?.lost ?? 0;
   for (const one of cylinders) {
     if (one.standing === undefined && one.belowMedian === undefined) continue;
     const [own, best] = [one, worst].map((each) => (each?.standing === undefined ? 3 : rank[each.standing]));
-    const isFurther = (one.belowMedian ?? 0) > (worst?.belowMedian ?? 0);
+    const isFurther = worst !== undefined && below(one) > below(worst);
     if (worst === undefined || (own ?? 3) < (best ?? 3) || (own === best && isFurther)) worst = one;
   }
   const lost = ["stepped-down", "falling"];

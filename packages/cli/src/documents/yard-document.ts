@@ -34,6 +34,8 @@ const rowDocument = (row: YardRow, engine: string) => {
             standing: worst.standing,
             belowMedian: worst.belowMedian,
             belowOthers: worst.belowOthers,
+            lost: worst.leak?.lost,
+            heldBelowOthers: worst.leak?.belowOthers,
           },
     course: course?.code,
     courseOf: course?.label,

@@ -83,7 +83,9 @@ const answerOf = (
   const { order = "worst" } = asked;
   const isTable = asked.format === "table";
   const rows = isTable ? (kept?.rows() ?? []) : [];
-  const table = isTable ? yardTable(rows, { width, today, order, of: matching, decide, detail }) : [];
+  const table = isTable
+    ? yardTable(rows, { width, today, order, of: matching, decide, detail, length: asked.length })
+    : [];
   const due = asked.due === undefined ? [] : dueLines(matching, asked.due);
   const text = isTable
     ? [
@@ -112,14 +114,14 @@ const nextLines = (
   width: number,
 ): readonly string[] => {
   if (read + faulty > 0) return [];
-  const begin =
-    "sealtrend engine add pump --cylinders 4 --ignition spark, or look at the demo: sealtrend demo";
-  return wrapText(
-    from === "file" ? "a row for each test, with the name of its engine" : begin,
-    width,
-    "next   ",
-  );
+  return wrapText(begins[from], width, "next   ");
 };
+
+const begins = {
+  file: "a row for each test, with the name of its engine",
+  logbook:
+    "sealtrend engine add pump --cylinders 4 --ignition spark, or look at the demo: sealtrend demo; the sheets of a folder are read one by one: sealtrend import FILE",
+} as const;
 
 const dueLines = (matching: number, day: string): readonly string[] => [
   `${matching === 0 ? "None" : String(matching)} due for a test by ${day}.`,

@@ -1,6 +1,7 @@
 // Many engines on a screen: a row an engine, and why where there is something to say.
 
 import type { YardOrder, YardRow } from "@sealtrend/core/parts";
+import { asTheirs } from "../../as-theirs.ts";
 import { grid, wrapText } from "../table.ts";
 import { cut, displayWidth } from "../width.ts";
 import { courseText, decisionText, dueText, whyText, worstText } from "./yard-words.ts";
@@ -17,7 +18,12 @@ export interface YardTableOptions {
   readonly decide: "always" | "never";
   /** `why`: the reason of every engine, of those too of which there is nothing to say. */
   readonly detail: "short" | "why";
+  /** `one-screen`: fewer rows where all of them would not fit. */
+  readonly length: "one-screen" | "all";
 }
+
+/** Lines of rows on a screen, beside its head and foot. */
+const screenful = 15;
 
 export const yardTable = (rows: readonly YardRow[], options: YardTableOptions): readonly string[] => {
   if (rows.length === 0) return [];
@@ -34,15 +40,29 @@ export const yardTable = (rows: readonly YardRow[], options: YardTableOptions): 
   const cells = rows.map((row) => cellsOf(row, options));
   const lines = grid(cells, ["left", "right"], { head });
   const isTable = lines.every((line) => displayWidth(line) <= width);
-  const told = rows.flatMap((row, i) => [
+  const told = rows.map((row, i) => [
     ...(isTable ? [lines[i + 1] ?? ""] : sentenceOf(head, cells[i] ?? [], width)),
     ...(detail === "short" && isQuiet(row) ? [] : wrapText(whyText(row), width, indent)),
   ]);
-  return ["", ...(isTable ? lines.slice(0, 1) : []), ...told, "", ...foot(rows, options)];
+  const shown = options.length === "all" ? told : fitting(told);
+  return [
+    "",
+    ...(isTable ? lines.slice(0, 1) : []),
+    ...shown.flat(),
+    "",
+    ...foot(rows.slice(0, shown.length), options),
+  ];
+};
+
+/** The first rows, at least one, that fit on a screen. */
+const fitting = (told: readonly (readonly string[])[]): readonly (readonly string[])[] => {
+  let used = 0;
+  const end = told.findIndex((lines) => (used += lines.length) > screenful);
+  return end === -1 ? told : told.slice(0, Math.max(1, end));
 };
 
 const cellsOf = (row: YardRow, { today, decide }: YardTableOptions): readonly string[] => [
-  cut(row.engine, mostName),
+  cut(asTheirs(row.engine), mostName),
   String(row.tests),
   row.test?.date.slice(0, 7) ?? "-",
   worstText(row),
@@ -92,7 +112,7 @@ const foot = (
     ? ["Aircraft: whether it may fly is for a licensed person to say."]
     : [];
   return [
-    `Order: ${orderWords[order]}. worst: the cylinder and how far below the others it reads.`,
+    `Order: ${orderWords[order]}. worst: the cylinder and how far below the others it reads, or what it lost in the leak-down.`,
     ...shown,
     ...undecided,
     ...licensed,

@@ -5,11 +5,12 @@ import { counted, percent } from "../words.ts";
 
 export const decisionText = ({ code }: YardDecision): string => code.replaceAll("-", " ");
 
-/** `3 -12 %`, of the worst cylinder; `even` where it stands with its fellows. */
+/** `3 -12 %`, of the worst cylinder, or `4 38 % lost`; `even` where it stands with its fellows. */
 export const worstText = ({ worst }: YardRow): string => {
   if (worst === undefined) return "-";
-  const { label, standing, belowOthers } = worst;
+  const { label, standing, belowOthers, leak } = worst;
   if (standing === "even") return "even";
+  if (leak !== undefined) return `${label} ${percent(leak.lost)} lost`;
   if (belowOthers === undefined) return label;
   return `${label} ${belowOthers > 0 ? "-" : ""}${percent(Math.abs(belowOthers))}`;
 };
@@ -41,7 +42,13 @@ export const whyText = (row: YardRow): string => {
 /** A doubtful test is told with a decision and without. */
 const reasonText = ({ decision, test }: YardRow): string | undefined => {
   if (test?.trust === "doubtful") return "the last test is doubtful";
+  if (decision?.reason === "test-doubtful" && decision.tooOld !== undefined) return tooOld[decision.tooOld];
   return decision === undefined ? undefined : reasons[decision.reason];
+};
+
+const tooOld: Readonly<Record<NonNullable<YardDecision["tooOld"]>, string>> = {
+  "over-a-year": "its last test is over a year old",
+  "before-work": "its last test was made before the last work",
 };
 
 const nothingText = ({ tests, worst, test }: YardRow): string => {
@@ -66,14 +73,16 @@ const standingText = ({
   held,
   limitsMissed,
   flaggedBefore,
+  leak,
 }: YardWorst): readonly string[] => {
   if (standing === undefined || standing === "even") return [];
-  if (held === "nothing") return [`${label} holds nothing`];
+  if (held === "nothing" && leak === undefined) return [`${label} holds nothing`];
   if (standing === "suspect") return [`${label} suspect: flagged once, repeat it`];
   const limit = limitsMissed.some((one) => one !== "usual-ratio")
     ? "the maker's limit"
     : "three quarters of the highest";
-  if (limitsMissed.length > 0) return [`${label} lags: below ${limit}`];
+  if (leak?.overLimit === true) return [`${label} lags: it loses more than its limit`];
+  if (leak === undefined && limitsMissed.length > 0) return [`${label} lags: below ${limit}`];
   return [
     flaggedBefore
       ? `${label} lags: flagged in two tests running`
@@ -96,7 +105,7 @@ const reasons: Readonly<Record<YardDecision["reason"], string | undefined>> = {
   "source-unknown": "find the source first",
   "scored-bore": "a bore is scored",
   "test-void": undefined,
-  "test-doubtful": "the last test is too old, or from before the last work",
+  "test-doubtful": "its last test does not carry a decision",
   "one-odd-test": "one test out of step with the others",
   "not-itself": "tested when it was not itself",
   "low-everywhere": "low everywhere: prove gauge, throttle and battery",

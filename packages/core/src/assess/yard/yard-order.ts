@@ -12,7 +12,7 @@ export type YardOrder = (typeof yardOrders)[number];
 
 /** Compares two rows. Whatever the order, rows alike stand by engine, so that an order never depends on who came first.
  *  worst: lagging, suspect, even, no standing; then stepped down, falling, any other course; then the further below the
- *  others. last: the longest untested first. due: the earliest first. */
+ *  others. last: the longest untested first. due: the earliest first, then the longest untested. */
 export const yardCompare = (order: YardOrder): ((a: YardRow, b: YardRow) => number) => {
   const own = compares[order];
   return (a, b) => own(a, b) || byText(a.engine, b.engine);
@@ -30,8 +30,11 @@ const compares: Readonly<Record<YardOrder, (a: YardRow, b: YardRow) => number>> 
   worst: (a, b) =>
     placeOf(standings, a.worst?.standing) - placeOf(standings, b.worst?.standing) ||
     placeOf(courses, a.course?.code) - placeOf(courses, b.course?.code) ||
-    (b.worst?.belowOthers ?? 0) - (a.worst?.belowOthers ?? 0),
+    below(b) - below(a),
   engine: () => 0,
   last: (a, b) => byText(a.test?.date ?? "", b.test?.date ?? ""),
-  due: (a, b) => byText(a.due.since ?? a.due.date, b.due.since ?? b.due.date),
+  due: (a, b) => byText(a.due.since ?? a.due.date, b.due.since ?? b.due.date) || compares.last(a, b),
 };
+
+/** Below the others, by the reading that gave it its standing. */
+const below = ({ worst }: YardRow): number => worst?.leak?.belowOthers ?? worst?.belowOthers ?? 0;

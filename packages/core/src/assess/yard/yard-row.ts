@@ -8,14 +8,16 @@ import { shippedRules } from "../../rules/index.ts";
 import type { Standing } from "../../spread/index.ts";
 import type { LimitMissed } from "../assessment.ts";
 import { assessDecision } from "../deciding/assess-decision.ts";
+import { isCurrent } from "../deciding/current.ts";
+import type { DecisionAssessment } from "../deciding/decision-assessment.ts";
 import { type NextTestDue, nextTestOf } from "../deciding/next-test.ts";
-import { belowOthers } from "../below-others.ts";
 import { figuresOf } from "../figures.ts";
 import { latestTest } from "../latest-test.ts";
 import { type Standings, standingsOf } from "../standings.ts";
 import type { TrustCode } from "../trust/trust-reason.ts";
 import { shownCourses } from "../years/assess-history.ts";
 import { suspectByLuck } from "./luck.ts";
+import { worstOf } from "./worst.ts";
 
 /** The cylinder that is looked at first. */
 export interface YardWorst {
@@ -24,14 +26,26 @@ export interface YardWorst {
   readonly standing?: Standing;
   /** 1 - value / median of all, dry. */
   readonly belowMedian?: number;
-  /** 1 - value / median of the other cylinders, dry: the figure of `show`, and of the order of a yard. */
+  /** 1 - value / median of the other cylinders, dry: the figure of `show`. */
   readonly belowOthers?: number;
+  /** Where the leak-down gave it its standing. */
+  readonly leak?: YardLeak;
   readonly limitsMissed: readonly LimitMissed[];
   /** Its reading held nothing. */
   readonly held: "something" | "nothing";
   readonly flaggedBefore: boolean;
   /** Low beyond the chance of one reading. */
   readonly confirmed: boolean;
+}
+
+/** The leak-down of a cylinder that it lets stand out, or of an engine that was tested no other way. */
+export interface YardLeak {
+  /** Part of the supply, 0 to 1. */
+  readonly lost: number;
+  /** 1 - part held / median of what the other cylinders held. */
+  readonly belowOthers?: number;
+  /** More is lost than the maker, or the master of that day, allows. */
+  readonly overLimit: boolean;
 }
 
 /** What the worst cylinder of an engine did over its years. */
@@ -47,6 +61,8 @@ export interface YardDecision {
   readonly code: Decision["verdict"];
   /** Why this word and not a milder one: the first of its reasons. */
   readonly reason: Decision["reasons"][0];
+  /** Why the last test does not speak for today: over a year old, or all that it read was renewed since. */
+  readonly tooOld?: "over-a-year" | "before-work";
   readonly urgency?: NonNullable<Decision["urgency"]>;
 }
 
@@ -105,7 +121,7 @@ export const yardRow = (record: EngineRecord, { today, decide }: YardChoices): Y
       : { meter: { reading: meter, ...(engine.meter === undefined ? {} : { unit: engine.meter }) } }),
     ...(worst === undefined ? {} : { worst }),
     ...(course === undefined ? {} : { course }),
-    ...(decided === undefined ? {} : { decision: decisionOf(decided.decision) }),
+    ...(decided === undefined ? {} : { decision: decisionOf(decided) }),
     licensed: engine.use === "aircraft" || decided?.decision.licensed === true,
     due: decided?.nextTest ?? usualNext(record, { today, test, trust: stand?.trust.code, worst, course }),
     byLuck: suspectByLuck(comparedIn(stand)),
@@ -121,37 +137,18 @@ const comparedIn = (stand: Standings | undefined): number =>
       : (stand?.leak.values.filter((one) => one?.standing !== undefined).length ?? 0),
   );
 
-const decisionOf = ({ verdict, reasons: [reason], urgency }: Decision): YardDecision => ({
-  code: verdict,
-  reason,
-  ...(urgency === undefined ? {} : { urgency }),
-});
-
-const byStanding: readonly (Standing | undefined)[] = ["lagging", "suspect", "even", undefined];
-
-/** The worst standing, and of those alike the one furthest below the middle; undefined where no cylinder was read. */
-const worstOf = (stand: Standings | undefined): YardWorst | undefined => {
-  const cylinders = stand?.cylinders ?? [];
-  const read = cylinders.filter(
-    ({ standing, belowMedian }) => standing !== undefined || belowMedian !== undefined,
-  );
-  const [first] = read.toSorted(
-    (a, b) =>
-      byStanding.indexOf(a.standing) - byStanding.indexOf(b.standing) ||
-      (b.belowMedian ?? 0) - (a.belowMedian ?? 0),
-  );
-  if (stand === undefined || first === undefined) return undefined;
-  const { label, standing, belowMedian, limitsMissed, verdict, flaggedBefore, confirmed } = first;
-  const others = belowOthers(stand.pressures, cylinders.indexOf(first));
+const decisionOf = ({ decision, speaks, test, today }: DecisionAssessment): YardDecision => {
+  const {
+    verdict,
+    reasons: [reason],
+    urgency,
+  } = decision;
+  const isOld = test !== undefined && !isCurrent(test.test.date, today);
   return {
-    label,
-    ...(standing === undefined ? {} : { standing }),
-    ...(belowMedian === undefined ? {} : { belowMedian }),
-    ...(others === undefined ? {} : { belowOthers: others }),
-    limitsMissed,
-    held: verdict?.kind === "no-compression" ? "nothing" : "something",
-    flaggedBefore,
-    confirmed,
+    code: verdict,
+    reason,
+    ...(speaks !== "too-old" ? {} : { tooOld: isOld ? "over-a-year" : "before-work" }),
+    ...(urgency === undefined ? {} : { urgency }),
   };
 };
 

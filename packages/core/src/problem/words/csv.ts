@@ -60,6 +60,11 @@ export const csvWords = {
     const rows = isYard
       ? ` and begin every row with ${cells.map((cell) => `${cell} and "${delimiter}"`).join(", ")}`
       : "";
+    // a sheet that somebody made for himself is better read by the command that is made for that
+    const foreign =
+      isYard && added.length > 2
+        ? "let sealtrend import FILE read it, if it is a sheet of your own; else "
+        : "";
     const swaps = pairs.map(({ name, near }) => `${name} in place of ${near}`);
     return {
       found: `there ${names.length === 1 ? "is no column" : "are no columns"} ${names.map(quoted).join(", ")}`,
@@ -67,7 +72,7 @@ export const csvWords = {
       mend:
         pairs.length === 1 && added.length === 0
           ? `write ${swaps.join("")}`
-          : `${swaps.length === 0 ? "" : `write ${swaps.join(", ")}; `}make this the first line: ${first.join(delimiter)}${rows}`,
+          : `${foreign}${swaps.length === 0 ? "" : `write ${swaps.join(", ")}; `}make this the first line: ${first.join(delimiter)}${rows}`,
     };
   },
   "row-long": ({ extra, columns }: { extra: number; columns: number }) => ({
