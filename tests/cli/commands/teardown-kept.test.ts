@@ -54,7 +54,7 @@ test("a unit astray is asked once, and typed again the line is taken, once", asy
 test("b takes a doubtful line back; a line of another place comes behind it", async () => {
   const desk = await deskWithSix();
   await desk.type(line("--unit", "in"), {
-    answers: ["pin 1: 22.483", "b", "pin 2: 22.483", "pin 3: 2.2483", "done"],
+    answers: ["pin 1: 22.483", "b", "pin 2: 22.483", "pin 3: 2.2483", "pin 2: 22.483", "done"],
   });
   expect(measurements(desk).map((row) => row.split(",")[3])).toEqual(["2", "3"]);
 });

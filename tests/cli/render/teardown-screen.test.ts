@@ -31,7 +31,7 @@ test("the answer stands first, how much was measured at its right, and the figur
     "       the micrometer that measures the pin, two readings",
     "",
     "next   sealtrend decide tractor --opened bottom-open",
-    "       sealtrend page tractor --for shop (the sheet for the machine shop)",
+    "       the sheet for the machine shop: sealtrend page tractor --for shop",
   ]);
 });
 

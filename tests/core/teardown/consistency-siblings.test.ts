@@ -81,7 +81,7 @@ test("a bore that cannot be keeps the hint that two figures are swapped", () => 
     {
       code: "likely-slip",
       label: "3",
-      mend: "was 86.52 mm (two figures swapped) meant? Look at the paper, or measure it again",
+      mend: "was 86.52 mm (two figures swapped) meant? Look at the paper or measure it again, then type `bore 3 top/thrust instead: 86.52mm`",
     },
   ]);
   const two = measured([...all((label) => bore(label, ["2", "3"].includes(label) ? 85.62 : 86.52))]);

@@ -143,7 +143,7 @@ test("a bore written in inches is told so, and stays as it was written", () => {
   const item = figure({ part: "bore", quantity: "diameter", label: "1", at: "top/thrust" }, 3.4055);
   expect(impossible(item, engine)).toMatchObject({
     text: "bore 1 top/thrust diameter 3.405 mm cannot be: expected 86.48 to 88.10 mm, by the bore in engine.json",
-    mend: "was 86.50 mm (written in inches) meant? Look at the paper, or measure it again",
+    mend: "was 86.50 mm (written in inches) meant? Look at the paper or measure it again, then type `bore 1 top/thrust instead: 86.50mm`",
     weight: "conflict",
   });
 });

@@ -39,7 +39,7 @@ test("a slip and its mend are not averaged: the figure waits and the slip is nam
       part: "pin",
       label: "2",
       text: "pin 2 front/0 was read 2.2235 and 2.2485 in: they cannot both be right",
-      mend: "2.2235 in is off by 0.025 in, one turn of an inch micrometer: type `pin 2 front/0 instead: 2.2485`",
+      mend: "2.2235 in is off by 0.025 in, one turn of an inch micrometer: type `pin 2 front/0 instead: 2.2485in`",
     },
   ]);
   expect(find(judged.items, "pin", "diameter", "2")).toMatchObject([{ waits: true, waitsFor: "figures" }]);
@@ -77,7 +77,7 @@ test("a worn reading is not talked away: only a swap to the very figures read is
     },
   ]);
   expect(judgedAs([...others, ...top("4", 3.9404, 3.944)], bores).conflicts).toMatchObject([
-    { mend: "3.9440 in is two figures swapped: type `bore 4 top/axial instead: 3.9404`" },
+    { mend: "3.9440 in is two figures swapped: type `bore 4 top/axial instead: 3.9404in`" },
   ]);
 });
 

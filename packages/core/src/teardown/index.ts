@@ -2,6 +2,7 @@ export type * from "./asked-for.ts";
 export type * from "./teardown.ts";
 export type * from "./typing/typing.ts";
 export { startTyping } from "./typing/typing.ts";
+export { instrumentWords } from "./conformity/instruments.ts";
 export { readTypedLine } from "./typing/read-typed-line.ts";
 export { rowOf } from "./typing/row-of.ts";
 export { figureShapes, typingHelp, type TypingShape } from "./typing/typing-help.ts";

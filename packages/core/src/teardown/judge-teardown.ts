@@ -54,15 +54,18 @@ export const judgeTeardown = (
   const sound = current.filter(({ item }) => !waitsFor(item, slips));
   const ground = journals.flatMap((part) => groundBefore(part, sound, engine) ?? []);
   const sizeOf = sizesOf(readings, engine, ground);
-  const faces = facesOf(current);
+  // what cannot be is not reckoned with: a taper of it would be a figure that nobody has
+  const faces = facesOf(sound);
   const made = [
-    ...roundFigures(current),
-    ...fitFigures(current, engine, sizeOf),
+    ...roundFigures(sound),
+    ...fitFigures(sound, engine, sizeOf),
     ...faces.flatMap(({ figures }) => figures),
   ];
   const conflicts = conflictsOf({ ...found, derived: made, ground }, engine);
+  const open = current.map(({ item }) => item).filter((item) => waitsFor(item, conflicts));
   const finished = (one: Made): TeardownItem => {
-    const waits = [one.item, ...one.sources].some((source) => waitsFor(source, conflicts));
+    const isOpen = open.some((item) => one.item.from !== undefined && one.sources.some(isOfPart(item)));
+    const waits = isOpen || [one.item, ...one.sources].some((source) => waitsFor(source, conflicts));
     return standing(
       withDiagonals(judged(one, engine, sizeOf(one.item)), faces),
       waits ? "figures" : undefined,
@@ -127,6 +130,12 @@ const standing = (item: TeardownItem, figures: "figures" | undefined): TeardownI
   const where = standingOf(told);
   return where === undefined ? told : { ...told, standing: where };
 };
+
+/** Another place of the same part may hold more, as long as one of them waits. */
+const isOfPart =
+  (one: TeardownItem) =>
+  (other: TeardownItem): boolean =>
+    one.part === other.part && one.label === other.label && one.quantity === other.quantity;
 
 const isSame = (one: TeardownItem, other: TeardownItem): boolean =>
   one.part === other.part &&

@@ -39,7 +39,7 @@ export const placeNamed = (place: Place): string => {
 };
 
 /** As a line begins that is typed: `ring 3 1/bottom`. */
-export const placeTyped = ({ part, label, at }: Place): string =>
+const placeTyped = ({ part, label, at }: Place): string =>
   [
     partNamed({ part, ...(label === undefined ? {} : { label }) }),
     atNamed({ part, ...(at === undefined ? {} : { at }) }),

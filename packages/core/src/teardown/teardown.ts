@@ -71,6 +71,8 @@ export interface TeardownItem {
   readonly quantity: string;
   /** Mean of the repeats; of a feeler the middle between the leaf that goes and the one that does not. [m] */
   readonly value: Length;
+  /** Repeats that cannot all be right, in the order of reading: `value` is the first of them, and nothing is made of it. [m] */
+  readonly apart?: readonly Length[];
   /** By feeler. [m] */
   readonly between?: { readonly low: Length; readonly high: Length };
   /** Standard uncertainty. [m] */

@@ -14,6 +14,7 @@ describe("a fault marks what is wrong and says what to type", () => {
     ["bore3: 86.62", 'bore3 | no line begins with "bore3" | write bore 3'],
     ["86.62 86.58", '86.62 | "86.62" stands without its part | write the part first: bore 3: 86.62'],
     ["bore 3 86.62 86.58", '3 | no colon behind "bore 3" | write bore 3: 86.62 86.58'],
+    ["bore 3 top", '3 | no colon behind "bore 3" | write bore 3 top: and the figures behind it'],
     ["bore 3", '3 | no colon behind "bore 3" | write bore 3: and the figures behind it'],
     ["bore 3:", 'bore 3 | nothing stands behind "bore 3:" | write bore 3: and the figures behind it'],
     ["bore: 86.62", "bore | no label for bore diameter | write such as bore 1: and what was measured"],

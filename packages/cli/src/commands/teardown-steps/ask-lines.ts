@@ -1,6 +1,7 @@
 // `teardown` on a terminal: a line is asked after the other, each answered at once with what it comes to, and kept from the first on.
 // `b` takes the last one back, `?` shows the shapes, `q` leaves, `done` or an empty line ends and saves; an empty line in the
-// middle of a paste ends nothing. A line that looks like a slip is asked for once more, and taken when it is typed again.
+// middle of a paste ends nothing. A line that looks like a slip is asked for once more, and taken when it is typed again; lines of
+// other places may come before that, but nothing is saved until it is answered.
 
 import type { Engine, Problem, TypedMeasurement, TypingContext } from "@sealtrend/core/parts";
 import type { Io } from "../../io.ts";
@@ -31,8 +32,14 @@ interface Asked {
 interface Doubtful {
   readonly text: string;
   readonly place: string;
-  /** Without it. */
-  readonly before: Entry;
+  /** Its index among the lines taken. */
+  readonly at: number;
+}
+
+interface Standing {
+  readonly entry: Entry;
+  /** The newest last: that is the one asked for. */
+  readonly doubts: readonly Doubtful[];
 }
 
 /** @throws Stop 2 where the person leaves or the input ends: what was typed is given back, and kept */
@@ -47,19 +54,18 @@ export const askLines = async (io: Io, asked: Asked): Promise<Entry> => {
     ),
     ...orderLines(width, start.length === undefined ? "unit first" : "unit known"),
   ]);
-  let entry = resumed(asked, width);
-  let doubtful: Doubtful | undefined;
+  let { entry, doubts } = resumed(asked, width);
   const confirmed = new Set<string>();
   for (;;) {
+    const doubtful = doubts.at(-1);
+    const isOpen = doubtful !== undefined;
+    if (doubtful !== undefined && doubtful.at < entry.taken.length - 1)
+      say(prose(`still open: ${clean(doubtful.text)}`, width, "  "));
     const gone = { typed: givenBack(entry), isKept: session.isKept() };
-    const answer = await askPerson(
-      io,
-      doubtful === undefined ? "> " : "that line again, right or as it was: ",
-      {
-        ifLeft: leftText(place, gone, width),
-        takes: doubtful === undefined ? "typed ahead" : "typed now",
-      },
-    );
+    const answer = await askPerson(io, isOpen ? "that line again, right or as it was: " : "> ", {
+      ifLeft: leftText(place, gone, width),
+      takes: isOpen ? "typed now" : "typed ahead",
+    });
     if (answer === undefined || /^(?:q|quit|exit)$/i.test(answer))
       throw leftEarly(place, {
         ...gone,
@@ -67,8 +73,8 @@ export const askLines = async (io: Io, asked: Asked): Promise<Entry> => {
         ...(gone.typed === "" ? {} : { mend: again }),
       });
     const isEnd = /^(?:done|end)$/i.test(answer);
-    if (isEnd && doubtful === undefined) return entry;
-    if ((isEnd || answer === "") && doubtful !== undefined) {
+    if (isEnd && !isOpen) return entry;
+    if ((isEnd || answer === "") && isOpen) {
       say(prose("type it again, or b to take it back", width, "  "));
       continue;
     }
@@ -85,23 +91,24 @@ export const askLines = async (io: Io, asked: Asked): Promise<Entry> => {
       const taken = takeBack(entry);
       say(taken === undefined ? ["nothing to take back"] : prose(`taken back: ${taken.text}`, width));
       entry = taken?.entry ?? entry;
-      doubtful = undefined;
-    } else if (doubtful !== undefined && isSame(answer, doubtful.text)) {
+      doubts = doubts.filter(({ at }) => at < entry.taken.length);
+    } else if (doubts.some(({ text }) => isSame(answer, text))) {
       say(prose("taken as it is", width, "  "));
       confirmed.add(plain(answer));
-      doubtful = undefined;
+      doubts = doubts.filter(({ text }) => !isSame(answer, text));
     } else {
-      const took = takeInstead(answer, entry, { asked, doubtful });
+      const took = take(answer, entry, asked);
       if (took.kind === "fault") say(faultLines(took.problems, width));
       if (took.kind === "context") say(prose(took.text, width));
-      const before = entry;
       entry = took.entry;
-      if (took.kind !== "fault") doubtful = undefined;
       if (took.kind === "measured") {
+        const place = placeOf(took.measurements);
+        const instead = doubts.findLast((one) => one.place === place);
+        if (instead !== undefined) ({ entry, doubts } = without({ entry, doubts }, instead));
         const { lines, isSlip } = asked.echo(took.measurements, entry);
         say(lines);
         if (isSlip && !confirmed.has(plain(answer)))
-          doubtful = { text: answer, place: placeOf(took.measurements), before };
+          doubts = [...doubts, { text: answer, place, at: entry.taken.length - 1 }];
       }
     }
     session.keep(keptLines(entry));
@@ -110,17 +117,13 @@ export const askLines = async (io: Io, asked: Asked): Promise<Entry> => {
 
 const again = "run the command again; the lines below can be put in a file and read with --from FILE";
 
-/** A line of the same place stands in for the doubtful one; any other comes behind it. */
-const takeInstead = (
-  text: string,
-  entry: Entry,
-  { asked, doubtful }: { readonly asked: Asked; readonly doubtful: Doubtful | undefined },
-): ReturnType<typeof takeLine> => {
-  const took = take(text, doubtful?.before ?? entry, asked);
-  if (doubtful === undefined) return took;
-  const isInstead = took.kind === "measured" && placeOf(took.measurements) === doubtful.place;
-  return isInstead ? took : take(text, entry, asked);
-};
+/** A line of the same place stands in for the doubtful one. */
+const without = ({ entry, doubts }: Standing, { at: gone }: Doubtful): Standing => ({
+  entry: { ...entry, taken: entry.taken.filter((_, i) => i !== gone) },
+  doubts: doubts.flatMap((one) =>
+    one.at === gone ? [] : [one.at > gone ? { ...one, at: one.at - 1 } : one],
+  ),
+});
 
 const take = (text: string, entry: Entry, { engine, note }: Asked): ReturnType<typeof takeLine> =>
   takeLine(text, entry, {
@@ -148,20 +151,22 @@ const lineKey = "line";
 const keptLines = ({ taken }: Entry): Unfinished["answers"] =>
   taken.map(({ text }) => [lineKey, text] as const);
 
-/** The lines of an entry that is gone on with; one that the engine no longer takes is told and left out. */
-const resumed = (asked: Asked, width: number): Entry => {
+/** The lines of an entry that is gone on with; one that the engine no longer takes is told and left out, and one that looks like
+ *  a slip is asked for again. */
+const resumed = (asked: Asked, width: number): Standing => {
   const { session, start, say } = asked;
-  const entry = session.answers.reduce<Entry>(
-    (so, [key, text]) => {
-      if (key !== lineKey) return so;
-      const took = take(text, so, asked);
-      if (took.kind === "fault") say(faultLines(took.problems, width));
-      return took.entry;
-    },
-    { context: start, taken: [] },
-  );
+  let entry: Entry = { context: start, taken: [] };
+  const doubts: Doubtful[] = [];
+  for (const [key, text] of session.answers) {
+    if (key !== lineKey) continue;
+    const took = take(text, entry, asked);
+    entry = took.entry;
+    if (took.kind === "fault") say(faultLines(took.problems, width));
+    if (took.kind !== "measured" || !asked.echo(took.measurements, entry).isSlip) continue;
+    doubts.push({ text, place: placeOf(took.measurements), at: entry.taken.length - 1 });
+  }
   if (entry.taken.length > 0) say(prose(`goes on ${linesTold(keptLines(entry))}`, width));
-  return entry;
+  return { entry, doubts };
 };
 
 /** How far a kept entry had come. */

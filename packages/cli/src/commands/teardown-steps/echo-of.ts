@@ -59,13 +59,13 @@ export const echoOf = (
 
 const slips: readonly ConflictCode[] = ["likely-slip", "cannot-be", "swapped-digits", "whole-turn"];
 
-/** Of one of these figures, and with what was meant instead. */
+/** Of one of these figures, and with what was meant instead, or one that cannot be whatever was meant. */
 const isSlipOf = (
   { code, part, label, at, quantity, meant }: TeardownConflict,
   measurements: readonly TypedMeasurement[],
 ): boolean =>
   slips.includes(code) &&
-  meant !== undefined &&
+  (meant !== undefined || code === "cannot-be") &&
   measurements.some(
     (one) =>
       one.part === part &&

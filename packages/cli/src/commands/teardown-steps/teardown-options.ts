@@ -1,5 +1,6 @@
 // The options of `teardown`.
 
+import { instrumentWords } from "@sealtrend/core/parts";
 import type { Option } from "../../command.ts";
 import { grouped } from "../grouped.ts";
 
@@ -16,18 +17,22 @@ export const teardownOptions: readonly Option[] = [
     value: "N",
     help: "which one: 1 the first time the engine was apart (default the newest)",
   },
-  { name: "again", help: "keep lines that are recorded to the letter already as repeats" },
+  { name: "again", help: "lines that are recorded already are kept too, as repeats" },
   { name: "new-teardown", help: "begin the next one: the engine is apart again" },
   {
     ...grouped(start, "unit", "UNIT", "unit of figures that stand without one"),
     choices: ["mm", "in", "um", "thou"],
   },
-  grouped(start, "instrument", "NAME", "what measures: micrometer, bore gauge, feeler, thread, dial …"),
+  {
+    ...grouped(start, "instrument", "NAME", "what measures"),
+    words: instrumentWords,
+    orElse: "what you call it",
+  },
   grouped(start, "resolution", "0.01mm", "the finest step that is read off it"),
-  grouped(start, "by", "WHO", "me, shop, or a name"),
+  { ...grouped(start, "by", "WHO", "who measured"), words: ["me", "shop"], orElse: "a name" },
   grouped(start, "date", "DATE", "the day of measuring (default today)"),
   {
-    ...grouped(start, "state", "STATE", "of the parts (default as found)"),
+    ...grouped(start, "state", "STATE", "state of the parts (default as found)"),
     choices: ["as found", "cleaned", "new part", "after machining"],
   },
 ];

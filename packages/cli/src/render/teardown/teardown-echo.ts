@@ -96,8 +96,9 @@ const figureTexts = (items: readonly TeardownItem[], { units }: EchoOptions): re
     if (standing === "inside" || standing === "near" || standing === "no-limit") return [];
     const { probability = 0 } = rulingVerdict(item) ?? {};
     const chance = standing === "close" ? `, ${chanceText(probability)} inside` : "";
-    const word = standing === "waits" ? "waits, no verdict: see check" : standingWords[standing];
-    return [`${said} ${word}${chance} (${limits})`];
+    const isJudged = standing !== "waits" || limits === "";
+    const word = isJudged ? standingWords[standing] : "waits, no verdict: see check";
+    return [`${said} ${word}${chance}${limits === "" ? "" : ` (${limits})`}`];
   });
   const of = (wanted: Standing): string =>
     figures.flatMap(({ said, standing }) => (standing === wanted ? [said] : [])).join(", ");

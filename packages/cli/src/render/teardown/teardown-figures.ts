@@ -36,7 +36,8 @@ export const figureTexts = (blocks: readonly Block[], units: string | undefined)
           const written = writtenOf(row, units);
           const number = `${numberOf(item, written)}\u00a0${written.unit}`;
           const named = partNamed(part, label === "" ? [] : [label]);
-          const text = `${named} ${row.name} ${number} ${standingWords[standing]} (${limitsText(item, written)})`;
+          const limits = limitsText(item, written);
+          const text = `${named} ${row.name} ${number} ${standingWords[standing]}${limits === "" ? "" : ` (${limits})`}`;
           return [{ text, standing }];
         })
         .map((figure, nth) => ({ ...figure, nth })),

@@ -34,7 +34,7 @@ export const nextLines = (
   const page = `sealtrend page ${id} --for shop`;
   return [
     ...prose(whole(decide), width, "next   "),
-    ...prose(`${whole(page)}   (the sheet for the machine shop)`, width, "       "),
+    ...prose(`the sheet for the machine shop: ${whole(page)}`, width, "       "),
   ];
 };
 

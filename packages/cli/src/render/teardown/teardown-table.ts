@@ -157,12 +157,19 @@ export const writtenOf = ({ cells }: Pick<FigureRow, "cells">, units: string | u
     units,
     items.map((item) => item.unit),
   );
-  const values = items.flatMap((item) => [item.value, ...limitValues(item)]);
+  const values = items.flatMap((item) => [...readOf(item), ...limitValues(item)]);
   return writtenIn(unit, values);
 };
 
+/** Repeats that cannot all be right each by itself, as they are typed: `1.5/15.0`. */
 export const numberOf = (item: TeardownItem, written: Written): string =>
-  isSigned(item) ? signedNumber(item.value, written) : lengthNumber(item.value, written);
+  readOf(item)
+    .map((value) => (isSigned(item) ? signedNumber(value, written) : lengthNumber(value, written)))
+    .join("/");
+
+/** What was read of a figure. */
+export const readOf = ({ value, apart }: Pick<TeardownItem, "value" | "apart">): readonly Length[] =>
+  apart ?? [value];
 
 /** A label in a sentence of its own: on a narrow screen, and for a part that has no labels. */
 const labelLines = (

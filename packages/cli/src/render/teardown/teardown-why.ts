@@ -9,7 +9,7 @@ import { aboutChance } from "../decide/decide-words.ts";
 import { type Written, lengthText, lengthUnit, spreadText, writtenIn } from "./teardown-length.ts";
 import { limitValues, rangeText } from "./teardown-limits.ts";
 import { sizeTexts } from "./teardown-sizes.ts";
-import { numberOf } from "./teardown-table.ts";
+import { numberOf, readOf } from "./teardown-table.ts";
 import { atText, figureName, partNamed, partsName } from "./teardown-words.ts";
 
 interface WhyOptions {
@@ -46,7 +46,7 @@ const titled = (title: string, lines: readonly string[], width: number): readonl
 const itemLines = (items: readonly TeardownItem[], { units }: WhyOptions): readonly string[] =>
   items.map((item) => {
     const unit = lengthUnit(units, [item.unit]);
-    const written = writtenIn(unit, [item.value, ...limitValues(item)]);
+    const written = writtenIn(unit, [...readOf(item), ...limitValues(item)]);
     const place = item.at === undefined ? "" : ` ${atText(item)}`;
     const named = `${partNamed(item.part, item.label === undefined ? [] : [item.label])}${place}`;
     const leaves =

@@ -6,6 +6,8 @@ import { lengthText, rangeText } from "../length-text.ts";
 import { valueText } from "../judging/figure-text.ts";
 import { partNamed, placeNamed, placeOnly } from "../places.ts";
 import type { TeardownConflict, TeardownItem } from "../teardown.ts";
+import { insteadLine } from "../typing/instead-line.ts";
+import { besideIt } from "./own-figures.ts";
 import { type Plausible, plausibleFor } from "./plausible.ts";
 import { slipsTowards } from "./slips.ts";
 
@@ -37,33 +39,38 @@ export const slipsInto = (
         .map(({ factor, how }) => ({ value: value * factor, how }))
         .filter((meant) => isInside(meant.value, { low, high }));
 
-/** Bounds belong to it, whatever the last binary digit. */
+/** Bounds belong to it, whatever the last binary digit; a gap may be nothing, a size not. */
 const isInside = (value: number, { low, high }: Pick<Plausible, "low" | "high">): boolean => {
   const play = 1e-9 * Math.max(Math.abs(low), Math.abs(high));
-  return value > 0 && value >= low - play && value <= high + play;
+  return (value > 0 || low === 0) && value >= low - play && value <= high + play;
 };
 
-/** Of a measured figure; undefined where it can be, or where nothing is known to judge by.
- *  @param middle - of what it is compared with [m] */
+interface Beside {
+  /** Of what it is compared with [m]. */
+  readonly middle?: number | undefined;
+  /** Figures of the same engine that can be. */
+  readonly others?: readonly TeardownItem[];
+}
+
+/** Of a measured figure; undefined where it can be, or where nothing is known to judge by. */
 export const impossible = (
   item: TeardownItem,
   engine: Pick<Engine, "clearances" | "geometry">,
-  middle?: number,
+  { middle, others = [] }: Beside = {},
 ): TeardownConflict | undefined => {
   if (item.value < 0 && item.quantity === "runout") return belowNothing(item);
-  const plausible = plausibleFor(item, engine);
-  if (
-    plausible === undefined ||
-    isInside(item.between?.low === 0 ? item.between.high : item.value, plausible)
-  )
-    return undefined;
+  const bands = plausibleFor(item, engine, others);
+  const value = item.between?.low === 0 ? item.between.high : item.value;
+  const plausible = bands.find((band) => !isInside(value, band));
+  if (plausible === undefined) return undefined;
   const { unit } = item;
   // what was written in a unit is no slip of that unit
   const own = unit === "in" || unit === "thou" ? "written in inches" : "written in millimetres";
+  const fits = (meantValue: number): boolean => bands.every((band) => isInside(meantValue, band));
   const meant = [
     ...slipsInto(item.value, plausible).filter(({ how }) => how !== own),
-    ...slipsTowards(item, middle).filter(({ value }) => isInside(value, plausible)),
-  ];
+    ...slipsTowards(item, middle),
+  ].filter((slip) => fits(slip.value));
   const range = `${rangeText(plausible.low, plausible.high, unit)}, by ${plausible.from}`;
   const [only, ...more] = meant;
   const isLikely = only !== undefined && more.length === 0;
@@ -74,8 +81,8 @@ export const impossible = (
     text: `${placeNamed(item)} ${item.quantity} ${valueText(item)} cannot be: expected ${range}`,
     mend:
       meant.length === 0
-        ? "measure it again"
-        : `was ${meant.map(({ value, how }) => `${lengthText(value, unit)} (${how})`).join(" or ")} meant? Look at the paper, or measure it again`,
+        ? `measure it again, then type \`${insteadLine(item)}\` with what it reads`
+        : `was ${meant.map((slip) => `${lengthText(slip.value, unit)} (${slip.how})`).join(" or ")} meant? Look at the paper or measure it again${only === undefined ? "" : `, then type \`${insteadLine(item, isLikely ? only.value : undefined)}\`${isLikely ? "" : " with what is right"}`}`,
     ...(meant.length === 0 ? {} : { meant: meant.map(({ value }) => length(value)) }),
     weight: "conflict",
   };
@@ -90,6 +97,27 @@ const belowNothing = (item: TeardownItem): TeardownConflict => ({
   weight: "conflict",
 });
 
+/** Figures that no one engine has, where nothing tells which of them is right: told of the part once. */
+export const tooFarApart = (
+  item: TeardownItem,
+  others: readonly TeardownItem[],
+): TeardownConflict | undefined => {
+  const other = besideIt(item, others);
+  if (other === undefined) return undefined;
+  const isOwn = other.label === item.label;
+  const { part, label, quantity } = item;
+  const whose = isOwn ? (other.at ?? "the other") : placeNamed(other);
+  return {
+    code: "cannot-be",
+    part,
+    ...(label === undefined ? {} : { label }),
+    quantity,
+    text: `${placeNamed(item)} ${lengthText(item.value, item.unit)} and ${whose} ${lengthText(other.value, other.unit)} cannot both be of one ${isOwn ? part : "engine"}`,
+    mend: `measure both again; the wrong one: type \`${insteadLine(item)}\` or \`${insteadLine(other)}\` with what it reads`,
+    weight: "conflict",
+  };
+};
+
 /** A bore this much wider at the bottom is choke, or two readings in each other's place. [m]
  *  @source handbook/teardown.md 4.3 (judgement) */
 const choke = 0.00003;
@@ -101,8 +129,19 @@ const belowUnworn = 3;
 const isBelowUnworn = ({ value, uncertainty, from = "" }: TeardownItem): boolean =>
   value < -belowUnworn * uncertainty && from.includes("the unworn reading");
 
-/** Of a figure made of others: a clearance of nothing, a bore that is tight at the top. */
-export const impossibleDerived = (item: TeardownItem): TeardownConflict | undefined => {
+/** No two parts that run in each other leave so much, worn out as they may be; of the bore a piston may leave this share, where
+ *  that is more (judgement). [m] */
+const mostBetween: Readonly<Partial<Record<TeardownItem["part"], number>>> = {
+  piston: 0.0026,
+  "main bearing": 0.0015,
+  "rod bearing": 0.0015,
+  guide: 0.003,
+};
+const mostOfPiston = 0.03;
+
+/** Of a figure made of others: a clearance of nothing or of too much, a bore that is tight at the top.
+ *  @param size - of the hole, where that is known [m] */
+export const impossibleDerived = (item: TeardownItem, size = 0): TeardownConflict | undefined => {
   const { unit } = item;
   const place = { ...placeOnly(item), quantity: item.quantity };
   const made = item.from === undefined ? "" : ` (${item.from})`;
@@ -111,6 +150,18 @@ export const impossibleDerived = (item: TeardownItem): TeardownConflict | undefi
       code: "cannot-be",
       ...place,
       text: `${partNamed(item)} clearance ${lengthText(item.value, unit)} cannot be: one part would not go into the other${made}`,
+      mend: "one of the two figures is wrong or belongs to another place: measure both again",
+      weight: "conflict",
+    };
+  const widest = Math.max(
+    mostBetween[item.part] ?? Infinity,
+    item.part === "piston" ? mostOfPiston * size : 0,
+  );
+  if (item.quantity === "clearance" && item.value > widest)
+    return {
+      code: "cannot-be",
+      ...place,
+      text: `${partNamed(item)} clearance ${lengthText(item.value, unit)} cannot be: more than any that is worn out${made}`,
       mend: "one of the two figures is wrong or belongs to another place: measure both again",
       weight: "conflict",
     };

@@ -7,7 +7,7 @@ import type { Reading } from "../judging/readings.ts";
 import { isSamePlace, partNamed } from "../places.ts";
 import type { PartCount, TeardownConflict, TeardownItem } from "../teardown.ts";
 import { alreadyGround } from "./already-ground.ts";
-import { impossible, impossibleDerived } from "./cannot-be.ts";
+import { impossible, impossibleDerived, tooFarApart } from "./cannot-be.ts";
 import { gapConflicts } from "./gap-and-bore.ts";
 import { misprintConflicts } from "./limit-misprint.ts";
 import { middleFor } from "./middle.ts";
@@ -43,20 +43,18 @@ export const conflictsOf = (
   const sound = single.filter((_, i) => each[i] === undefined);
   // what is made of a figure that cannot be tells nothing more
   const clear = single.filter((_, i) => each[i]?.weight !== "conflict");
-  const made = derived
-    .filter(({ sources }) => sources.every((source) => clear.includes(source)))
-    .map(({ item }) => item);
+  const made = derived.filter(({ sources }) => sources.every((source) => clear.includes(source)));
   return [
     ...apart,
-    ...each.filter((conflict) => conflict !== undefined),
+    ...toldOnce(each.filter((conflict) => conflict !== undefined)),
     ...slipsOf(before, engine).flatMap((conflict) =>
       conflict === undefined ? [] : [{ ...conflict, weight: "doubtful" as const }],
     ),
     ...apartFromSiblings(sound),
-    ...made.flatMap((item) => impossibleDerived(item) ?? []),
+    ...made.flatMap(({ item, sources: [first] }) => impossibleDerived(item, first?.value) ?? []),
     ...twoWayConflicts(
       clear.filter(({ quantity }) => quantity === "thread clearance"),
-      made.filter(({ quantity }) => quantity === "clearance"),
+      made.flatMap(({ item }) => (item.quantity === "clearance" ? [item] : [])),
     ),
     ...gapConflicts(clear),
     ...twice.map(enteredTwice),
@@ -67,6 +65,15 @@ export const conflictsOf = (
   ];
 };
 
+/** What is said of a whole part is said of the first of its figures. */
+const toldOnce = (conflicts: readonly TeardownConflict[]): readonly TeardownConflict[] => {
+  const isOf = (one: TeardownConflict, other: TeardownConflict): boolean =>
+    other.at === undefined && other.code === one.code && isSamePlace(placeOf(other), placeOf(one));
+  return conflicts.filter(
+    (one, i) => conflicts.findIndex((other) => isOf(one, other)) === i || one.at !== undefined,
+  );
+};
+
 const placeOf = ({ quantity = "", ...place }: TeardownConflict) => ({ ...place, quantity });
 
 /** Of each figure what cannot be, or what looks like a slip; figures that cannot be are no measure of the others. */
@@ -74,10 +81,12 @@ const slipsOf = (
   items: readonly TeardownItem[],
   engine: Engine,
 ): readonly (TeardownConflict | undefined)[] => {
-  const possible = items.filter((item) => impossible(item, engine) === undefined);
+  const alone = items.filter((item) => impossible(item, engine) === undefined);
+  const possible = alone.filter((item) => impossible(item, engine, { others: alone }) === undefined);
   return items.map(
     (item) =>
-      impossible(item, engine, middleFor(item, possible, engine)) ??
+      impossible(item, engine, { middle: middleFor(item, possible, engine), others: possible }) ??
+      tooFarApart(item, possible) ??
       threadRange(item) ??
       wholeTurn(item, possible, engine) ??
       swappedDigits(item, possible, engine),

@@ -1,7 +1,10 @@
-// Where a figure can be at all, from what is known of the engine. Wide on purpose: outside it is a slip, not wear.
+// Where a figure can be at all, from what is known of the engine, and from what was measured on it. Wide on purpose: outside it is a
+// slip, not wear.
 
 import type { Engine, LimitPair, MeasuredPart } from "../../record/index.ts";
 import type { TeardownItem } from "../teardown.ts";
+import { ofAnyEngine } from "./any-engine.ts";
+import { bandsOf, most } from "./own-figures.ts";
 
 export interface Plausible {
   /** [m] */
@@ -20,32 +23,64 @@ const journal = { below: 1.1 * mm, above: 0.02 * mm };
 const oilClearance = { low: 0.005 * mm, high: 0.2 * mm };
 /** Of the bore. @source handbook/teardown.md 4.3 (judgement) */
 const ringGap = 0.05;
-/** A piston is smaller than its bore, by less than this (judgement). */
-const pistonBelow = 1 * mm;
+/** A piston is smaller than its bore, by less than this or this share of it (judgement). */
+const pistonBelow = { least: 1 * mm, share: 0.02 };
+/** Of the bore: what a journal may be, and of the stroke what a bore may be (judgement). */
+const journalOfBore = { low: 0.1, high: 1.5 };
+const boreOfStroke = { low: 0.2, high: 5 };
+/** How far bores of one engine lie apart that say what its bore is (judgement). */
+const boresAgree = { least: 2 * mm, share: 0.03 };
 
-/** Undefined where nothing is known to judge by. */
+/** All that tells where the figure can be, what is surest first; none where nothing does.
+ *  @param others - figures of the same engine that can be, without it */
 export const plausibleFor = (
+  item: TeardownItem,
+  engine: Known,
+  others: readonly TeardownItem[] = [],
+): readonly Plausible[] => {
+  const { part, quantity } = item;
+  const any = ofAnyEngine(part, quantity);
+  return [
+    ...byEngine(item, engine, others),
+    ...bandsOf(item, others),
+    ...(any === undefined ? [] : [{ ...any, from: `what a ${part} ${quantity} can be` }]),
+  ];
+};
+
+const byEngine = (
   { part, quantity }: Pick<TeardownItem, "part" | "quantity">,
   engine: Known,
-): Plausible | undefined => {
-  if (isOilClearance(part, quantity)) return { ...oilClearance, from: "what an oil clearance can be" };
-  if (part === "bore" && quantity === "diameter") return around(nominalBore(engine), bore);
+  others: readonly TeardownItem[],
+): readonly Plausible[] => {
+  if (isOilClearance(part, quantity)) return [{ ...oilClearance, from: "what an oil clearance can be" }];
+  if (part === "bore" && quantity === "diameter")
+    return [...around(nominalBore(engine), bore), ...byStroke(engine)];
+  const cylinder = nominalBore(engine) ?? measuredBore(others);
   if (part === "piston" && quantity === "diameter")
-    return around(nominalBore(engine), { below: pistonBelow, above: bore.above });
-  if (part === "ring" && quantity === "end gap") {
-    const nominal = nominalBore(engine);
-    return nominal === undefined
-      ? undefined
-      : { low: 0, high: ringGap * nominal.high, from: "a twentieth of the bore" };
-  }
-  if ((part === "main" || part === "pin") && quantity === "diameter")
-    return around(standardOf(engine, part), journal);
-  if ((part === "main bearing" || part === "rod bearing") && quantity === "bore")
-    return around(standardOf(engine, part === "main bearing" ? "main" : "pin"), {
-      below: journal.below,
-      above: journal.above + oilClearance.high,
+    return around(cylinder, {
+      below: Math.max(pistonBelow.least, pistonBelow.share * (cylinder?.low ?? 0)),
+      above: bore.above,
     });
-  return undefined;
+  if (part === "ring" && quantity === "end gap")
+    return cylinder === undefined
+      ? []
+      : [{ low: 0, high: ringGap * cylinder.high, from: "a twentieth of the bore" }];
+  const kind = journalKind(part, quantity);
+  if (kind === undefined) return [];
+  return [
+    ...around(standardOf(engine, kind), {
+      below: journal.below,
+      above: journal.above + (part === kind ? 0 : oilClearance.high),
+    }),
+    ...(cylinder === undefined ? [] : [shareOf(cylinder, journalOfBore)]),
+  ];
+};
+
+/** Which journals a journal or a bearing goes by. */
+const journalKind = (part: MeasuredPart, quantity: string): "main" | "pin" | undefined => {
+  if ((part === "main" || part === "pin") && quantity === "diameter") return part;
+  if (quantity !== "bore") return undefined;
+  return part === "main bearing" ? "main" : part === "rod bearing" ? "pin" : undefined;
 };
 
 const isOilClearance = (part: MeasuredPart, quantity: string): boolean =>
@@ -61,10 +96,15 @@ interface Nominal {
 const around = (
   nominal: Nominal | undefined,
   by: { readonly below: number; readonly above: number },
-): Plausible | undefined =>
+): readonly Plausible[] =>
   nominal === undefined
-    ? undefined
-    : { low: nominal.low - by.below, high: nominal.high + by.above, from: nominal.from };
+    ? []
+    : [{ low: nominal.low - by.below, high: nominal.high + by.above, from: nominal.from }];
+
+const shareOf = (
+  { low, high, from }: Nominal,
+  share: { readonly low: number; readonly high: number },
+): Plausible => ({ low: low * share.low, high: high * share.high, from });
 
 const nominalBore = (engine: Known): Nominal | undefined => {
   const limit = newLimit(engine, "bore");
@@ -72,6 +112,24 @@ const nominalBore = (engine: Known): Nominal | undefined => {
   const { bore: size } = engine.geometry;
   return size === undefined ? undefined : { low: size, high: size, from: "the bore in engine.json" };
 };
+
+/** Where most of the bores that were measured agree. */
+const measuredBore = (others: readonly TeardownItem[]): Nominal | undefined => {
+  const bores = others.filter(({ part, quantity }) => part === "bore" && quantity === "diameter");
+  const middle = most(
+    bores.map(({ value }) => value),
+    boresAgree,
+  );
+  // as worn as a bore can be: the piston is of what it was
+  return middle === undefined
+    ? undefined
+    : { low: middle - bore.above, high: middle, from: "the bores as measured" };
+};
+
+const byStroke = ({ geometry: { stroke } }: Known): readonly Plausible[] =>
+  stroke === undefined
+    ? []
+    : [shareOf({ low: stroke, high: stroke, from: "the stroke in engine.json" }, boreOfStroke)];
 
 const standardOf = (engine: Known, part: "main" | "pin"): Nominal | undefined => {
   const limit = newLimit(engine, part);

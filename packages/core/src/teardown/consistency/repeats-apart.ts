@@ -3,8 +3,9 @@
 import type { Engine } from "../../record/index.ts";
 import { lengthNumber, lengthText } from "../length-text.ts";
 import type { Reading } from "../judging/readings.ts";
-import { isSamePlace, placeNamed, placeOnly, placeTyped } from "../places.ts";
+import { isSamePlace, placeNamed, placeOnly } from "../places.ts";
 import type { TeardownConflict, TeardownItem } from "../teardown.ts";
+import { insteadLine } from "../typing/instead-line.ts";
 import { slipsInto } from "./cannot-be.ts";
 import { middleFor, standardFor } from "./middle.ts";
 import { plausibleFor } from "./plausible.ts";
@@ -50,11 +51,20 @@ const readOf = (
 };
 
 const isApart = (taken: readonly Taken[]): boolean =>
-  taken.some((one, i) =>
-    taken
-      .slice(i + 1)
-      .some((other) => Math.abs(one.item.value - other.item.value) > most * Math.hypot(one.read, other.read)),
-  );
+  taken.some((one, i) => taken.slice(i + 1).some((other) => areApart(one, other)));
+
+const areApart = (one: Taken, other: Taken): boolean =>
+  Math.abs(one.item.value - other.item.value) > most * Math.hypot(one.read, other.read);
+
+/** A reading whose repeats cannot all be right stands with each of them and without a mean, which nobody read. */
+export const withoutMean = (reading: Reading): Reading => {
+  const [first, ...others] = takenOf(reading, "same");
+  if (first === undefined || !isApart([first, ...others])) return reading;
+  return {
+    ...reading,
+    item: { ...reading.item, value: first.item.value, apart: [...new Set(reading.repeats)] },
+  };
+};
 
 interface Beside {
   readonly readings: readonly Reading[];
@@ -70,7 +80,6 @@ const conflictOf = (
   const values = [...new Set(taken.map((one) => lengthNumber(one.item.value, unit)))];
   const others = readings.map((one) => one.item);
   const slip = taken.flatMap((one) => slipOf(one, taken, { others, engine })).at(0);
-  const instead = `${placeTyped(item)} instead:`;
   return {
     code: "repeats-apart",
     ...placeOnly(item),
@@ -78,8 +87,8 @@ const conflictOf = (
     text: `${placeNamed(item)} was read ${values.join(" and ")} ${unit}: they cannot ${values.length > 2 ? "all" : "both"} be right`,
     mend:
       slip === undefined
-        ? `measure it again, then type \`${instead}\` with what it reads`
-        : `${lengthText(slip.item.value, unit)} is ${slip.how}: type \`${instead} ${lengthNumber(slip.right, unit)}\``,
+        ? `measure it again, then type \`${insteadLine(item)}\` with what it reads`
+        : `${lengthText(slip.item.value, unit)} is ${slip.how}: type \`${insteadLine(item, slip.right)}\``,
     ...(slip === undefined ? {} : { meant: [slip.meant] }),
     weight: "conflict",
   };
@@ -92,7 +101,7 @@ const slipOf = (
   taken: readonly Taken[],
   { others, engine }: { readonly others: readonly TeardownItem[]; readonly engine: Sized },
 ) => {
-  const plausible = plausibleFor(item, engine);
+  const [plausible] = plausibleFor(item, engine);
   const middle = middleFor(item, others, engine) ?? standardFor(item, engine);
   const slips = [
     ...(plausible === undefined ? [] : slipsInto(item.value, plausible)),

@@ -1,14 +1,15 @@
 // A figure with its limit, in a mechanic's words.
 
 import type { LengthUnit } from "../../record/index.ts";
-import { lengthText, rangeText } from "../length-text.ts";
+import { lengthNumber, lengthText, rangeText } from "../length-text.ts";
 import { placeNamed } from "../places.ts";
 import type { LimitVerdict, TeardownItem } from "../teardown.ts";
 import { deciding } from "./limits.ts";
 
 /** `0.12 mm`, by feeler `0.35 to 0.40 mm`. */
-export const valueText = ({ value, between, unit, quantity }: TeardownItem): string => {
+export const valueText = ({ value, between, apart, unit, quantity }: TeardownItem): string => {
   if (between !== undefined) return rangeText(between.low, between.high, unit);
+  if (apart !== undefined) return `${apart.map((one) => lengthNumber(one, unit)).join("/")} ${unit}`;
   return quantity === "taper" || quantity === "out-of-round"
     ? lengthText(Math.abs(value), unit)
     : lengthText(value, unit);

@@ -100,10 +100,10 @@ const worst = ({ verdicts }: TeardownItem, kind: LimitVerdict["kind"]): LimitVer
       (a, b) => Number(a.waits ?? false) - Number(b.waits ?? false) || a.probability - b.probability,
     )[0];
 
-/** In one word; undefined without a limit.  @source handbook/teardown.md, first lines: new and wear are judged apart */
+/** In one word; undefined without a limit, unless it waits for its figures.  @source handbook/teardown.md, first lines: new and wear are judged apart */
 export const standingOf = (item: TeardownItem): ItemStanding | undefined => {
   const first = ruling(item, asked(item));
-  if (first === undefined) return undefined;
+  if (first === undefined) return item.waits === true ? "waits" : undefined;
   if (item.waits === true || first.waits === true) return "waits";
   if (first.verdict === "outside") return "outside";
   if (first.verdict === "too-close-to-tell") return "too-close";

@@ -11,6 +11,7 @@ import {
   instrumentText,
   readingUncertainty,
 } from "../conformity/index.ts";
+import { withoutMean } from "../consistency/repeats-apart.ts";
 import { isSamePlace } from "../places.ts";
 import type { TeardownItem } from "../teardown.ts";
 import { digitsOf, divisionBy } from "./digits.ts";
@@ -44,7 +45,9 @@ export const readingsOf = (measurements: readonly Measurement[]): readonly Readi
   return withSuperseded(
     [...places.values()].flatMap((repeats) => {
       const reading = readingOf(repeats, divisionBy(digitsOf(lengths, repeats)));
-      return reading === undefined ? [] : [{ reading, isReplaced: isReplaced(repeats) }];
+      return reading === undefined
+        ? []
+        : [{ reading: withoutMean(reading), isReplaced: isReplaced(repeats) }];
     }),
   );
 };

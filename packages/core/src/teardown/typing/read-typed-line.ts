@@ -56,7 +56,7 @@ const measuredLine = (asked: Asked): MeasurementsOfLine => {
   const words = partWords(wordsOf(text.head).filter((word) => !isInstead(word)));
   if (words === undefined) return refused(unknownStart(text));
   if (isWhichClearance(words, text)) return refused(whichClearance(words, asked));
-  if (tail === undefined) return refused(noColon(text, words, asked.engine));
+  if (tail === undefined) return refused(noColon(words, asked));
   if (note !== undefined && isFormula(note.text))
     return refused(problem("text-formula", { column: "note" }, text.placeOf(note)));
   if (tail.text === "") return refused(nothingBehind(text));
@@ -131,7 +131,8 @@ const apart = (typed: string): readonly string[] => {
 };
 
 /** With the colon where it belongs: before the first figure, else behind the part and its label. */
-const noColon = (text: TypedText, { part, quantity, rest }: PartWords, engine: Engine): Problem => {
+const noColon = ({ part, quantity, rest }: PartWords, asked: Asked): Problem => {
+  const { text, engine } = asked;
   const words = wordsOf(text.head);
   const of = quantity ?? usualQuantity(part);
   const hasLabel = of !== undefined && of.label !== "none";
@@ -145,8 +146,17 @@ const noColon = (text: TypedText, { part, quantity, rest }: PartWords, engine: E
     .slice(end)
     .trim()
     .replace(/^at\s+/i, "");
-  const line = behind === "" ? `${named}: and the figures behind it` : `${named}: ${behind}`;
+  const line = behind === "" ? `${named}: and the figures behind it` : withColon(named, behind, asked);
   return problem("typed-start", { text: named, words: engine.cylinders, line }, text.placeOf(last));
+};
+
+/** As it can be typed: a bare figure gets a unit where none was chosen, a place alone has its figures yet to come. */
+const withColon = (named: string, behind: string, { text, context, engine }: Asked): string => {
+  const line = `${named}: ${behind}`;
+  const read = readTypedLine(line, context, engine);
+  if (read.kind !== "fault") return line;
+  if (read.problems.every(({ code }) => code === "typed-unit")) return `${line} mm, or ${line} in`;
+  return /\d/.test(behind) ? line : `${text.text.trim()}: and the figures behind it`;
 };
 
 /** The last word before the figures; undefined where the figures follow at once, or none do. A distance with its `at` is none
