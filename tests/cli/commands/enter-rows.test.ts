@@ -136,6 +136,13 @@ test("--same-test and --test add takes to a test that is there", async () => {
   ]);
 });
 
+test("--test latest is the latest test", async () => {
+  const desk = await deskWithPump();
+  for (const day of ["2026-04-30", "2026-05-02"]) await enter(desk, ...dry, "--date", day);
+  expect((await enter(desk, "--test", "latest", "--wet", "155 x x x", "--unit", "psi")).exit).toBe(0);
+  expect(rowsOf(desk).at(-1)).toMatchObject({ test: "2026-05-02a", what: "wet" });
+});
+
 test("two gauges on one engine count their takes apart", async () => {
   const desk = await deskWithPump();
   await enter(desk, ...dry, "--gauge", "red");

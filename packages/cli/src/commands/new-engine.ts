@@ -31,9 +31,17 @@ export const cylinderLabels = (typed: string): readonly string[] => {
       "cylinders-bad",
       `--cylinders ${typed}`,
       field === undefined ? "" : expectation(field),
-      "--cylinders 4",
+      shortLabels(labels) ?? "--cylinders 4",
     );
   return labels;
+};
+
+/** Words such as Left and Right by their first letters, where these differ. */
+const shortLabels = (labels: readonly string[]): string | undefined => {
+  const letters = labels.map((label) => label.slice(0, 1).toUpperCase());
+  const isShort =
+    letters.every((letter) => /^[A-Z]$/.test(letter)) && new Set(letters).size === letters.length;
+  return isShort && labels.length > 1 ? `--cylinders "${letters.join(" ")}"` : undefined;
 };
 
 export interface NewEngine {

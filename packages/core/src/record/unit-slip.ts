@@ -22,6 +22,12 @@ export interface UnitSlip {
   readonly times?: number;
 }
 
+/** Whether nearly all engines that run crank to such a reading. */
+export const isUsualCranking = (value: number, unit: PressureUnit): boolean => {
+  const pressure = toSi(value, unit);
+  return pressure >= cranking.low && pressure <= cranking.high;
+};
+
 export interface RowReading {
   readonly value: number;
   /** The cylinder's earlier reading; both in the unit of the row. */
@@ -59,10 +65,7 @@ const unlikeLast = (
 
 const impossibleIn = (values: readonly number[], unit: PressureUnit): UnitSlip | undefined => {
   const [lowest, highest] = [Math.min(...values), Math.max(...values)];
-  const meant = gaugeUnits.filter((other) => {
-    const pressure = toSi(highest, other);
-    return other !== unit && pressure >= cranking.low && pressure <= cranking.high;
-  });
+  const meant = gaugeUnits.filter((other) => other !== unit && isUsualCranking(highest, other));
   if (toSi(lowest, unit) > cranking.most) return { kind: "impossible", meant };
   return toSi(highest, unit) < leastOfBest && meant.length > 0 ? { kind: "too-low", meant } : undefined;
 };

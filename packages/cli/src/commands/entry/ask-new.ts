@@ -3,6 +3,7 @@
 import { type Args, Stop } from "../../command.ts";
 import type { Io } from "../../io.ts";
 import type { Logbook } from "../../logbook/open-logbook.ts";
+import { newEngineFault } from "../../logbook/engine-id.ts";
 import { type KeptEntry, keptEntries } from "../../logbook/unfinished.ts";
 import { clean } from "../../render/clean.ts";
 import { askPerson } from "../kept/ask-person.ts";
@@ -15,11 +16,15 @@ import { placeOptions } from "./entry-options.ts";
 export const askNew = async (args: Args, io: Io, { world, root, ids }: Logbook): Promise<Args> => {
   const [name] = args.positionals;
   if (name === undefined || ids.includes(name) || !io.interactive) return args;
+  // what is added to a test is of an engine that is there
+  if (args.text("test") !== undefined || args.flag("same-test")) return args;
   const place = { root, command: "enter", engine: name } as const;
   const kept = keptEntries(world, place).entries[0];
   const isNew = args.flag("new");
   if (!isNew && kept === undefined) return args;
   if (args.text("cylinders") !== undefined) return args;
+  const fault = isNew ? newEngineFault(world, root, name) : undefined;
+  if (fault !== undefined) throw new Stop(2, [fault]);
   const made = kept === undefined ? await asked(args, io, name) : new Map([["cylinders", labelsOf(kept)]]);
   return {
     ...args,
@@ -55,13 +60,13 @@ const asked = async (args: Args, io: Io, name: string): Promise<ReadonlyMap<stri
 const ignition = placeOptions.find(({ name }) => name === "ignition") ?? { name: "ignition", help: "" };
 
 const cylindersFault = (answer: string): readonly string[] => {
-  if (answer === "") return ["  a number such as 4"];
+  if (answer === "" || answer === "?") return ["  a number such as 4, or the name of each, such as L R"];
   try {
     cylinderLabels(answer);
     return [];
   } catch (error) {
     if (!(error instanceof Stop)) throw error;
-    return error.faults.map(({ expected }) => `  ${expected}`);
+    return ["  a number such as 4, or the name of each, each once, such as L R"];
   }
 };
 

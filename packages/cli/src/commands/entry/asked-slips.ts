@@ -49,7 +49,21 @@ export const slipLeft = (asked: Asked): LeftDoubt | undefined => {
 
 /** Whether it was told before; from now on it was. */
 const isOld = ({ label, text }: Pick<Slipped, "label" | "text">, { doubted }: Asked): boolean => {
-  const name = label === undefined ? unitKey(text) : `c ${label} ${text.replace(/\?$/, "")}`;
+  if (label === undefined) return isKnown(unitKey(text), doubted);
+  const key = `c ${label} `;
+  // who was asked and types much the same means it
+  const before = [...doubted]
+    .filter((name) => name.startsWith(key))
+    .map((name) => Number(name.slice(key.length)));
+  const value = numberOf(text);
+  if (before.some((other) => Math.abs(other - value) <= muchTheSame * value)) return true;
+  return isKnown(`${key}${String(value)}`, doubted);
+};
+
+/** Judgement. */
+const muchTheSame = 0.3;
+
+const isKnown = (name: string, doubted: Set<string>): boolean => {
   if (doubted.has(name)) return true;
   doubted.add(name);
   return false;

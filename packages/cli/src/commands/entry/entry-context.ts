@@ -7,6 +7,9 @@ export type RowValues = Readonly<Record<string, string>>;
 /** What has to be known of the engine, its file and the gauge. */
 export interface EntryContext {
   readonly engine: Engine;
+  /** The one that was named. */
   readonly gauge: Gauge | undefined;
+  /** Those of gauges.csv. */
+  readonly gauges: readonly Gauge[];
   readonly dialect: Dialect;
 }

@@ -107,6 +107,9 @@ const gaugeQuestion = (gauges: readonly Gauge[], doubted: Doubted): Question => 
       const isReading = splitReadings(answer, 1).ok;
       const doubt = `gauge ${answer}`;
       if (answer === "" || names.includes(answer) || doubted.has(doubt)) return one("gauge", answer);
+      const other = questionOf(answer);
+      if (other !== undefined)
+        return refused(`${clean(answer)} is ${other}: the gauge first, by its name, or Enter`);
       if (near === undefined && !isReading) return one("gauge", answer);
       doubted.add(doubt);
       const typed = clean(answer);
@@ -117,6 +120,23 @@ const gaugeQuestion = (gauges: readonly Gauge[], doubted: Doubted): Question => 
     },
   };
 };
+
+/** What a word answers that is no name of a gauge. */
+const questionOf = (answer: string): string | undefined => {
+  const word = answer.toLowerCase();
+  if ([...gaugeUnits, "%"].some((unit) => unit.toLowerCase() === word)) return "a unit";
+  return otherWords.find(({ words }) => words.includes(word))?.answers;
+};
+
+const otherWords: readonly { readonly answers: string; readonly words: readonly string[] }[] = [
+  {
+    answers: "a way to fire",
+    words: ["spark", "compression", "diesel", "petrol", "gasoline", "gas", "unknown"],
+  },
+  { answers: "how warm it was", words: ["warm", "part-warm", "cold", "hot"] },
+  { answers: "a place of the throttle", words: ["open", "closed", "half"] },
+  { answers: "a kind of reading", words: ["dry", "wet", "leak-down", "first-stroke", "running"] },
+];
 
 const unitQuestion: Question = {
   key: "unit",
@@ -140,11 +160,14 @@ const cylinderQuestion = (
   text: `cylinder ${clean(label)}`,
   help: `a number such as 131; 131? if doubtful, >300 if pegged, 0 if dead, x if not taken${left.length > 1 ? `; or all ${String(left.length)} that are left` : ""}`,
   mayBeOpen: false,
-  take: (answer) => {
+  take: (typed) => {
+    const bare = withoutUnit(typed, asked.typed.unit);
+    if (bare.kind === "refused") return bare;
+    const answer = bare.text;
     const split = splitReadings(answer, 1);
     const list =
       split.ok || left.length === 1 || !isList(answer) ? split : splitReadings(answer, left.length);
-    if (!list.ok) return refused(readingMend(list));
+    if (!list.ok) return refused(readingMend(list, left.length));
     const cells = list.cells.map((cell, i): readonly [string, string] => [left[i] ?? label, cell]);
     const faults = cells.map(([at, cell]) => cellFault(at, cell, asked.typed, asked.known));
     const fault = faults.find((found) => found !== undefined);
@@ -156,15 +179,33 @@ const cylinderQuestion = (
   },
 });
 
+/** `131psi`: the unit is known by now, and may stand there again. */
+const withoutUnit = (
+  answer: string,
+  unit: string | undefined,
+): { readonly kind: "bare"; readonly text: string } | (Taken & { readonly kind: "refused" | "doubted" }) => {
+  const found = gaugeUnits.find((name) => answer.toLowerCase().endsWith(name.toLowerCase()));
+  const number = found === undefined ? "" : answer.slice(0, -found.length).trim();
+  if (found === undefined || !/\d\??$/.test(number)) return { kind: "bare", text: answer };
+  if (unit === undefined || unit === found) return { kind: "bare", text: number };
+  const mend = `readings here are in ${unit}: leave ${found} off, or go back with b to the unit`;
+  return { kind: "refused", text: `${clean(answer)}: ${mend}` };
+};
+
 /** Several readings, apart by more than one comma: `13,52` is one. */
 const isList = (answer: string): boolean => /[\s;/]/.test(answer) || answer.split(",").length > 2;
 
-const readingMend = ({ found, mend }: { readonly found: string; readonly mend: string }): string => {
-  if (!/^\d+ reading/.test(found)) {
+/** @param left - cylinders that were not read yet */
+const readingMend = (
+  { found, mend }: { readonly found: string; readonly mend: string },
+  left: number,
+): string => {
+  const count = /^\d+ readings?(?= in )/.exec(found)?.[0];
+  if (count === undefined) {
     const write = /^write [\d.]+;/.exec(mend)?.[0].replace(";", ", if that is meant; ") ?? "";
     return `${write}a number such as 131, >300 if the needle was pegged, x if it was not taken`;
   }
-  return clean(found);
+  return `${count}, and ${String(left)} ${left === 1 ? "cylinder is" : "cylinders are"} left: one, or ${left === 1 ? "no more" : "all of them"}`;
 };
 
 const conditionQuestions = ({ engine, dialect }: Known): readonly Question[] => {

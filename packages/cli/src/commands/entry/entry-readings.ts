@@ -11,8 +11,9 @@ import {
   splitReadings,
 } from "@sealtrend/core/parts";
 import type { Args, Fault } from "../../command.ts";
+import { quoted, typedLine } from "../../options/quote.ts";
 import type { EntryContext, RowValues } from "./entry-context.ts";
-import { fitsGauge, isLeak, unitFor } from "./entry-unit.ts";
+import { fitsGauge, isLeak, namesFor, unitFor } from "./entry-unit.ts";
 import { usageFault } from "../usage.ts";
 
 const unitAfter = /([\dxX?])\s*(psi|kpa|bar|mpa|kgf\/cm2|%)(?=$|[\s;,/])/gi;
@@ -46,7 +47,7 @@ export const readingRows = (
   const cells = cellsOf(what, bare, engine.cylinders.length);
   if ("code" in cells) return cells;
   const unit = unitFor(what, args, { gauge, inLine });
-  if (unit === undefined) return unitOpen(what, bare);
+  if (unit === undefined) return unitOpen(what, bare, context);
   const name = fitsGauge(what, gauge) ? (args.text("gauge") ?? "") : "";
   const held = cells.map((cell) => cell.held);
   return withSupply({ what, unit, gauge: name, ...byLabel(engine.cylinders, held) }, cells, {
@@ -69,11 +70,20 @@ const cellsOf = (what: string, line: string, count: number): readonly LeakPair[]
   return usageFault("readings-bad", `--${what}: ${split.found}`, expected, split.mend);
 };
 
-const unitOpen = (what: string, line: string): Fault => {
-  const add = `sealtrend gauge add red --kind ${isLeak(what) ? "leak-down" : "compression"} --unit psi`;
-  const mend = `add --unit psi (or kPa, bar, MPa, kgf/cm2), or name a gauge whose unit is known: ${add}`;
+const unitOpen = (what: string, line: string, { gauges, gauge }: EntryContext): Fault => {
+  const names = gauge === undefined ? namesFor(what, gauges) : [];
+  const add = ["gauge", "add", freeGauge(gauges), "--kind", isLeak(what) ? "leak-down" : "compression"];
+  const way =
+    names.length === 0
+      ? `name a gauge whose unit is known: ${typedLine([...add, "--unit", "psi"])}`
+      : `the gauge that was used: ${names.map((name) => `--gauge ${quoted(name)}`).join(" or ")}`;
+  const mend = `add --unit psi (or kPa, bar, MPa, kgf/cm2), or ${way}`;
   return usageFault("unit-open", `--${what} ${line}: in which unit?`, "the unit of the gauge", mend);
 };
+
+/** A name for an example that no gauge has yet. */
+const freeGauge = (gauges: EntryContext["gauges"]): string =>
+  ["red", "blue", "shop", "new"].find((name) => gauges.every(({ id }) => id !== name)) ?? "my-gauge";
 
 const withSupply = (
   row: RowValues,

@@ -10,6 +10,7 @@ import {
   cylinderColumn,
   fromSi,
   gaugeUnits,
+  isUsualCranking,
   plainNumber,
   readNumber,
   readingSlip,
@@ -35,6 +36,8 @@ export interface Slipped {
   readonly found: string;
   /** What was meant, where the digits tell; of a row, its unit. */
   readonly meant: string | undefined;
+  /** Of a row: it holds one reading alone. */
+  readonly isLone?: true;
 }
 
 const times: Readonly<Record<ReadingSlip["kind"], string>> = {
@@ -58,19 +61,44 @@ export const slipsIn = (
       const last = lastOf(earlier, { what: row.what, unit, at: i });
       return reading.ok ? [{ label, text, value: reading.value, last }] : [];
     });
-    const own = taken.flatMap(({ label, text, last }): Slipped[] => {
-      const fellows = taken.flatMap((other) => (other.label === label ? [] : [other.value]));
-      const slip = readingSlip(text, fellows, last);
-      if (slip === undefined) return [];
-      const found = `${times[slip.kind]} ${fellows.length > 0 ? "the others" : "its last reading"}`;
-      return [{ row: at, label, text, found, meant: slip.meant }];
-    });
     const isCranking = row.what === "dry" || row.what === "wet";
-    const whole = own.length > 0 || !isCranking ? undefined : unitSlip(taken, unit);
-    return whole === undefined
-      ? own
-      : [{ row: at, label: undefined, text: unit, found: unitFound(whole), meant: whole.meant[0] }];
+    const own = likelyOf(
+      taken.flatMap(({ label, text, value, last }) => {
+        const fellows = taken.flatMap((other) => (other.label === label ? [] : [other.value]));
+        const slip = readingSlip(text, fellows, last);
+        if (slip === undefined) return [];
+        const sound = fellows.filter((other) => other > 0).length;
+        const others = sound === 0 ? "its last reading" : sound === 1 ? "the other" : "the others";
+        const found = `${times[slip.kind]} ${others}`;
+        return [{ slipped: { row: at, label, text, found, meant: slip.meant }, value, fellows: sound }];
+      }),
+      isCranking ? unit : undefined,
+    );
+    const whole = isCranking ? unitSlip(taken, unit) : undefined;
+    // of one reading alone the last one tells: what it was in another unit is no slip of the digits
+    const isUnit =
+      whole !== undefined && (own.length === 0 || (taken.length === 1 && whole.meant.length > 0));
+    if (!isUnit) return own;
+    const lone = taken.length === 1 ? { isLone: true as const } : {};
+    return [
+      { row: at, label: undefined, text: unit, found: unitFound(whole), meant: whole.meant[0], ...lone },
+    ];
   });
+
+interface Doubted {
+  readonly slipped: Slipped;
+  readonly value: number;
+  /** Readings above nothing beside it. */
+  readonly fellows: number;
+}
+
+/** Of two that stand against each other alone, the one that no engine in order cranks to. */
+const likelyOf = (doubted: readonly Doubted[], unit: PressureUnit | undefined): readonly Slipped[] => {
+  const isPair = doubted.length === 2 && doubted.every(({ fellows }) => fellows === 1);
+  const odd =
+    !isPair || unit === undefined ? [] : doubted.filter(({ value }) => !isUsualCranking(value, unit));
+  return (odd.length === 1 ? odd : doubted).map(({ slipped }) => slipped);
+};
 
 const unitFound = ({ kind, times: share = 1 }: UnitSlip): string => {
   switch (kind) {
@@ -133,8 +161,8 @@ export const slipDoubt = ({ label = "", text, found, meant }: Slipped): string =
 };
 
 /** `all are less than any engine starts with: is psi right, or is it bar?` */
-export const unitDoubt = ({ text, found, meant }: Slipped): string =>
-  `all are ${found}: is ${text} right${meant === undefined ? "" : `, or is it ${meant}`}?`;
+export const unitDoubt = ({ text, found, meant, isLone }: Slipped): string =>
+  `${isLone === true ? `it is ${found.replace("the last ones", "the last one")}` : `all are ${found}`}: is ${text} right${meant === undefined ? "" : `, or is it ${meant}`}?`;
 
 const question = (slip: Slipped): string =>
   slip.label === undefined

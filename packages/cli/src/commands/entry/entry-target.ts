@@ -33,5 +33,5 @@ export const entryTarget = (args: Args, io: Pick<Io, "today">): Target => {
       "no date: that test has its own",
       "leave --date out",
     );
-  return named === undefined ? { kind: "latest" } : { kind: "named", test: named };
+  return named === undefined || named === "latest" ? { kind: "latest" } : { kind: "named", test: named };
 };

@@ -10,6 +10,10 @@ export const isLeak = (what: string): boolean => what.startsWith("leak-down");
 export const fitsGauge = (what: string, gauge: Gauge | undefined): boolean =>
   gauge === undefined || (gauge.kind === "leak-down") === isLeak(what);
 
+/** Gauges that can have made such a reading, and whose unit is known. */
+export const namesFor = (what: string, gauges: readonly Gauge[]): readonly string[] =>
+  gauges.filter((gauge) => fitsGauge(what, gauge) && gauge.unit !== undefined).map(({ id }) => id);
+
 /** A fault where the gauge can have made none of the rows. @param kinds - the kinds of reading given */
 export const gaugeFault = (gauge: Gauge | undefined, kinds: readonly string[]): Fault | undefined => {
   if (gauge === undefined || kinds.length === 0 || kinds.some((what) => fitsGauge(what, gauge)))

@@ -43,6 +43,9 @@ export interface OilTest {
   readonly controlUncertainty?: number;
   /** The controls rose by more than 5 % and beyond chance above what their oil's room explains: they may be worn too. */
   readonly controlsRoseToo?: true;
+  /** Present where dry and oiled readings were not by one gauge, as far as was told: beside a control the rise stands, and no
+   *  cause counts it. The names; absent where none was told. */
+  readonly byTwo?: { readonly dry?: string; readonly wet?: string };
   /** What the rise of the others is held against. */
   readonly against?: "control" | "oil-volume";
 }

@@ -52,7 +52,8 @@ export const oilTest = (
   if (oiled.length === 0) return undefined;
   const controls = oiled.filter((one) => isControl(one, record));
   const control = controls.length === 0 ? undefined : controlOf(controls);
-  const otherGauge = valuesOf(test, "wet")?.gauge !== dry.gauge;
+  const wetGauge = valuesOf(test, "wet")?.gauge;
+  const otherGauge = wetGauge !== dry.gauge;
   const middle = median(cylinders.flatMap(({ pressures }) => pressures.dry?.value ?? []));
   const judged = oiled.map(({ cylinder, ...rise }): OilRise => {
     if (cylinder.dryStanding === undefined || controls.some(({ label }) => label === rise.label)) return rise;
@@ -73,6 +74,14 @@ export const oilTest = (
     controls: controls.map(({ label }) => label),
     ...(control === undefined ? {} : { controlRise: control.rise, controlUncertainty: control.uncertainty }),
     ...(control?.roseToo === true && !otherGauge ? { controlsRoseToo: true } : {}),
+    ...(otherGauge
+      ? {
+          byTwo: {
+            ...(dry.gauge === undefined ? {} : { dry: dry.gauge }),
+            ...(wetGauge === undefined ? {} : { wet: wetGauge }),
+          },
+        }
+      : {}),
     ...(against === undefined ? {} : { against }),
   };
 };
