@@ -34,6 +34,9 @@ export class Stop extends Error {
   }
 }
 
+/** @param told - what was typed for an option, or at a place, by its name */
+export type WordsBy = (told: (name: string) => string | undefined) => readonly string[];
+
 export interface Option {
   readonly name: string;
   /** What stands for the value in the help, `350m`; absent = a flag without a value. */
@@ -42,7 +45,16 @@ export interface Option {
   readonly alias?: string;
   /** `list`: unquoted values that follow are taken too (`--dry 152 150 149`), and a second use is a repeat. */
   readonly takes?: "one" | "list";
+  /** What it may be: anything else is refused before the command runs. */
   readonly choices?: readonly string[];
+  /** Words it takes where it takes other things or spellings too, which the command reads. */
+  readonly words?: readonly string[];
+  /** What some of its words mean. */
+  readonly means?: Readonly<Record<string, string>>;
+  /** What it takes beside its words, told behind them. */
+  readonly orElse?: string;
+  /** Words that hang on what else stands on the line; offered by completion alone. */
+  readonly wordsBy?: WordsBy;
   /** What is taken too, and the choice it stands for: a diesel is compression. */
   readonly also?: Readonly<Record<string, string>>;
   /** A value as it can be typed, where `value` is a name for it such as LIST. */
@@ -58,6 +70,7 @@ export interface Positional {
   readonly need: "must" | "may" | "any";
   /** What it may be; offered by completion, checked by the command. */
   readonly choices?: readonly string[];
+  readonly wordsBy?: WordsBy;
 }
 
 /** What was typed: every value is text; nothing is turned into a number here. */
@@ -80,5 +93,10 @@ export interface Command {
   /** What is typed is a record: the line is given back where it could not be saved. */
   readonly enters?: true;
   readonly options: readonly Option[];
+  /** Words of a file that it reads, told behind its options. */
+  readonly terms?: {
+    readonly title: string;
+    readonly list: readonly { readonly term: string; readonly text: string }[];
+  };
   run(args: Args, io: Io): Promise<Answer>;
 }

@@ -1,5 +1,6 @@
 // What a printed command repeats: `--logbook` as it was typed, so that the command works when it is typed. Readings invented.
 
+import { basename } from "node:path";
 import { expect, test } from "vitest";
 import { deskWithPump, newDesk } from "../commands/desk.ts";
 
@@ -55,4 +56,37 @@ test("what repeats it already is left as it is, and without it nothing is added"
   expect(back.err).not.toMatch(/--logbook.*--logbook/);
   const plain = await deskWithPump();
   expect((await plain.type(["enter", "pump", ...dry])).out).not.toContain("--logbook");
+});
+
+test("the folder is repeated by its shortest way from here", async () => {
+  const desk = await deskWith("d1");
+  for (const folder of ["./d1/", "../" + basename(desk.folder) + "/d1", "d1"]) {
+    const { out } = await desk.type(["enter", "pump", ...dry, `--logbook=${folder}`]);
+    expect(flat(out)).toContain("(sealtrend undo --logbook d1 takes it back)");
+  }
+});
+
+test("with a long name no line is wider but a command, which is whole, and a screen stays one screen", async () => {
+  const folder = "of a farm with a yard (old)/and a shed with engines that are looked at now and then";
+  const desk = await deskWith(folder);
+  for (const year of [2021, 2022, 2023, 2024, 2025]) {
+    const line = [
+      "enter",
+      "pump",
+      "--dry",
+      `150 148 ${String(152 - 9 * (year - 2021))} 149`,
+      "--unit",
+      "psi",
+    ];
+    await desk.type([...line, "--date", `${String(year)}-05-03`, "--logbook", folder]);
+  }
+  for (const command of ["show", "history", "decide"]) {
+    const { out } = await desk.type([command, "pump", "--logbook", folder]);
+    const lines = out.trimEnd().split("\n");
+    expect(lines.length).toBeLessThanOrEqual(24);
+    const wide = lines.filter((line) => line.length > 80);
+    expect(wide.length).toBeGreaterThan(0);
+    for (const line of wide)
+      expect(line).toMatch(/^ *\(?sealtrend [a-z ]+ --logbook "[^"]+"( (?!and|then)[^ ;.]+)*[).,;]*$/);
+  }
 });

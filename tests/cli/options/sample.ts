@@ -19,7 +19,7 @@ const readings: readonly Option[] = [
     help: "the leak-down",
     group: "Readings",
   },
-  { name: "heard", value: "none,plug", takes: "list", help: "where air was heard", group: "Readings" },
+  { name: "heard", value: "LIST", takes: "list", help: "where air was heard", group: "Readings" },
 ];
 
 const enterOptions: readonly Option[] = [

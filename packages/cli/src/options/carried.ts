@@ -1,6 +1,10 @@
-// The options that a printed command must repeat to work when it is typed: `--logbook`, wherever it was typed.
+// The options that a printed command must repeat to work when it is typed: `--logbook`, wherever it was typed. A command that a
+// person quotes in a note is none: it is told apart since it came in (as-theirs.ts).
+
+import { relative, resolve } from "node:path";
 
 import type { Command } from "../command.ts";
+import { firstCommand } from "../render/commands-whole.ts";
 import { displayWidth } from "../render/width.ts";
 import { quoted } from "./quote.ts";
 import { beforeDashes } from "./scan.ts";
@@ -12,11 +16,19 @@ export interface Carried {
   inDocument(value: unknown): unknown;
 }
 
+/** Lines of a screen, the last of them empty. */
+const screenful = 25;
+
 /** Puts what must be repeated behind the name of every command in a text; undefined where nothing must be.
  *  @param typed - the words after the program's name  @param table - the commands there are */
-export const carriedOf = (typed: readonly string[], table: readonly Command[]): Carried | undefined => {
-  const folder = folderTyped(beforeDashes(typed));
-  if (folder === undefined) return undefined;
+export const carriedOf = (
+  typed: readonly string[],
+  table: readonly Command[],
+  cwd: string,
+): Carried | undefined => {
+  const long = folderTyped(beforeDashes(typed));
+  if (long === undefined) return undefined;
+  const folder = shorter(long, cwd);
   const option = folder.startsWith("-") ? `--logbook=${quoted(folder)}` : `--logbook ${quoted(folder)}`;
   const names = table.map(({ name }) => name).sort((a, b) => b.length - a.length);
   const words = names.map((name) => name.replaceAll(" ", "\\s+")).join("|");
@@ -29,13 +41,19 @@ export const carriedOf = (typed: readonly string[], table: readonly Command[]): 
     return Object.fromEntries(Object.entries(value).map(([key, one]) => [key, inDocument(one)]));
   };
   return {
-    text: (text, width) =>
-      carry(text)
-        .split("\n")
-        .map((line) => (line.includes(option) ? fitted(line, width) : line))
-        .join("\n"),
+    text: (text, width) => {
+      const lines = carry(text).split("\n");
+      const fit = lines.flatMap((line) => (line.includes(option) ? fitted(line, width) : [line]));
+      return onOneScreen(fit, lines.length).join("\n");
+    },
     inDocument,
   };
+};
+
+/** The folder as it is typed from here, where that is shorter. */
+const shorter = (folder: string, cwd: string): string => {
+  const near = relative(cwd, resolve(cwd, folder)) || ".";
+  return near.length < folder.length ? near : folder;
 };
 
 const folderTyped = (words: readonly string[]): string | undefined => {
@@ -44,13 +62,31 @@ const folderTyped = (words: readonly string[]): string | undefined => {
   return at < 0 || folder === "" ? undefined : folder;
 };
 
-/** Blanks between columns give way first; then the command gets a line of its own. */
-const fitted = (line: string, width: number): string => {
-  if (displayWidth(line) <= width) return line;
-  const [, lead = "", gap = "", command = ""] = /^(.*?\S)(\s+)(\(?sealtrend\s.*)$/.exec(line) ?? [];
-  if (command === "") return line;
+/** Blanks between columns give way first; then the command gets a line of its own, and what stands behind it another. */
+const fitted = (line: string, width: number): readonly string[] => {
+  const found = displayWidth(line) <= width ? undefined : firstCommand(line);
+  if (found === undefined) return [line];
+  const { before, command, after } = found;
+  const lead = before.trimEnd();
   const room = width - displayWidth(lead) - displayWidth(command);
-  if (gap.length > 2 && room >= 2) return lead + " ".repeat(room) + command;
+  if (after === "" && before.length > lead.length + 2 && room >= 2)
+    return [lead + " ".repeat(room) + command];
   const indent = " ".repeat(Math.max(2, displayWidth(/^\s*/.exec(line)?.[0] ?? "")));
-  return `${lead}\n${indent}${command}`;
+  const own = displayWidth(indent + command + after) <= width ? [command + after] : [command, after.trim()];
+  const [first = "", rest = ""] = own;
+  return [
+    ...(lead === "" ? [] : [lead]),
+    indent + first,
+    ...(rest === "" ? [] : fitted(indent + rest, width)),
+  ];
+};
+
+/** The lines of a screen that grew; blank ones give way as far as it needs. */
+const onOneScreen = (lines: readonly string[], before: number): readonly string[] => {
+  let over = before <= screenful ? lines.length - screenful : 0;
+  return lines.filter((line, i) => {
+    const goes = over > 0 && line === "" && i < lines.length - 1;
+    if (goes) over -= 1;
+    return !goes;
+  });
 };

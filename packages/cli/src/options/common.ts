@@ -5,7 +5,12 @@ import type { Option } from "../command.ts";
 const group = "Common options";
 
 export const commonOptions: readonly Option[] = [
-  { group, name: "logbook", value: "DIR", help: "the folder with your engines (default ./logbook)" },
+  {
+    group,
+    name: "logbook",
+    value: "DIR",
+    help: "the folder with your engines (default SEALTREND_LOGBOOK, else ./logbook if there, else your user data folder)",
+  },
   { group, name: "json", help: "the answer as one JSON document" },
   {
     group,

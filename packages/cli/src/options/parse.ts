@@ -26,14 +26,16 @@ const guards = {
   "short-option-groups": false,
 } as const;
 
-/** @throws Error where a word is left over that no option explains: the scan let it through, so the fault is ours */
+/** yargs hears only of the options that are used: to tell it of one takes longer than to read it.
+ *  @throws Error where a word is left over that no option explains: the scan let it through, so the fault is ours */
 export const parse = (
   uses: readonly Use[],
   positionals: readonly string[],
   options: readonly Option[],
 ): Parsed => {
+  const used = options.filter((option) => uses.some((use) => use.option?.name === option.name));
   const names = (kinds: "flag" | "value"): string[] =>
-    options.filter((option) => (kindOf(option) === "flag") === (kinds === "flag")).map(({ name }) => name);
+    used.filter((option) => (kindOf(option) === "flag") === (kinds === "flag")).map(({ name }) => name);
   const seen = yargs([...uses.flatMap(wordsFor), "--", ...positionals])
     .scriptName("sealtrend")
     .locale("en")

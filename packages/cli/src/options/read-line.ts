@@ -82,7 +82,7 @@ const readCommand = (
   ];
   return faults.length > 0
     ? { kind: "faults", faults }
-    : { kind: "run", command, args: argsOf(parsed, options) };
+    : { kind: "run", command, args: argsOf(parsed, options, command.positionals) };
 };
 
 const isWhole = ({ option, words }: Use): boolean =>

@@ -11,11 +11,32 @@ const scripts: Readonly<Record<Shell, string>> = {
   bash: `# sealtrend: completion for bash. To have it always, add this line to ~/.bashrc:
 #   source <(sealtrend completion bash)
 _sealtrend() {
-  local line
+  # bash takes --gauge=red for three words, and gives each with the quotes and backslashes that were typed
+  local -a typed=()
+  local word line joins=
+  for word in "\${COMP_WORDS[@]:1:COMP_CWORD}"; do
+    line=\${word//[\\\\\\"\\']/}
+    if [[ $line == = && \${#typed[@]} -gt 0 && \${typed[\${#typed[@]}-1]} == --* ]]; then
+      typed[\${#typed[@]}-1]+='='
+      joins=yes
+    elif [[ -n $joins ]]; then
+      typed[\${#typed[@]}-1]+=$line
+      joins=
+    else
+      typed+=("$line")
+    fi
+  done
+  local begun=
+  [[ \${#typed[@]} -gt 0 ]] && begun=\${typed[\${#typed[@]}-1]}
   COMPREPLY=()
   while IFS= read -r line; do
-    COMPREPLY+=("$(printf '%q' "\${line%%$'\\t'*}")")
-  done < <(sealtrend completion --line -- "\${COMP_WORDS[@]:1:COMP_CWORD}" 2>/dev/null)
+    line=\${line%%$'\\t'*}
+    [[ $begun == --*=* ]] && line=\${line#"\${begun%%=*}="}
+    case $word in
+      [\\"\\']*) COMPREPLY+=("$line") ;;
+      *) COMPREPLY+=("$(printf '%q' "$line")") ;;
+    esac
+  done < <(sealtrend completion --line -- "\${typed[@]}" 2>/dev/null)
 }
 complete -o default -F _sealtrend sealtrend
 `,
@@ -25,10 +46,10 @@ complete -o default -F _sealtrend sealtrend
 #   source <(sealtrend completion zsh)
 _sealtrend() {
   local -a described
-  local line
-  for line in "\${(@f)$(sealtrend completion --line -- "\${(@)words[2,CURRENT]}" 2>/dev/null)}"; do
+  local line word
+  for line in "\${(@f)$(sealtrend completion --line -- "\${(@Q)words[2,CURRENT-1]}" "\${(Q)PREFIX}" 2>/dev/null)}"; do
     [[ -n $line ]] || continue
-    local word=\${\${line%%$'\\t'*}//:/\\\\:}
+    word=\${\${line%%$'\\t'*}//:/\\\\:}
     if [[ $line == *$'\\t'* ]]; then described+=("$word:\${line#*$'\\t'}"); else described+=("$word"); fi
   done
   if (( \${#described} )); then _describe 'sealtrend' described; else _files; fi
@@ -38,7 +59,7 @@ compdef _sealtrend sealtrend
   fish: `# sealtrend: completion for fish. To have it always:
 #   sealtrend completion fish > ~/.config/fish/completions/sealtrend.fish
 function __sealtrend_next
-    set -l typed (commandline -opc) (commandline -ct)
+    set -l typed (commandline -opc) (commandline -ct | string replace -ra '[\\\\\\\\"\\']' '')
     set -l found (sealtrend completion --line -- $typed[2..-1] 2>/dev/null)
     if test (count $found) -gt 0
         printf '%s\\n' $found

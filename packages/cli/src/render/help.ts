@@ -2,6 +2,7 @@
 
 import type { Command, Option } from "../command.ts";
 import { commonOptions } from "../options/common.ts";
+import { explained } from "../options/explained.ts";
 import { usageLine } from "../options/usage-line.ts";
 import { wrapText } from "./table.ts";
 import { wholeSentence } from "./words.ts";
@@ -52,7 +53,7 @@ export const commandHelp = (command: Command, width: number): string => {
   const options = [...command.options, ...commonOptions];
   const left = termWidth(options.map(optionEntry), width);
   const groups = [...new Set(options.map(groupOf))];
-  const repeats = options.some(({ takes }) => takes === "list");
+  const lists = options.some(({ value }) => value === "LIST");
   return page([
     examplesOf(command.examples, width),
     wrapText(wholeSentence(command.summary), width),
@@ -66,8 +67,9 @@ export const commandHelp = (command: Command, width: number): string => {
       group,
       ...entries(options.filter((option) => groupOf(option) === group).map(optionEntry), width, left),
     ]),
+    command.terms === undefined ? [] : [command.terms.title, ...entries(command.terms.list, width)],
     wrapText(
-      `${repeats ? "A list may stand without quotes; its option given again is a repeat. " : ""}${more}`,
+      `${lists ? "A LIST needs no quotes; given again, it is a repeat of the readings. " : ""}${more}`,
       width,
     ),
   ]);
@@ -83,11 +85,12 @@ const groupOf = ({ group }: Option): string => group ?? "Options";
 
 const summarised = ({ name, summary }: Command): Entry => ({ term: name, text: summary });
 
-const optionEntry = ({ name, alias, value, help, choices }: Option): Entry => {
+const optionEntry = (option: Option): Entry => {
+  const { name, alias, value } = option;
   const long = [`--${name}`, ...(alias !== undefined && alias.length > 1 ? [`--${alias}`] : [])];
   const names = [...(alias?.length === 1 ? [`-${alias}`] : []), ...long].join(", ");
   const term = value === undefined ? names : `${names} ${value}`;
-  return { term, text: choices === undefined ? help : `${help}: ${choices.join(", ")}` };
+  return { term, text: explained(option) };
 };
 
 /** Columns for what is explained: at most a third of the page. */

@@ -2,6 +2,7 @@
 
 import type { Command, Option } from "../command.ts";
 import { commonOptions } from "../options/common.ts";
+import { explained } from "../options/explained.ts";
 import { dashed } from "../options/lookup.ts";
 import { usageLine } from "../options/usage-line.ts";
 import { wholeSentence } from "./words.ts";
@@ -77,6 +78,13 @@ const commandPart = (command: Command): readonly string[] => [
   ".fi",
   ...command.positionals.flatMap(({ name, help }) => tagged(`.I ${roff(name)}`, help)),
   ...command.options.flatMap(optionPart),
+  ...(command.terms === undefined
+    ? []
+    : [
+        ".PP",
+        roff(command.terms.title),
+        ...command.terms.list.flatMap(({ term, text }) => tagged(`.I ${roff(term)}`, text)),
+      ]),
   ".PP",
   command.examples.length === 1 ? "Example:" : "Examples:",
   ".PP",
@@ -87,12 +95,13 @@ const commandPart = (command: Command): readonly string[] => [
   ".fi",
 ];
 
-const optionPart = ({ name, alias, value, help, choices }: Option): readonly string[] => {
+const optionPart = (option: Option): readonly string[] => {
+  const { name, alias, value } = option;
   const names = [...(alias === undefined ? [] : [alias]), name]
     .map((one) => `\\fB${roff(dashed(one))}\\fR`)
     .join(", ");
   const term = value === undefined ? names : `${names} \\fI${roff(value)}\\fR`;
-  return [".TP", term, roff(choices === undefined ? help : `${help}: ${choices.join(", ")}`)];
+  return [".TP", term, roff(explained(option))];
 };
 
 const tagged = (tag: string, text: string): readonly string[] => [".TP", tag, roff(text)];

@@ -31,14 +31,22 @@ export const expectOptions: readonly Option[] = [
     alias: "kind",
     ...wordsOfField("ignition"),
   },
-  { ...grouped(engine, "use", "farm", "what it drives; a motorcycle differs"), ...wordsOfField("use") },
+  {
+    ...grouped(
+      engine,
+      "use",
+      "farm",
+      "what it drives (a motorcycle is taken to have a shorter stroke and to crank faster)",
+    ),
+    ...wordsOfField("use"),
+  },
   grouped(test, "speed", "250rpm", "cranking speed"),
   grouped(test, "altitude", "0m", "height of the place"),
   grouped(test, "station-pressure", "965hPa", "barometer at the place itself"),
   grouped(test, "qnh", "1016hPa", "sea-level pressure of the weather report, with --altitude"),
   grouped(test, "air", "22C", "air temperature"),
   { ...grouped(test, "engine-temp", "warm", "how warm the engine is"), choices: ["warm", "cold"] },
-  grouped(test, "hose", "1cm3", "what of hose and adapter lies ahead of the gauge's check valve"),
+  grouped(test, "hose", "1cm3", "volume of hose and adapter ahead of the gauge's check valve"),
   grouped(model, "leak-area", "1mm2", "effective area of all leaks of the cylinder"),
   grouped(model, "wall", "360K", "temperature of the cylinder's walls"),
   grouped(model, "start", "320K", "temperature of the charge when the intake closes"),
@@ -46,7 +54,11 @@ export const expectOptions: readonly Option[] = [
     ...grouped(model, "heat", "hohenberg", "how heat goes to the walls"),
     choices: ["hohenberg", "annand", "woschni", "none"],
   },
-  grouped(model, "gamma", "variable", "ratio of specific heats: variable, or a number such as 1.4"),
+  {
+    ...grouped(model, "gamma", "variable", "ratio of specific heats"),
+    words: ["variable"],
+    orElse: "a number such as 1.4",
+  },
 ];
 
 interface Kind {

@@ -117,7 +117,7 @@ export const gaugeOptions: readonly GaugeOption[] = [
       {
         name: "matched",
         value: "WORD",
-        help: "yes: both dials agree with the valve shut",
+        help: "whether both dials agree with the valve shut",
         choices: ["yes", "no"],
         column: "matched",
         cell: asTyped,
@@ -125,7 +125,9 @@ export const gaugeOptions: readonly GaugeOption[] = [
       {
         name: "restrictor",
         value: "1.0mm",
-        help: "bore of its restrictor, or unknown",
+        help: "bore of its restrictor",
+        words: ["unknown"],
+        orElse: "its size",
         column: "restrictor_mm",
         cell: { kind: "quantity", unit: "mm", least: 0.1, most: 10 },
         unknown: "unknown",

@@ -1,7 +1,10 @@
 // The options of `import`: what the sheet does not say, the map, and whether to write.
 
-import type { Option } from "../../command.ts";
+import { gaugeUnits, mapEntries, mapSource } from "@sealtrend/core/parts";
+import type { Command, Option } from "../../command.ts";
+import { encodings } from "../../logbook/encoding.ts";
 import { wordsOfField } from "../engine-options.ts";
+import { readingOptions } from "../entry/entry-options.ts";
 import { grouped } from "../grouped.ts";
 
 const sheet = "What the sheet does not say";
@@ -10,25 +13,18 @@ const engines = "Engines";
 /** What the map file can say too; with one, an option fills what it leaves open. */
 const sheetOptions: readonly Option[] = [
   {
-    ...grouped(sheet, "unit", "UNIT", "unit of the readings; % is percent lost"),
-    choices: ["psi", "kPa", "bar", "MPa", "kgf/cm2", "%", "% held"],
+    ...grouped(sheet, "unit", "UNIT", "unit of the readings"),
+    choices: [...gaugeUnits, "%", "% held"],
+    means: { "%": "percent lost", "% held": "percent held" },
   },
   {
     ...grouped(sheet, "what", "KIND", "kind of reading"),
-    choices: [
-      "dry",
-      "wet",
-      "first-stroke",
-      "running",
-      "snap-throttle",
-      "leak-down",
-      "leak-down-oiled",
-      "leak-down-lower",
-    ],
+    choices: readingOptions.map(({ name }) => name),
   },
   {
-    ...grouped(sheet, "dates", "ORDER", "how to read 11/12/2026: day, month or year first"),
+    ...grouped(sheet, "dates", "ORDER", "how its dates are written, where 11/12/2026 could be read two ways"),
     choices: ["dmy", "mdy", "ymd"],
+    means: { dmy: "day first", mdy: "month first", ymd: "year first" },
   },
   {
     ...grouped(sheet, "decimal", "MARK", "what stands before the decimals"),
@@ -39,7 +35,11 @@ const sheetOptions: readonly Option[] = [
     choices: ["comma", "semicolon", "tab"],
   },
   grouped(sheet, "gauge", "NAME", "the gauge or tester that was used"),
-  grouped(sheet, "by", "WHO", "who measured: me, shop, seller, or a name"),
+  {
+    ...grouped(sheet, "by", "WHO", "who measured"),
+    words: ["me", "shop", "seller"],
+    orElse: "a name",
+  },
   {
     ...grouped(sheet, "regulated", "PRESSURE", "supply pressure of a leak-down, where the sheet has none"),
     example: "80psi",
@@ -52,7 +52,7 @@ const sheetOptions: readonly Option[] = [
       "NAME",
       "how the file is encoded, where accented letters come out wrong",
     ),
-    choices: ["utf-8", "utf-16le", "utf-16be", "windows-1252"],
+    choices: encodings,
   },
 ];
 
@@ -64,11 +64,20 @@ export const importOptions: readonly Option[] = [
     example: "old-map.json",
     help: "how the sheet is read: used where the file is there, else laid down there for editing",
   },
-  { name: "again", help: "keep what is recorded on its day with other figures too, as a test of its own" },
+  { name: "again", help: "a day recorded with other figures comes in all the same, as a test of its own" },
   ...sheetOptions,
-  grouped(engines, "engine", "ID", "the engine, for a sheet of one"),
+  grouped(engines, "engine", "ENGINE", "the engine, for a sheet of one"),
   {
     ...grouped(engines, "ignition", "spark", "of engines that are new (default unknown)"),
     ...wordsOfField("ignition"),
   },
 ];
+
+/** The words of the file that --map names. */
+export const mapTerms: NonNullable<Command["terms"]> = {
+  title: "What the file of --map may hold (JSON, by name)",
+  list: [
+    ...mapEntries.map(({ name, holds }) => ({ term: name, text: holds })),
+    { term: "a source", text: mapSource },
+  ],
+};

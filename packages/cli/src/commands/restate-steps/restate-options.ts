@@ -14,7 +14,11 @@ export const restateOptions: readonly Option[] = [
   grouped(here, "read", "60psi", "the cylinder side"),
   grouped(here, "lost", "18", "the part lost in percent, in place of --read"),
   grouped(here, "regulated", "80psi", "the supply side"),
-  grouped(here, "restrictor", "0.040in", "bore of its restrictor, or unknown"),
+  {
+    ...grouped(here, "restrictor", "0.040in", "bore of its restrictor"),
+    words: ["unknown"],
+    orElse: "its size",
+  },
   grouped(here, "restrictor-tolerance", "0.02mm", "how far that may be off (default 0.001 in)"),
   grouped(here, "restrictor-length", "6.35mm", "how long the bore is"),
   { ...grouped(here, "profile", "coned", "how the restrictor is made"), choices: profiles },
@@ -31,7 +35,7 @@ export const restateOptions: readonly Option[] = [
   grouped(dials, "full-scale", "700kPa", "with --class (default 100 psi, or the supply if more)"),
   grouped(dials, "division", "10kPa", "smallest division (default 1 psi)"),
   {
-    ...grouped(dials, "matched", "yes", "yes: both dials agree with the valve shut"),
+    ...grouped(dials, "matched", "yes", "whether both dials agree with the valve shut"),
     choices: ["yes", "no"],
   },
   grouped(day, "altitude", "350m", "height of the place (default sea level)"),
@@ -41,8 +45,9 @@ export const restateOptions: readonly Option[] = [
     group: "The law of flow",
     name: "model",
     value: "isentropic",
-    help: "isentropic (default) or the form of ISO 6358",
+    help: "how the flow is worked out (default isentropic)",
     choices: ["isentropic", "iso6358"],
+    means: { iso6358: "the form of ISO 6358" },
   },
   grouped("The law of flow", "critical-ratio", "0.5", "b of ISO 6358 (default 0.5)"),
 ];

@@ -10,17 +10,36 @@ export const yardOptions: readonly Option[] = [
   {
     name: "sort",
     value: "worst",
-    help: "worst first (lagging, suspect, even; then stepped down, falling; then the furthest below), engine, last test, or due; a table is sorted by worst, all else stands as it comes",
+    help: "what comes first (a table goes by worst, all else as it comes)",
     choices: yardOrders,
+    means: {
+      worst: "lagging, suspect, even; then stepped down, falling; then the furthest below",
+      engine: "by name",
+      last: "the longest untested",
+      due: "whose next test is due first",
+    },
   },
-  { name: "top", value: "12", help: "so many of that order, or all (default of a table 12)" },
-  { name: "due", value: "DATE", help: "only engines whose next test is due by then: a day, or today" },
+  {
+    name: "top",
+    value: "12",
+    help: "so many of that order (default of a table a screenful)",
+    words: ["all"],
+    orElse: "a number",
+  },
+  {
+    name: "due",
+    value: "DATE",
+    help: "only engines whose next test is due by then",
+    words: ["today"],
+    orElse: "a day",
+  },
   { name: "decide", help: "make a decision for each engine of a CSV too, which takes longer" },
   {
     name: "format",
     value: "table",
-    help: "table, csv, or jsonl: a JSON document a line (--json is the same)",
+    help: "the form of the answer",
     choices: ["table", "csv", "jsonl"],
+    means: { jsonl: "a JSON document a line, as --json is" },
   },
   {
     name: "shard",
@@ -35,6 +54,8 @@ export interface YardAsked {
   /** Absent: in the order in which they come. */
   readonly order?: YardOrder;
   readonly top: number;
+  /** A table that nobody said the length of fits on a screen. */
+  readonly length: "one-screen" | "all";
   /** ISO. */
   readonly due?: string;
   readonly shard?: Shard;
@@ -59,6 +80,7 @@ export const yardAsked = (args: Args, io: Pick<Io, "today">): YardAsked => {
     format,
     ...(order === undefined ? {} : { order }),
     top: topOf(args.text("top"), format),
+    length: args.text("top") === undefined && !args.flag("why") ? "one-screen" : "all",
     ...(due === undefined ? {} : { due }),
     ...(shard === undefined ? {} : { shard }),
     workers: wholeOf("workers", args.text("workers") ?? "1", mostWorkers),
