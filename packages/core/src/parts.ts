@@ -39,21 +39,21 @@ export { alphaOf, alphaOverSupplies, alphaUncertainty, boreUncertainty, classLim
   type TesterReading } from "./leakdown/index.ts";
 
 // prettier-ignore
-export { alreadyRecorded, amendmentColumns, cellText, conditionCell, conditionColumns, conditionKinds, cylinderColumn,
-  datesMeant, dayOf, decimalsOf, dialectOf, engineFields, engineHeaders, expectation, fieldValue, fits, gaugeColumns,
-  gaugeHeader, gaugeStanding, guessImportMap, importReadings, isEngineId, isIsoDate, isLengthUnit, isLimitFor,
-  isSameHole, jsonText, lengthUnits, limitExample, limitMeant, limitPath, limitPathMeant, limitPlace,
-  limitQuantitiesOf, limitQuantityNamed, limitSlip, limitToBegin, limitTyped, measuredParts, measurementColumns,
+export { alreadyRecorded, amendmentColumns, burnsOil, cellText, conditionCell, conditionColumns, conditionKinds, cylinderColumn,
+  datesMeant, dayOf, decimalsOf, dialectOf, engineFields, engineHeaders, expectation, fieldValue, figureLike, fits, gaugeColumns,
+  gaugeHeader, gaugeStanding, guessImportMap, heardPlaces, importReadings, isEngineId, isIsoDate, isLengthUnit, isLimitFor,
+  isSameFigure, isSameHole, isUsualCranking, jsonText, lengthUnits, limitExample, limitMeant, limitPath, limitPathMeant, limitPlace,
+  limitQuantitiesOf, limitQuantityNamed, limitSlip, limitToBegin, limitTyped, mapEntries, mapSource, measuredParts, measurementColumns,
   newLogbookText, noteColumns, noteKinds, noteNames, numberColumns, offeredMeant, offeredPartAt,
   optionalMeasurementColumns, ownedForOf, parseSheet, parseTable, partNames, percentOf, placeExample, placeOf,
-  plainNumber, quantitiesOf, quantityOf, readImportMap, readingSlip, readKnownHole, readLabel, readMeasured,
-  readMeasuredLength, readMeasurements, readNotes, readPlace, readPrice, readServices, readTests, readTypedLimit,
-  readTypedSizes, readYardHeader, readYardRows, rowText, serviceColumns, splitHeard, splitLeakReadings, splitReadings,
+  plainNumber, quantitiesOf, quantityOf, readImportMap, readingSlip, readingsKey, readKnownHole, readLabel,
+  readMeasured, recordedKey, readMeasuredLength, readMeasurements, readNotes, readPlace, readPrice, readServices, readTests, readTypedLimit,
+  readTypedSizes, readYardEngine, readYardHeader, rowKinds, rowText, serviceColumns, splitHeard, splitLeakReadings, splitReadings,
   startsAnew, suggestEngineId, testColumns, testValues, typedExample, unitSlip, unreadColumns, viewJson, withConditionColumns,
   withPrices,
   workNames, writeImportMap, writeReadingCell, type ClearanceLimit, type ConditionCell, type DecimalMark,
   type Dialect, type FieldKind, type GaugeStanding, type GuessedMap, type Imported, type ImportedTest, type LostRemark,
-  type ImportHints, type ImportMap, type JsonObject, type JsonView, type LeakPair, type LeftOut, type LimitPair, type LimitPlace,
+  type ImportHints, type ImportMap, type JsonObject, type JsonView, type LeakPair, type LeftCount, type LeftOut, type LimitPair, type LimitPlace,
   type LimitQuantity, type ListReading, type MeasuredLabel, type MeasuredQuantity, type MeasuredReading,
   type OfferedPart, type OpenQuestion, type PartState, type ReadingSlip, type ReadMap, type Recorded, type Sheet,
   type SheetDelimiter, type SheetSource, type Table, type TableCell, type TableRow, type TypedLimit, type UnitSlip, type UnreadColumn,
@@ -66,7 +66,7 @@ export { procedureKinds } from "./procedure/index.ts";
 export { forwardTest, type ForwardReading, type ForwardTest } from "./spread/index.ts";
 
 // prettier-ignore
-export { atNamed, countsToMeasure, currentFindings, figureShapes, readTypedLine, rowOf, spoiltParts, startTyping,
+export { atNamed, countsToMeasure, currentFindings, figureShapes, instrumentWords, readTypedLine, rowOf, spoiltParts, startTyping,
   typingHelp, wearFound, type ConflictCode, type ItemStanding, type OversizeAnswer, type TypedLine,
   type TypedMeasurement, type TypingContext, type TypingShape, type WearFound, type WorkCode,
 } from "./teardown/index.ts";

@@ -1,6 +1,6 @@
 // Many engines in one table.
 
-import { type YardRun, readYardHeader, readYardRows } from "@sealtrend/core/parts";
+import { readYardEngine, readYardHeader } from "@sealtrend/core/parts";
 import { expect, test } from "vitest";
 
 const head = "engine,ignition,test,date,what,unit,c1,c2,c3,c4,note\n";
@@ -9,74 +9,78 @@ const headerOf = (text: string) => {
   if (header === undefined) throw new Error(problems.map(({ found }) => found).join("; "));
   return header;
 };
-const run = (engine: string, line: number, lines = 1): YardRun => ({ engine, line, lines });
 const row = (engine: string, cells = "150,148,152,149", ignition = ""): string =>
   `${engine},${ignition},2026-05-03a,2026-05-03,dry,psi,${cells},\n`;
 
 test("an engine has the cylinders whose columns hold anything for it, and the ignition that a row says", () => {
-  const text = row("pump", "150,148,,", "compression") + row("mill");
-  const { engines, problems } = readYardRows(headerOf(head), text, [run("pump", 2), run("mill", 3)]);
-  expect(problems).toEqual([]);
+  const header = headerOf(head);
+  const engines = [
+    readYardEngine(header, "pump", [{ line: 2, text: row("pump", "150,148,,", "compression") }]),
+    readYardEngine(header, "mill", [{ line: 3, text: row("mill") }]),
+  ];
   expect(
-    engines.map(({ id, record }) => [id, record?.engine.cylinders.join(""), record?.engine.ignition]),
+    engines.map(({ id, record, problems }) => [
+      id,
+      record?.engine.cylinders.join(""),
+      record?.engine.ignition,
+      problems,
+    ]),
   ).toEqual([
-    ["pump", "12", "compression"],
-    ["mill", "1234", "unknown"],
+    ["pump", "12", "compression", []],
+    ["mill", "1234", "unknown", []],
   ]);
 });
 
 test("a fault names its line in the whole file, wherever the row was read from", () => {
-  const text = row("pump") + row("pump", "15O,148,152,149") + row("mill", "150,1 48,152,149");
-  const { engines } = readYardRows(headerOf(head), text, [
-    run("pump", 12),
-    run("pump", 407),
-    run("mill", 90_001),
+  const { record, problems } = readYardEngine(headerOf(head), "pump", [
+    { line: 12, text: row("pump") },
+    { line: 407, text: row("pump", "15O,148,152,149") },
+    { line: 90_001, text: row("pump", '150,1 48,"152,149') },
   ]);
-  expect(engines.map(({ id, record, problems }) => [id, record, problems.map(({ line }) => line)])).toEqual([
-    ["pump", undefined, [407]],
-    ["mill", undefined, [90_001]],
+  expect([record, problems.map(({ code, line }) => [code, line])]).toEqual([
+    undefined,
+    [
+      ["number-bad", 407],
+      ["quote-open", 90_001],
+    ],
   ]);
 });
 
 test("a cell of two lines moves the lines behind it", () => {
   const text = `pump,,2026-05-03a,2026-05-03,dry,psi,150,148,152,149,"two\r\nlines"\r\n${row("pump", "150,x,y,149")}`;
-  const { engines } = readYardRows(headerOf(`\uFEFFsep=,\r\n${head}`), text, [run("pump", 3, 3)]);
-  expect(engines[0]?.problems.map(({ line, column }) => [line, column])).toContainEqual([
-    5,
-    expect.any(Number),
-  ]);
+  const { problems } = readYardEngine(headerOf(`\uFEFFsep=,\r\n${head}`), "pump", [{ line: 3, text }]);
+  expect(problems.map(({ line, column }) => [line, column])).toContainEqual([5, expect.any(Number)]);
 });
 
-test("what keeps one row from being read is told of its engine alone", () => {
-  const text = `pump,,2026-05-03a,2026-05-03,dry,psi,150,148,152,"149,\n${row("mill")}`;
-  const { engines } = readYardRows(headerOf(head), text, [run("pump", 2), run("mill", 3)]);
-  expect(engines.map(({ id, problems }) => [id, problems.map(({ code }) => code)])).toEqual([
-    ["pump", ["quote-open"]],
-    ["mill", []],
+test("each row without an engine is a fault; rows of separators are none", () => {
+  const { record, problems } = readYardEngine(headerOf(head), "", [
+    { line: 2, text: `,,,,,,,,,,\n${row("")}` },
   ]);
-});
-
-test("a row without an engine is a fault of the file; rows of separators are none", () => {
-  const text = `,,,,,,,,,,\n${row("")}${row("mill")}`;
-  const { engines, problems } = readYardRows(headerOf(head), text, [run("", 2, 2), run("mill", 4)]);
-  expect(engines.map(({ id }) => id)).toEqual(["mill"]);
-  expect(problems.map(({ code, line }) => [code, line])).toEqual([["id-missing", 3]]);
+  expect([record, problems.map(({ code, line }) => [code, line])]).toEqual([undefined, [["id-missing", 3]]]);
 });
 
 test("two rows of one engine may not say two ignitions", () => {
   const text =
     row("pump", undefined, "spark") + row("pump", undefined, "compression").replaceAll("05-03", "06-03");
-  const { engines } = readYardRows(headerOf(head), text, [run("pump", 2, 2)]);
-  expect(engines[0]?.problems.map(({ code, line }) => [code, line])).toEqual([["engine-disagrees", 3]]);
+  const { problems } = readYardEngine(headerOf(head), "pump", [{ line: 2, text }]);
+  expect(problems.map(({ code, line }) => [code, line])).toEqual([["engine-disagrees", 3]]);
 });
 
-test("a row that is too long for the table leaves the others to be read alone", () => {
-  const text = row("pump", `150,148,152,${"9".repeat(70_000)}`) + row("mill");
-  const both = readYardRows(headerOf(head), text, [run("pump", 2), run("mill", 3)]);
-  expect(both.engines.map(({ id }) => id)).not.toContain("mill");
-  const alone = readYardRows(headerOf(head), text.slice(0, text.indexOf("\n") + 1), [run("pump", 2)]);
-  expect(alone.engines.map(({ id, problems }) => [id, problems.map(({ code }) => code)])).toEqual([
-    ["pump", ["row-huge"]],
+test("a row that is too long is told at its line", () => {
+  const text = row("pump") + row("pump", `150,148,152,${"9".repeat(70_000)}`);
+  const { record, problems } = readYardEngine(headerOf(head), "pump", [{ line: 8, text }]);
+  expect([record, problems.map(({ code, line }) => [code, line])]).toEqual([undefined, [["row-huge", 9]]]);
+});
+
+test("a column without a name is told where a row holds something in it, and keeps no engine out", () => {
+  const header = headerOf(head.replace("note", "note,"));
+  const [bare, used] = ["", "7"].map((cell) =>
+    readYardEngine(header, "pump", [{ line: 2, text: row("pump").replace("\n", `,${cell}\n`) }]),
+  );
+  expect([bare?.record, used?.record]).not.toContain(undefined);
+  expect([bare?.ofHeader, used?.ofHeader.map(({ code, line }) => [code, line])]).toEqual([
+    [],
+    [["header-blank", 1]],
   ]);
 });
 

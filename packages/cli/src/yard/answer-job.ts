@@ -1,13 +1,12 @@
-// The second pass: reads the engines of one job by their places, has the core parse them together, and makes their rows.
+// The second pass: reads the engines of one job by their places, and makes the row of one after the other.
 
 import {
   type Problem,
   type YardChoices,
-  type YardEngine,
   type YardHeader,
   type YardRow,
   type YardRun,
-  readYardRows,
+  readYardEngine,
   yardRow,
 } from "@sealtrend/core/parts";
 import { type Fault, Stop } from "../command.ts";
@@ -39,53 +38,39 @@ export interface YardReading extends YardChoices {
   readonly asOf?: string;
 }
 
-interface Read {
-  readonly run: YardRun;
-  readonly bytes: Buffer;
-}
-
 export const answerJob = (source: YardFile, { runs }: Job, reading: YardReading): JobAnswer => {
   const size = runs.reduce((sum, { length }) => sum + length, 0);
   if (size > mostBytesOfAnEngine) return tooLarge(source, runs, reading);
-  return answered(readRuns(source, runs, size, reading), reading);
+  const answers: YardAnswer[] = [];
+  const problems: Problem[] = [];
+  for (const [engine, own] of byEngine(readRuns(source, runs, size, reading))) {
+    const { ofHeader, ...answer } = answerOf(engine, own, reading);
+    if (engine === "") problems.push(...answer.problems);
+    else answers.push(answer);
+    problems.push(...ofHeader.filter(({ column }) => !problems.some((one) => one.column === column)));
+  }
+  return { answers, problems };
 };
 
-/** Where one engine keeps the others from being read, each is read alone. */
-const answered = (read: readonly Read[], reading: YardReading): JobAnswer => {
-  const text = textOf(Buffer.concat(read.map(({ bytes }) => bytes)), reading);
-  const found = readYardRows(
-    reading.header,
-    text,
-    read.map(({ run }) => run),
-  );
-  const names = [...new Set(read.map(({ run }) => run.engine))].filter((name) => name !== "");
-  const isWhole = names.every((name) => found.engines.some(({ id }) => id === name));
-  if (!isWhole && names.length > 1) return oneByOne(read, reading);
-  return { answers: found.engines.map((engine) => answerOf(engine, reading)), problems: found.problems };
+const byEngine = (runs: readonly Read[]): ReadonlyMap<string, readonly YardRun[]> => {
+  const found = new Map<string, YardRun[]>();
+  for (const { engine, ...run } of runs) {
+    const own = found.get(engine) ?? [];
+    found.set(engine, own);
+    own.push(run);
+  }
+  return found;
 };
 
-const oneByOne = (read: readonly Read[], reading: YardReading): JobAnswer => {
-  const names = [...new Set(read.map(({ run }) => run.engine))];
-  const all = names.map((name) =>
-    answered(
-      read.filter(({ run }) => run.engine === name),
-      reading,
-    ),
-  );
-  return {
-    answers: all.flatMap(({ answers }) => answers),
-    problems: all.flatMap(({ problems }) => problems),
-  };
+const answerOf = (engine: string, runs: readonly YardRun[], { header, asOf, today, decide }: YardReading) => {
+  const { record, problems, ofHeader } = readYardEngine(header, engine, runs);
+  const row = record === undefined ? undefined : yardRow(recordAsOf(record, asOf), { today, decide });
+  return { engine, ...(row === undefined ? {} : { row }), problems, ofHeader };
 };
 
-const answerOf = (
-  { id, record, problems }: YardEngine,
-  { asOf, today, decide }: YardReading,
-): YardAnswer => ({
-  engine: id,
-  ...(record === undefined ? {} : { row: yardRow(recordAsOf(record, asOf), { today, decide }) }),
-  problems,
-});
+interface Read extends YardRun {
+  readonly engine: string;
+}
 
 const readRuns = (
   source: YardFile,
@@ -103,10 +88,10 @@ const readRuns = (
     from = filled;
   });
   let start = 0;
-  return runs.map(({ length, line, lines }) => {
+  return runs.map(({ length, line }) => {
     const bytes = all.subarray(start, start + length);
     start += length;
-    return { run: { engine: nameOf(bytes, reading), line, lines }, bytes };
+    return { engine: nameOf(bytes, reading), line, text: textOf(bytes, reading) };
   });
 };
 

@@ -21,6 +21,8 @@ export interface Collected {
   readonly problems: readonly (Problem | Fault)[];
   /** How many engines with a fault are not among them. */
   readonly untold: number;
+  /** All faults that are not among them, by their codes. */
+  readonly rest: ReadonlyMap<string, number>;
 }
 
 export interface Collector {
@@ -34,14 +36,17 @@ const most = { engines: 20, each: 5 };
 export const collector = (io: Io, { format, order, top, due }: YardAsked): Collector => {
   const kept = order === undefined ? undefined : keptRows(order, top);
   const problems: (Problem | Fault)[] = [];
+  const rest = new Map<string, number>();
   let [totals, matching, told, untold, begun] = [noYard, 0, 0, 0, false];
   const write = writer(io, format);
   const remember = (found: YardAnswer["problems"]): void => {
     const errors = found.filter(({ severity }) => severity === "error");
     if (errors.length === 0) return;
     told += 1;
-    if (told <= most.engines) problems.push(...errors.slice(0, most.each));
-    else untold += 1;
+    const shown = told <= most.engines ? most.each : 0;
+    problems.push(...errors.slice(0, shown));
+    if (shown === 0) untold += 1;
+    for (const { code } of errors.slice(shown)) rest.set(code, (rest.get(code) ?? 0) + 1);
   };
   const takeOne = (answer: YardAnswer): string => {
     const { row } = answer;
@@ -67,7 +72,7 @@ export const collector = (io: Io, { format, order, top, due }: YardAsked): Colle
     done: () => {
       if (format !== "table")
         out((kept?.rows() ?? []).map((row) => write({ engine: row.engine, row, problems: [] })).join(""));
-      return { totals, matching, problems, untold, ...(kept === undefined ? {} : { kept }) };
+      return { totals, matching, problems, untold, rest, ...(kept === undefined ? {} : { kept }) };
     },
   };
 };

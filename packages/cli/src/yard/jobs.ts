@@ -1,4 +1,4 @@
-// The work on a file in pieces of an eighth of a megabyte: some whole engines each, in the order in which they come first.
+// The work on a file in pieces of 32 kB: some whole engines each, in the order in which they come first.
 
 import type { RunIndex, RunPlace } from "./run-index.ts";
 
@@ -7,7 +7,8 @@ export interface Job {
   readonly runs: readonly RunPlace[];
 }
 
-const usualBytes = 1 << 17;
+/** Few enough that what a job holds is gone before memory is tidied twice, and no part of it is carried along. */
+const usualBytes = 1 << 15;
 /** As large as a logbook's file may be. */
 export const mostBytesOfAnEngine = 1 << 24;
 

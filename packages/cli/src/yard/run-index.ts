@@ -1,4 +1,4 @@
-// Which engine stands where in a file: runs of its rows, engine by engine in the order in which they come first. 28 bytes a run
+// Which engine stands where in a file: runs of its rows, engine by engine in the order in which they come first. 24 bytes a run
 // and 8 an engine, in arrays that double; where the rows of an engine stand together that is one run an engine.
 
 import { engineNumbers } from "./engine-numbers.ts";
@@ -9,9 +9,8 @@ export interface RunPlace {
   /** In bytes. */
   readonly offset: number;
   readonly length: number;
-  /** The line of the file on which they begin, from 1, and how many line ends they hold. */
+  /** The line of the file on which they begin, from 1. */
   readonly line: number;
-  readonly lines: number;
 }
 
 export interface RunIndex {
@@ -29,8 +28,7 @@ const words = (length: number): Uint32Array => new Uint32Array(length);
 
 export const runIndex = (): RunIndex => {
   const offsets = grown((length) => new Float64Array(length));
-  const [lengths, lines, ends, nexts, firsts, lasts] = [
-    grown(words),
+  const [lengths, lines, nexts, firsts, lasts] = [
     grown(words),
     grown(words),
     grown(words),
@@ -39,15 +37,13 @@ export const runIndex = (): RunIndex => {
   ];
   const numberOf = engineNumbers();
   let [runs, engines, current, name] = [0, 0, -1, ""];
-  const extend = (run: number, { length, lines: more }: RunPlace): void => {
+  const extend = (run: number, { length }: RunPlace): void => {
     lengths.set(run, lengths.at(run) + length);
-    ends.set(run, ends.at(run) + more);
   };
   const begin = (engine: number, row: RunPlace): void => {
     offsets.set(runs, row.offset);
     lengths.set(runs, row.length);
     lines.set(runs, row.line);
-    ends.set(runs, row.lines);
     if (engine === engines) {
       engines += 1;
       firsts.set(engine, runs);
@@ -76,12 +72,7 @@ export const runIndex = (): RunIndex => {
     runsOf: (engine) => {
       const places: RunPlace[] = [];
       for (let run = firsts.at(engine); ; run = nexts.at(run)) {
-        places.push({
-          offset: offsets.at(run),
-          length: lengths.at(run),
-          line: lines.at(run),
-          lines: ends.at(run),
-        });
+        places.push({ offset: offsets.at(run), length: lengths.at(run), line: lines.at(run) });
         if (run === lasts.at(engine)) return places;
       }
     },

@@ -75,7 +75,7 @@ interface Around {
 }
 
 const answerOf = (
-  { totals, kept, matching, problems, untold }: Collected,
+  { totals, kept, matching, problems, untold, rest }: Collected,
   { io, asked, decide, source, detail, from }: Around,
 ): Answer => {
   const { width, today } = io;
@@ -102,7 +102,7 @@ const answerOf = (
     ...(isTable ? [] : [headline, ...due]),
     ...more,
   ];
-  const aside = saidOnce(said) + faultText(problems, width);
+  const aside = saidOnce(said) + faultText(problems, width, "folded", rest);
   const exit = totals.faulty > 0 || problems.length > 0 ? 1 : 0;
   return { exit, text, json: undefined, ...(aside === "" ? {} : { aside }) };
 };

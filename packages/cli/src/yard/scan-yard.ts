@@ -56,13 +56,13 @@ export const scanYard = ({ fs, fd, file }: YardFile, shard: Shard | undefined): 
     while (from < held) {
       const to = rowEnd(part, from, held, { delimiter, end });
       if (to === -1) break;
-      const row = { offset: offset + from, length: to - from, line, lines: lineEnds(part, from, to) };
+      const row = { offset: offset + from, length: to - from, line };
       if (isBlank(part, from, to, delimiter)) index.addBlank(row);
       else {
         const name = nameOf(part, cellBounds(part, { from, to, delimiter, column }));
         if (name === "" ? (shard?.number ?? 1) === 1 : isOfShard(name, shard)) index.add(name, row);
       }
-      line += row.lines;
+      line += lineEnds(part, from, to);
       from = to;
     }
     part.copyWithin(0, from, held);

@@ -1,17 +1,19 @@
-// The courses alone, for a list of many engines: what only explains them or looks ahead is left out.
+// The courses alone, for a list of many engines or the reason of a fall: what only explains them or looks ahead is left out.
 
 import { at } from "./at.ts";
 import { earlyByCylinder } from "./changes-by-cylinder.ts";
-import type { Course } from "./course.ts";
 import { groundwork, takenBy } from "./groundwork.ts";
 import type { HistoryInput } from "./input.ts";
-import { judgeCourse } from "./judge-cylinder.ts";
+import { judgeCourse, mirroredOf } from "./judge-cylinder.ts";
+import type { CylinderHistory, Mirrored } from "./result.ts";
 import { robustSlope } from "./slope-test.ts";
 
 /** The course of one cylinder, as `analyseHistory` has it. */
-export interface CylinderCourse {
-  readonly label: string;
-  readonly course: Course;
+export interface CylinderCourse extends Pick<CylinderHistory, "label" | "course" | "alarms" | "early"> {
+  /** Of an alarmed one, as there. */
+  readonly shape: CylinderHistory["shape"];
+  /** Whether it is the mirror image of its only fellow; worked out when it is asked for. */
+  readonly mirrored: () => Mirrored;
   /** Slope of the Theil-Sen line, worked out when it is asked for; undefined below four contrasts at three places. */
   readonly slope: () => number | undefined;
 }
@@ -19,6 +21,8 @@ export interface CylinderCourse {
 export interface Courses {
   /** In the order of the labels. */
   readonly cylinders: readonly CylinderCourse[];
+  /** Those made on one day without work between are one, as in the whole history. */
+  readonly tests: readonly { readonly ids: readonly string[] }[];
   /** Multiply a slope by this for a year; absent on a meter axis with less than a year of tests. */
   readonly perYear?: number;
 }
@@ -27,15 +31,21 @@ export interface Courses {
  *  @throws RangeError as analyseHistory */
 export const coursesOf = (input: HistoryInput): Courses => {
   const { layout, channel, cell, series, shared } = groundwork(input);
-  const early = earlyByCylinder(channel, layout.current, cell);
+  const firsts = earlyByCylinder(channel, layout.current, cell);
   const cylinders = layout.labels.map((label, i): CylinderCourse => {
-    const own = { series: at(series, i), ...at(early, i), ...takenBy(layout, i) };
-    const { course, slopes } = judgeCourse(own, shared);
+    const { early } = at(firsts, i);
+    const own = { series: at(series, i), early, ...takenBy(layout, i) };
+    const { course, alarms, slopes, shape } = judgeCourse(own, shared);
     return {
       label,
       course,
+      alarms,
+      shape,
+      ...(early === undefined ? {} : { early }),
+      mirrored: () => mirroredOf(shared),
       slope: () => (slopes === undefined ? undefined : robustSlope(own.series).slope),
     };
   });
-  return { cylinders, ...(layout.perYear === undefined ? {} : { perYear: layout.perYear }) };
+  const { tests } = layout;
+  return { cylinders, tests, ...(layout.perYear === undefined ? {} : { perYear: layout.perYear }) };
 };

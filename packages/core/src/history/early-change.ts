@@ -1,7 +1,7 @@
 // The change test over the tests of one epoch: the last test against all before, and the alarm of its first tests.
 
 import { at } from "./at.ts";
-import { changeTest, type Change, type Cleared, type Direction } from "./change-test.ts";
+import { anyFlagged, changeTest, type Change, type Cleared, type Direction } from "./change-test.ts";
 
 export interface EarlyChange {
   readonly direction: Direction;
@@ -23,12 +23,12 @@ export const earlyChanges = (
     for (const second of [2, 1]) {
       if (second + 1 >= rows.length) continue;
       const earlier = rows.slice(0, second);
-      const run = (now: number): readonly (Change | undefined)[] =>
-        changeTest(cleared, { now: at(rows, now), earlier }, { cell, direction });
-      const first = run(second);
+      const ofTest = (now: number) => ({ now: at(rows, now), earlier });
+      const by = { cell, direction };
       // few engines have a flag so soon, and without one the next test cannot repeat it
-      if (!first.some((one) => one?.flagged === true)) continue;
-      const again = run(second + 1);
+      if (!anyFlagged(cleared, ofTest(second), by)) continue;
+      const first = changeTest(cleared, ofTest(second), by);
+      const again = changeTest(cleared, ofTest(second + 1), by);
       first.forEach((one, i) => {
         const two = again[i];
         if (one?.flagged === true && two?.flagged === true)

@@ -32,15 +32,15 @@ export interface HistoryTest {
   /** The date in years, from any fixed day. */
   readonly years: number;
   /** Absent = not known, which is never "the same as before". */
-  readonly gauge?: string;
+  readonly gauge?: string | undefined;
   /** The gauge that these readings were brought to by links measured side by side; absent = their own. The doubt of each
    *  link stands in `sharedUncertainty`. */
-  readonly countsAs?: string;
+  readonly countsAs?: string | undefined;
   readonly use: TestUse;
   /** Standard uncertainty of ln K from what was measured anew in this test. */
   readonly correctionUncertainty: number;
   /** For each constant that tests share, by name: (d ln K / d q) u(q), signed. Never also part of the above. */
-  readonly sharedUncertainty?: Readonly<Record<string, number>>;
+  readonly sharedUncertainty?: Readonly<Record<string, number>> | undefined;
   /** In the order of the labels. */
   readonly cells: readonly HistoryCell[];
 }

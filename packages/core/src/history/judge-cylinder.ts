@@ -98,7 +98,7 @@ export const judgeCourse = (own: Omit<Own, "change">, shared: Shared): JudgedCou
     compared,
   });
   const ruled = alarms.includes("two-below-baseline") || alarms.includes("slope");
-  const shape = ruled ? placed(series, scale) : undefined;
+  const shape = ruled ? placed(series, scale, alarms) : undefined;
   const share =
     slopes === undefined
       ? undefined
@@ -153,7 +153,8 @@ export const judgeCylinder = (own: Own, shared: Shared): Judgement => {
   };
 };
 
-const mirroredOf = ({ cylinders, wide }: Shared): CylinderHistory["mirrored"] => {
+/** Asks for the engine-wide channel where there are two cylinders. */
+export const mirroredOf = ({ cylinders, wide }: Shared): CylinderHistory["mirrored"] => {
   if (cylinders !== 2) return "no";
   const { common } = wide();
   return common.count >= 4 && common.word !== "rising" ? "named" : "either";
@@ -185,10 +186,17 @@ const alarmsOf = (
   return raised.flatMap(([rule, isRaised]) => (isRaised ? [rule] : []));
 };
 
-const placed = (series: Series, scale: StepScale): NonNullable<Judgement["shape"]> => {
+/** A step at the last reading is seen in it alone, unless the last two are both below where they began. */
+const placed = (
+  series: Series,
+  scale: StepScale,
+  alarms: readonly AlarmRule[] = [],
+): NonNullable<Judgement["shape"]> => {
   const found = stepOrLine(series, scale.variance);
   if (found.before === undefined) return found;
-  const seenIn = found.before === series.contrasts.length - 1 ? "last-reading-only" : "several";
+  const isLast = found.before === series.contrasts.length - 1;
+  const last = alarms.includes("two-below-baseline") ? "last-two" : "last-reading-only";
+  const seenIn = isLast ? last : "several";
   return { ...found, firstAfter: at(series.tests, found.before), seenIn };
 };
 

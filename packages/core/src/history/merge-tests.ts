@@ -37,18 +37,8 @@ const isSameTest = (one: MergedTest, other: HistoryTest): boolean =>
 
 /** Named part by part: what is left beside the id would have to be found out anew for every test. */
 const alone = (test: HistoryTest): MergedTest => {
-  const { id, x, years, use, correctionUncertainty, cells, gauge, countsAs, sharedUncertainty } = test;
-  return {
-    ids: [id],
-    x,
-    years,
-    use,
-    correctionUncertainty,
-    cells,
-    ...(gauge === undefined ? {} : { gauge }),
-    ...(countsAs === undefined ? {} : { countsAs }),
-    ...(sharedUncertainty === undefined ? {} : { sharedUncertainty }),
-  };
+  const { id, x, years, gauge, countsAs, use, correctionUncertainty, sharedUncertainty, cells } = test;
+  return { ids: [id], x, years, gauge, countsAs, use, correctionUncertainty, sharedUncertainty, cells };
 };
 
 /** The gauge whose readings a test holds, or counts as; undefined where it is not known. */

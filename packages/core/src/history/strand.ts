@@ -3,8 +3,10 @@
 
 export interface Strand {
   readonly values: Float64Array;
-  /** Places that were read, in ascending order of what was left of them when last sorted. */
+  /** First the places that were read, in ascending order of what was left of them when last sorted. */
   readonly order: Int32Array;
+  /** How many were read. */
+  readonly read: number;
   /** How far the other side may move in all until the middle of the order can be another. */
   trusted: number;
 }
@@ -22,7 +24,7 @@ export const strandOf = (
     values[place] = value;
     if (!Number.isNaN(value)) order[read++] = place;
   }
-  return { values, order: order.subarray(0, read), trusted: -Infinity };
+  return { values, order, read, trusted: -Infinity };
 };
 
 /** More than rounding makes of the differences of two logarithms, and of the moves of 200 sweeps added up. */
@@ -35,8 +37,7 @@ export const medianOfRest = (
   across: Float64Array,
   { moved, sorted }: { readonly moved: number; readonly sorted: Float64Array },
 ): number => {
-  const { values, order } = strand;
-  const count = order.length;
+  const { values, order, read: count } = strand;
   if (count === 0) return NaN;
   const upper = count >> 1;
   const lower = (count - 1) >> 1;

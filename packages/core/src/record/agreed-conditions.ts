@@ -2,6 +2,7 @@
 
 import { absolutePressure, gaugePressure, length, speed, temperature } from "../quantity/index.ts";
 import { type Stated, wordColumns } from "./conditions.ts";
+import type { Draft } from "./draft.ts";
 import type { RowView } from "./row-view.ts";
 import type { Conditions } from "./types.ts";
 
@@ -85,8 +86,7 @@ export const disagree = (
   row.fault(column, "test-disagrees", facts);
 };
 
-/** Brands every number by what it is. A day of many engines is put together here, key by key: to spread so many parts takes
- *  several times as long. */
+/** Brands every number by what it is. */
 const branded = (valueOf: (key: keyof Conditions) => Stated["value"] | undefined): Conditions => {
   const number = (key: keyof Conditions): number | undefined => {
     const value = valueOf(key);
@@ -96,7 +96,7 @@ const branded = (valueOf: (key: keyof Conditions) => Stated["value"] | undefined
     const value = valueOf(key);
     return value === undefined ? undefined : words.find((one) => one === value);
   };
-  const day: { -readonly [K in keyof Conditions]: Conditions[K] } = {};
+  const day: Draft<Conditions> = {};
   const altitude = number("altitude");
   if (altitude !== undefined) {
     day.altitude = length(altitude);

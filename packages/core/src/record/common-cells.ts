@@ -22,4 +22,4 @@ export const flagFormulas = (row: RowView, columns: readonly string[]): void => 
 
 /** Whether a spreadsheet might run a text; a plain number is none. */
 export const isFormula = (text: string): boolean =>
-  /^[=+\-@\t\r\uFF1D\uFF0B\uFF0D\uFF20]/.test(text) && !/^-?\d+([.,]\d+)?$/.test(text);
+  text !== "" && /^[=+\-@\t\r\uFF1D\uFF0B\uFF0D\uFF20]/.test(text) && !/^-?\d+([.,]\d+)?$/.test(text);

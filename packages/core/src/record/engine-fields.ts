@@ -103,7 +103,7 @@ export const expectation = (field: FieldKind): string => {
     case "range":
       return `a quantity such as "${field.example}" or a range "${field.range}" (${unitsOf(field.dimension).join(", ")})`;
     case "labels":
-      return 'labels such as ["1", "2", "3", "4"], 1 to 28 of them, each once';
+      return 'labels of up to 4 letters or digits such as ["1", "2", "3", "4"], 1 to 28 of them, each once';
     case "banks":
       return 'rows of labels along each head, such as [["1", "2"], ["3", "4"]]';
     case "price":

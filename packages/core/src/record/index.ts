@@ -14,6 +14,7 @@ export { type FieldKind } from "./field-kind.ts";
 export { ownedForOf } from "./ownership.ts";
 export { readPrice, withPrices } from "./prices.ts";
 export { gaugeColumns, readGauges } from "./gauges.ts";
+export { burnsOil } from "./burns-oil.ts";
 export { noteColumns, noteKinds, noteNames, readNotes } from "./notes.ts";
 export { isFormula } from "./common-cells.ts";
 export {
@@ -67,8 +68,9 @@ export { holesFault, isSameHole } from "./known-hole-checks.ts";
 export { percentOf, readKnownHole } from "./known-holes.ts";
 export { readTests, testColumns } from "./tests.ts";
 export { withoutTopComments } from "./top-comments.ts";
-export { cylinderColumn } from "./test-rows.ts";
+export { cylinderColumn, rowKinds } from "./test-rows.ts";
 export { conditionColumns, numberColumns } from "./conditions.ts";
+export { heardPlaces } from "./heard-places.ts";
 export { splitHeard } from "./heard-list.ts";
 export {
   readEngineRecord,
@@ -87,7 +89,13 @@ export {
 export { amendmentColumns, engineHeaders, gaugeHeader, jsonText, newLogbookText } from "./new-files.ts";
 export { splitLeakReadings, splitReadings, type LeakPair, type ListReading } from "./reading-list.ts";
 export { readingSlip, type ReadingSlip } from "./slip.ts";
-export { leastOfBest, unitSlip, type UnitSlip } from "./unit-slip.ts";
+export { isUsualCranking, leastOfBest, unitSlip, type UnitSlip } from "./unit-slip.ts";
 export { writeReadingCell } from "./reading-cell.ts";
-export { readYardHeader, readYardRows, type YardEngine, type YardHeader, type YardRun } from "./yard-rows.ts";
+export {
+  readYardEngine,
+  readYardHeader,
+  type YardEngine,
+  type YardHeader,
+  type YardRun,
+} from "./yard-rows.ts";
 export * from "./importing/index.ts";

@@ -21,28 +21,56 @@ export interface TableRow {
   readonly offset: number;
 }
 
+/** A row of which the texts are at hand. */
+export interface SplitRow extends TableRow {
+  /** What each cell says. */
+  readonly texts: readonly string[];
+}
+
 interface LocatedRows {
-  readonly rows: readonly TableRow[];
+  readonly rows: readonly SplitRow[];
   readonly problems: readonly Problem[];
 }
 
 export const lineEnd = /\r\n|\r|\n/;
 
-/** The rows of a text whose quote marks are sound. */
-export const locatedRows = (text: string, delimiter: string, file: string): LocatedRows => {
-  const fault = tooManyLines(text, file);
+/** Where a cell begins is asked of few rows but those with a fault, and worked out then. */
+class LocatedRow implements SplitRow {
+  readonly line: number;
+  readonly texts: readonly string[];
+  readonly raw: string;
+  readonly offset: number;
+  readonly #delimiter: string;
+
+  constructor(texts: readonly string[], { line, raw, offset }: Omit<TableRow, "cells">, delimiter: string) {
+    this.line = line;
+    this.texts = texts;
+    this.raw = raw;
+    this.offset = offset;
+    this.#delimiter = delimiter;
+  }
+
+  get cells(): readonly TableCell[] {
+    const columns = cellColumns(this.raw, this.#delimiter);
+    return this.texts.map((text, i) => ({ text, column: columns[i] ?? this.raw.length + 1 }));
+  }
+}
+
+/** The rows of a text whose quote marks are sound. @param first - the line on which the text begins */
+export const locatedRows = (text: string, delimiter: string, file: string, first = 1): LocatedRows => {
+  const fault = tooManyLines(text, file, first);
   if (fault !== undefined) return { rows: [], problems: [fault] };
   return text.includes('"') || text.startsWith("\uFEFF")
-    ? quotedRows(text, delimiter, file)
-    : plainRows(text, delimiter, file);
+    ? quotedRows(text, delimiter, file, first)
+    : plainRows(text, delimiter, file, first);
 };
 
 /** Where no cell is quoted, a row is a line and a cell what stands between two separators: as every file is that the tool
  *  writes without a comma in a note. csv-parse would take the time of the whole reading for it, and make an error of each row
  *  that is not as long as the first. */
-export const plainRows = (text: string, delimiter: string, file: string): LocatedRows => {
-  const rows: TableRow[] = [];
-  let line = 1;
+export const plainRows = (text: string, delimiter: string, file: string, first = 1): LocatedRows => {
+  const rows: SplitRow[] = [];
+  let line = first;
   let offset = 0;
   for (;;) {
     for (; isLineEnd(text, offset); offset = afterLineEnd(text, offset)) line += 1;
@@ -50,11 +78,11 @@ export const plainRows = (text: string, delimiter: string, file: string): Locate
     const start = offset;
     while (offset < text.length && !isLineEnd(text, offset)) offset += 1;
     const raw = text.slice(start, offset);
-    const cells = plainCells(raw, delimiter);
-    const size = { characters: raw.length - cells.length + 1, columns: cells.length, rows: rows.length + 1 };
-    const fault = tooMuch(size, file, line);
+    const texts = raw.split(delimiter);
+    const size = { characters: raw.length - texts.length + 1, columns: texts.length, rows: rows.length + 1 };
+    const fault = tooMuch(size, file, { first, row: line });
     if (fault !== undefined) return { rows: [], problems: [fault] };
-    rows.push({ line, raw, offset: start, cells });
+    rows.push(new LocatedRow(texts, { line, raw, offset: start }, delimiter));
   }
 };
 
@@ -85,21 +113,15 @@ const withoutLineEnds = (raw: string): string => {
 };
 
 /** Any text: each row is looked up by its own text behind the one before. */
-export const quotedRows = (text: string, delimiter: string, file: string): LocatedRows => {
-  const { records, problems } = rawRecordsOf(text, delimiter, file);
+export const quotedRows = (text: string, delimiter: string, file: string, first = 1): LocatedRows => {
+  const { records, problems } = rawRecordsOf(text, delimiter, file, first);
   let offset = 0;
-  let line = 1;
-  const rows = records.map(({ record, raw: untrimmed }: RawRecord): TableRow => {
+  let line = first;
+  const rows = records.map(({ record, raw: untrimmed }: RawRecord): SplitRow => {
     const raw = withoutLineEnds(untrimmed);
     const start = text.indexOf(raw, offset);
     line += lineEnds(text.slice(offset, start));
-    const columns = cellColumns(raw, delimiter);
-    const row = {
-      line,
-      raw,
-      offset: start,
-      cells: record.map((cell, i) => ({ text: cell, column: columns[i] ?? raw.length + 1 })),
-    };
+    const row = new LocatedRow(record, { line, raw, offset: start }, delimiter);
     line += lineEnds(raw);
     offset = start + raw.length;
     return row;
@@ -110,7 +132,7 @@ export const quotedRows = (text: string, delimiter: string, file: string): Locat
 const lineEnds = (text: string): number => text.split(lineEnd).length - 1;
 
 /** Where each cell of a record begins, from 1; a quoted cell may hold the separator. */
-const cellColumns = (raw: string, delimiter: string): number[] => {
+export const cellColumns = (raw: string, delimiter: string): number[] => {
   const columns = [1];
   let quoted = false;
   for (let i = 0; i < raw.length; i++) {

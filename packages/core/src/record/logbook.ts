@@ -145,14 +145,16 @@ export const meterFaults = (
   services: readonly Service[],
 ): Problem[] => {
   const replaced = services.filter(({ what }) => what === "meter replaced").map(({ date }) => date);
-  const withMeter = tests.flatMap(({ id, date, meter }) =>
-    meter === undefined ? [] : [{ id, date, meter }],
-  );
-  return withMeter.flatMap((now, i): Problem[] => {
-    const before = withMeter[i - 1];
-    if (before === undefined || now.meter >= before.meter) return [];
-    if (replaced.some((date) => date >= before.date && date <= now.date)) return [];
-    const facts = { here: String(now.meter), there: String(before.meter), date: before.date };
-    return [problem("meter-backwards", facts, placeOfMeter(now.id))];
-  });
+  const faults: Problem[] = [];
+  let last: { readonly date: string; readonly meter: number } | undefined;
+  for (const { id, date, meter } of tests) {
+    if (meter === undefined) continue;
+    const before = last;
+    last = { date, meter };
+    if (before === undefined || meter >= before.meter) continue;
+    if (replaced.some((day) => day >= before.date && day <= date)) continue;
+    const facts = { here: String(meter), there: String(before.meter), date: before.date };
+    faults.push(problem("meter-backwards", facts, placeOfMeter(id)));
+  }
+  return faults;
 };

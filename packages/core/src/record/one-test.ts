@@ -5,6 +5,7 @@ import { beyondWeather } from "../air/index.ts";
 import { type AbsolutePressure, type Length, writeQuantity } from "../quantity/index.ts";
 import { agreedConditions, conditionsByGauge, disagree } from "./agreed-conditions.ts";
 import type { Stated } from "./conditions.ts";
+import type { Draft } from "./draft.ts";
 import type { RowView } from "./row-view.ts";
 import { type RowContent, cylinderColumn } from "./test-rows.ts";
 import type { Engine } from "./engine-types.ts";
@@ -35,20 +36,20 @@ export const testOf = (id: string, rows: readonly ReadRow[], home: Length | unde
   const by = oneBy(id, rows);
   const setAside = textsOf(rows, "set_aside").join("; ");
   checkOnce(id, rows);
-  const heard = rows.flatMap(({ content }) => (content.kind === "heard" ? [content.heard] : []))[0];
-  return {
+  const test: Draft<Test> = {
     id,
     date: first.date,
-    ...(meter === undefined ? {} : { meter }),
     rows: pressureRows(id, rows),
-    ...(heard === undefined ? {} : { heard }),
     perCylinder: factsIn(rows),
     conditions,
-    ...(byGauge === undefined ? {} : { byGauge }),
-    ...(by === undefined ? {} : { by }),
-    ...(setAside === "" ? {} : { setAside }),
     notes: textsOf(rows, "note"),
   };
+  if (meter !== undefined) test.meter = meter;
+  if (byGauge !== undefined) test.byGauge = byGauge;
+  if (by !== undefined) test.by = by;
+  if (setAside !== "") test.setAside = setAside;
+  const heard = rows.find(({ content }) => content.kind === "heard")?.content;
+  return heard?.kind === "heard" ? { ...test, heard: heard.heard } : test;
 };
 
 const factsIn = (rows: readonly ReadRow[]): PerCylinder => {
@@ -62,11 +63,10 @@ const withSetSupply = (rows: readonly ReadRow[]): readonly Stated[] => {
   const stated =
     rows.length === 1 ? (rows[0]?.conditions ?? []) : rows.flatMap(({ conditions }) => conditions);
   if (stated.some(({ key }) => key === "regulated")) return stated;
-  const set = rows.flatMap(({ content, view }): Stated[] =>
-    content.kind === "readings" && content.supply !== undefined
-      ? [{ column: "gauge", key: "regulated", value: content.supply, row: view }]
-      : [],
-  );
+  const set: Stated[] = [];
+  for (const { content, view } of rows)
+    if (content.kind === "readings" && content.supply !== undefined)
+      set.push({ column: "gauge", key: "regulated", value: content.supply, row: view });
   return set.length === 0 ? stated : [...stated, ...set];
 };
 
@@ -80,22 +80,28 @@ const oneMeter = (id: string, rows: readonly ReadRow[]): number | undefined => {
 
 /** Who measured: one for the test, as a seller's sheet is no baseline. */
 const oneBy = (id: string, rows: readonly ReadRow[]): string | undefined => {
-  const stated = rows.filter(({ view }) => view.text("by") !== "");
-  const [first] = stated;
-  for (const { view } of stated)
-    if (first !== undefined && view.text("by") !== first.view.text("by"))
-      disagree(view, "by", id, first.view);
-  return first?.view.text("by");
+  let first: RowView | undefined;
+  for (const { view } of rows) {
+    if (view.text("by") === "") continue;
+    first ??= view;
+    if (view.text("by") !== first.text("by")) disagree(view, "by", id, first);
+  }
+  return first?.text("by");
 };
 
 /** The texts of a column, each once, in an order that the order of the rows does not change. */
 const textsOf = (rows: readonly ReadRow[], column: string): readonly string[] => {
-  const texts = rows.map(({ view }) => view.text(column)).filter((text) => text !== "");
+  const texts: string[] = [];
+  for (const { view } of rows) {
+    const text = view.text(column);
+    if (text !== "") texts.push(text);
+  }
   return texts.length < 2 ? texts : [...new Set(texts)].sort();
 };
 
 /** What was heard and what differs by cylinder stands in one row each. */
 const checkOnce = (test: string, rows: readonly ReadRow[]): void => {
+  if (rows.length < 2) return;
   const seen = new Set<string>();
   for (const { content, view } of rows) {
     if (content.kind === "readings") continue;

@@ -6,17 +6,19 @@ import { type Problem, problem } from "../problem/index.ts";
 /** After so many the rest of the file is not looked at: it is no CSV, and each may cost a walk to the end. */
 const mostFaults = 200;
 
-/** @returns the faults, and the text with each faulty line emptied (line numbers stay). */
+/** @param first - the line on which the text begins
+ *  @returns the faults, and the text with each faulty line emptied (line numbers stay). */
 export const faultyLines = (
   text: string,
   delimiter: string,
   file: string,
+  first = 1,
 ): { readonly faults: readonly Problem[]; readonly clean: string } => {
   if (!text.includes('"')) return { faults: [], clean: text };
   const faults: Problem[] = [];
   const kept: string[] = [];
   let at = 0;
-  let line = 1;
+  let line = first;
   // What lies between two faults is kept, and its lines counted, in one piece.
   let from = 0;
   while (at < text.length && faults.length < mostFaults) {

@@ -10,7 +10,7 @@ import {
   problem,
 } from "../problem/index.ts";
 import { digitsValue, isPlainDay, readNumber } from "../quantity/index.ts";
-import { type Table, type TableCell, type TableRow, placeOf } from "./csv.ts";
+import { type SplitRow, type Table, placeOf } from "./csv.ts";
 
 export interface Bounds {
   readonly least: number;
@@ -63,7 +63,7 @@ export const viewTable = (table: Table, problems: Problem[]): TableView => {
     has: (name) => index.has(name),
     holds: (name) => {
       const at = index.get(name) ?? -1;
-      return table.rows.some(({ cells }) => trim(cells[at]?.text ?? "") !== "");
+      return table.rows.some(({ texts }) => trim(texts[at] ?? "") !== "");
     },
     rows: table.rows.map((row) => new ViewedRow(seen, row)),
   };
@@ -89,9 +89,9 @@ export const requireColumns = (view: TableView, columns: readonly string[], prob
 /** A class, for a yard looks at hundreds of thousands of rows: seven functions a row would cost more than what they read. */
 class ViewedRow implements RowView {
   readonly #of: Seen;
-  readonly #row: TableRow;
+  readonly #row: SplitRow;
 
-  constructor(of: Seen, row: TableRow) {
+  constructor(of: Seen, row: SplitRow) {
     this.#of = of;
     this.#row = row;
   }
@@ -100,17 +100,14 @@ class ViewedRow implements RowView {
     return this.#row.line;
   }
 
-  #cell(name: string): TableCell | undefined {
-    return this.#row.cells[this.#of.index.get(name) ?? -1];
-  }
-
   text(name: string): string {
-    const cell = this.#cell(name);
-    return cell === undefined ? "" : trim(cell.text);
+    const text = this.#row.texts[this.#of.index.get(name) ?? -1];
+    return text === undefined ? "" : trim(text);
   }
 
   place(name: string): Place {
-    return placeOf(this.#of.table, this.#row, this.#cell(name) ?? this.#row.cells[0]);
+    const { cells } = this.#row;
+    return placeOf(this.#of.table, this.#row, cells[this.#of.index.get(name) ?? -1] ?? cells[0]);
   }
 
   fault<C extends ProblemCode>(

@@ -12,6 +12,7 @@ import {
   volume,
   writeQuantity,
 } from "../quantity/index.ts";
+import type { Draft } from "./draft.ts";
 import { heardIn } from "./heard.ts";
 import { readReadingCell } from "./reading-cell.ts";
 import type { Bounds, RowView } from "./row-view.ts";
@@ -29,7 +30,8 @@ export const pressureKinds: readonly PressureKind[] = [
 export const leakKinds: readonly LeakKind[] = ["leak-down", "leak-down-oiled", "leak-down-lower"];
 const factKinds = ["oil", "regulated", "speed", "strokes", "order"] as const;
 const readingKinds = [...pressureKinds, ...leakKinds] as const;
-const rowKinds = [...readingKinds, "heard", ...factKinds] as const;
+/** What a row of tests.csv can be. */
+export const rowKinds = [...readingKinds, "heard", ...factKinds] as const;
 
 export type RowContent =
   | {
@@ -109,10 +111,11 @@ const takeIn = (row: RowView): number | undefined => {
   return /^[1-9]\d?$/.test(text) ? Number(text) : row.fault("take", "take-bad", { text });
 };
 
-const unitIn = (row: RowView, gauge: Gauge | undefined, first: string): PressureUnit | "%" | undefined => {
+const unitIn = (row: RowView, gauge: Gauge | undefined, engine: Engine): PressureUnit | "%" | undefined => {
   const text = row.text("unit");
   if (text === "%" || (text === "" && gauge?.dial !== undefined && gauge.dial !== "pressure")) return "%";
-  if (text === "") return gauge?.unit ?? row.fault("unit", "unit-missing", { text: first });
+  if (text === "")
+    return gauge?.unit ?? row.fault("unit", "unit-missing", { text: firstReading(row, engine) });
   return gaugeUnitNamed(text) ?? row.fault("unit", "unit-unknown", { text, units: [...gaugeUnits, "%"] });
 };
 
@@ -133,25 +136,25 @@ const readingRow = (
   const gaugeId = row.text("gauge");
   const gauge = gauges.find(({ id }) => id === gaugeId);
   const columns = columnsOf(engine);
-  const unit = unitIn(row, gauge, firstReading(row, engine));
+  const unit = unitIn(row, gauge, engine);
   const isLeak = leakKinds.some((kind) => kind === what);
   const misplaced = unit === "%" && !isLeak;
   if (misplaced) row.fault("unit", "percent-out-of-place", { what });
   if (unit === undefined || misplaced) return checkCells(row, engine, delimiter);
   const reading = { unit, gauge, delimiter, toInner: innerOf(unit, gauge) };
-  const cells = columns.map((column) => cellIn(row, column, reading));
-  const complete = cells.filter((cell): cell is Cell => cell !== undefined);
-  if (take === undefined || complete.length < cells.length) return undefined;
+  const complete: Cell[] = [];
+  for (const column of columns) {
+    const cell = cellIn(row, column, reading);
+    if (cell !== undefined) complete.push(cell);
+  }
+  if (take === undefined || complete.length < columns.length) return undefined;
   const holds = unit === "%" ? "lost" : "pressure";
-  const gaugePart = gaugeId === "" ? {} : { gauge: gaugeId };
   const offset = holds === "pressure" ? gauge?.readsHigh : undefined;
-  const offsetPart = offset === undefined ? {} : { readsHigh: offset };
   const supply = isLeak ? gauge?.regulated : undefined;
-  return {
-    kind: "readings",
-    row: { what, take, ...gaugePart, unit, holds, cells: complete, ...offsetPart, line: row.line },
-    ...(supply === undefined ? {} : { supply }),
-  };
+  const read: Draft<PressureRow> = { what, take, unit, holds, cells: complete, line: row.line };
+  if (gaugeId !== "") read.gauge = gaugeId;
+  if (offset !== undefined) read.readsHigh = offset;
+  return supply === undefined ? { kind: "readings", row: read } : { kind: "readings", row: read, supply };
 };
 
 const boundsIn = (unit: PressureUnit | "%"): Bounds => {
@@ -225,7 +228,7 @@ const factRow = (
   if (fact === "strokes") return { kind: "fact", facts: { strokes: numbers } };
   if (fact === "order") return { kind: "fact", facts: { order: numbers } };
   const gauge = gauges.find(({ id }) => id === row.text("gauge"));
-  const unit = unitIn(row, gauge, firstReading(row, engine));
+  const unit = unitIn(row, gauge, engine);
   if (unit === undefined) return undefined;
   if (unit === "%") return row.fault("unit", "percent-out-of-place", { what: fact });
   return { kind: "fact", facts: { regulated: map((value) => gaugePressure(toSi(value, unit))) } };

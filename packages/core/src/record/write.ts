@@ -13,7 +13,7 @@ export interface Dialect {
 /** The dialect of an existing table: its separator, its columns, and a decimal comma where its numbers have one. */
 export const dialectOf = (text: string, file: string): Dialect => {
   const { table } = parseTable(text, file);
-  const numbers = table.rows.flatMap((row) => row.cells.map((cell) => cell.text));
+  const numbers = table.rows.flatMap(({ texts }) => texts);
   const comma = table.delimiter !== "," && numbers.some((cell) => /^[>+-]?\d+,\d+\??$/.test(cell));
   return {
     delimiter: table.delimiter,

@@ -69,7 +69,8 @@ export const forwardTest = (readings: readonly ForwardReading[], options: Forwar
     const flaggedAt1 = reading.ln <= walks.at1.lowFrom;
     const chance = flaggedAt1 ? "<1 %" : flagged ? "<5 %" : ">5 %";
     const t = walks.at5.t[rankOf(reading, read)];
-    return { kind: "read", ...(t === undefined ? {} : { t }), flagged, flaggedAt1, chance };
+    if (t === undefined) return { kind: "read", flagged, flaggedAt1, chance };
+    return { kind: "read", t, flagged, flaggedAt1, chance };
   });
   return { cylinders, compared: sorted.length, prior };
 };

@@ -1,4 +1,5 @@
 export { mean, median, sampleStandardDeviation, scaledMad } from "./describe.ts";
+export { keeping } from "./kept.ts";
 export { normalCdf, normalDensity, normalQuantile } from "./normal.ts";
 export { studentCdf, studentQuantile } from "./student.ts";
 export { chiSquareQuantile } from "./chi-square.ts";

@@ -5,7 +5,6 @@ import { type SpeedCorrected, usualSpeedEffect } from "../../cranking/index.ts";
 import { dayNumber } from "../../quantity/index.ts";
 import type { Engine, EngineRecord, Test } from "../../record/index.ts";
 import { median } from "../../statistics/index.ts";
-import { correctionOf } from "../values/correction.ts";
 import type { CountedTest } from "../years/counted-test.ts";
 import type { EngineFigures } from "../figures.ts";
 import { workBreaks } from "../years/history-breaks.ts";
@@ -41,11 +40,10 @@ export const historySpeeds = (
   figures: EngineFigures,
 ): readonly TestSpeed[] => {
   const own = counted.map((one) => {
-    const correction = correctionOf(record, one.test);
-    const speed = speedOf(record, one.test, { correction, figures });
+    const speed = speedOf(record, one.test, { correction: one.correction, figures });
     const standing: SpeedStanding =
       speed === undefined ? "none" : speed.refused === undefined ? "corrected" : "refused";
-    return { ...one, correction, speed, standing };
+    return { ...one, speed, standing };
   });
   const { stretchOf, isFull } = stretchesOf(record, own);
   const mixed = isFull.includes(true) && isFull.includes(false);
@@ -86,11 +84,10 @@ export const historySpeedFactors = (
   figures: EngineFigures,
 ): readonly Pick<TestSpeed, "lnFactors">[] => {
   const own = counted.map((one) => {
-    const correction = correctionOf(record, one.test);
-    const pressures = pressuresAtSpeed(record, one.test, { correction, figures });
+    const pressures = pressuresAtSpeed(record, one.test, { correction: one.correction, figures });
     const standing: SpeedStanding =
       pressures === undefined ? "none" : pressures === "refused" ? "refused" : "corrected";
-    return { use: one.use, test: one.test, factor: correction.factor, pressures, standing };
+    return { use: one.use, test: one.test, factor: one.correction.factor, pressures, standing };
   });
   const { stretchOf, isFull } = stretchesOf(record, own);
   return counted.map(({ test, values }, i) => {

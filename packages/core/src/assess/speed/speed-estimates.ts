@@ -45,13 +45,9 @@ export const lossFreeOf = (
     asNew === undefined || speed === undefined || !(asNew > 0 && speed > 0)
       ? undefined
       : lossFreeFromNew({ pressure: asNew, speed }, usual);
+  const own = defaultOrNew(lossFreeByDefault(middle, usual), fromNew);
   const geometry = geometryOf(record, gauge);
-  return {
-    lossFree: combineLossFree([
-      defaultOrNew(lossFreeByDefault(middle, usual), fromNew),
-      ...(geometry === undefined ? [] : [geometry]),
-    ]),
-  };
+  return { lossFree: geometry === undefined ? own : combineLossFree([own, geometry]) };
 };
 
 /** Entries that name this gauge go before those that name none; several are independent estimates. */
@@ -78,12 +74,18 @@ const geometryOf = (
   { engine, gauges }: EngineRecord,
   name: string | undefined,
 ): LossFreePressure | undefined => {
-  const { bore, stroke, compressionRatio, ...rest } = engine.geometry;
-  const { ignition, use } = engine;
+  const { geometry, ignition, use } = engine;
+  const { bore, stroke, compressionRatio } = geometry;
   if (bore === undefined || stroke === undefined || compressionRatio === undefined) return undefined;
   if (ignition === "unknown") return undefined;
   const gauge = gauges.find(({ id }) => id === name);
   const hose = gauge?.valveEnd === "gauge" ? gauge.hose : undefined;
-  const sizes = { bore, stroke, compressionRatio, ...rest, ...(hose === undefined ? {} : { hose }) };
+  const sizes = {
+    ...geometry,
+    bore,
+    stroke,
+    compressionRatio,
+    ...(hose === undefined ? {} : { hose }),
+  };
   return lossFreeFromGeometry(sizes, ignition === "spark" && use === "motorcycle" ? "motorcycle" : ignition);
 };

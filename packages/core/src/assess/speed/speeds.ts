@@ -9,6 +9,9 @@ import { type KindValues, isComparable } from "../values/values.ts";
  *  from one cranking to the next, beside its repeats. @source handbook/statistics.md F, a choice */
 export const interaction = 0.01;
 
+/** Cranked more slowly a test is void [rpm]. @source the contract of this project, a choice */
+export const leastCranked = 100;
+
 /** In the engine's order: a cylinder's own, else that of the day and the gauge; undefined where neither was recorded. */
 export const speedsOf = (
   test: Test,

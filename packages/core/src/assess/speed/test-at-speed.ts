@@ -46,10 +46,12 @@ export const middleOf = (
   from: number,
   usual: number,
 ): ReadingAtSpeed => {
-  const there = readings.flatMap((reading) => {
-    if (reading === undefined) return [];
+  const there: number[] = [];
+  for (const reading of readings) {
+    if (reading === undefined) continue;
     const { pressure, speed } = reading;
-    return speed === from ? pressure : pressure * ((1 + usual / (2 * speed)) / (1 + usual / (2 * from))) ** 2;
-  });
+    const step = speed === from ? 1 : ((1 + usual / (2 * speed)) / (1 + usual / (2 * from))) ** 2;
+    there.push(pressure * step);
+  }
   return { pressure: gaugePressure(median(there)), speed: rpm(from) };
 };

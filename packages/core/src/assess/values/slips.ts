@@ -40,7 +40,7 @@ export const slipsOf = (cells: readonly (Read | undefined)[]): readonly (DigitSl
 
 /** Whether any reading lies far enough from any other. Few tests hold one, and this costs less than the middle of the others
  *  of each cylinder, which lies between the lowest and the highest. */
-const mayHoldSlip = (cells: readonly (Read | undefined)[]): boolean => {
+export const mayHoldSlip = (cells: readonly (Read | undefined)[]): boolean => {
   const readings = { low: Infinity, high: 0 };
   const others = { low: Infinity, high: 0 };
   for (const cell of cells) {

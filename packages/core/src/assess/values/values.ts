@@ -11,7 +11,7 @@ import {
   dayOf,
 } from "../../record/index.ts";
 import { mean } from "../../statistics/index.ts";
-import { type DigitSlip, slipsOf } from "./slips.ts";
+import { type DigitSlip, mayHoldSlip, slipsOf } from "./slips.ts";
 
 /** Kinds of reading by a compression gauge, in the order they are printed. */
 export const crankingKinds: readonly PressureKind[] = [
@@ -42,11 +42,11 @@ export const isComparable = ({ pegged, slip }: Pick<CylinderValue, "pegged" | "s
   !pegged && slip?.kind !== "high";
 
 export interface KindValues {
-  readonly gauge?: string;
+  readonly gauge?: string | undefined;
   readonly unit: PressureRow["unit"];
   readonly holds: PressureRow["holds"];
   /** What the gauge reads too high [Pa], taken out of the values. */
-  readonly readsHigh?: GaugePressure;
+  readonly readsHigh?: GaugePressure | undefined;
   /** In the engine's order; undefined where not taken. */
   readonly cells: readonly (CylinderValue | undefined)[];
 }
@@ -54,15 +54,33 @@ export interface KindValues {
 /** Values that were worked out before: a test is asked for them many times on the way to a verdict. */
 const known = new WeakMap<Test, Map<string, KindValues | undefined>>();
 
+/** The same of tests of one row, as most are: those of the last rows, by their lines. Few and in one place, for what a WeakMap
+ *  holds outlives small collections, and a yard would carry thousands of engines along. */
+const knownOfRow: { readonly row: PressureRow; readonly values: KindValues }[] = [];
+const rowsKnown = 128;
+
 /** The values of one kind of reading. With two gauges on one engine the one with more readings on its scale counts
  *  (then the lower take, then the name): the other is a comparison, not repeats. */
 export const valuesOf = (test: Test, what: PressureKind | LeakKind): KindValues | undefined => {
-  // most tests hold one kind, and are asked for all of them
-  if (!test.rows.some((row) => row.what === what)) return undefined;
+  const first = test.rows.find((row) => row.what === what);
+  if (first === undefined) return undefined;
+  if (test.rows.length === 1) return valuesOfRow(first);
   const ofTest = known.get(test) ?? new Map<string, KindValues | undefined>();
   if (ofTest.size === 0) known.set(test, ofTest);
   if (!ofTest.has(what)) ofTest.set(what, kindValues(test, what));
   return ofTest.get(what);
+};
+
+const valuesOfRow = (row: PressureRow): KindValues => {
+  const place = row.line % rowsKnown;
+  const found = knownOfRow[place];
+  if (found?.row === row) return found.values;
+  const values = kindOf(
+    row,
+    row.cells.map((cell) => singleValue(cell, row)),
+  );
+  knownOfRow[place] = { row, values };
+  return values;
 };
 
 const kindValues = (test: Test, what: PressureKind | LeakKind): KindValues | undefined => {
@@ -79,28 +97,28 @@ export const comparisonsOf = (test: Test, what: PressureKind | LeakKind): readon
 const valuesOfRows = (own: readonly PressureRow[]): KindValues | undefined => {
   const [head] = own;
   if (head === undefined) return undefined;
-  const { gauge, unit, holds, what, readsHigh } = head;
-  const cells = head.cells.map((cell, i) =>
-    own.length === 1
-      ? singleValue(cell, head)
-      : cylinderValue(
-          own.map((row) => row.cells[i]),
-          head,
-        ),
+  if (own.length === 1) return valuesOfRow(head);
+  const cells = head.cells.map((_, i) =>
+    cylinderValue(
+      own.map((row) => row.cells[i]),
+      head,
+    ),
   );
-  const slips = what === "dry" ? slipsOf(cells) : [];
-  const isSlipped = slips.some((slip) => slip !== undefined);
-  return {
-    ...(gauge === undefined ? {} : { gauge }),
-    unit,
-    holds,
-    ...(readsHigh === undefined ? {} : { readsHigh }),
-    cells: isSlipped
-      ? cells.map((cell, i) =>
-          cell === undefined || slips[i] === undefined ? cell : { ...cell, slip: slips[i] },
-        )
-      : cells,
-  };
+  return kindOf(head, cells);
+};
+
+const kindOf = (
+  { gauge, unit, holds, what, readsHigh }: PressureRow,
+  cells: readonly (CylinderValue | undefined)[],
+): KindValues => ({ gauge, unit, holds, readsHigh, cells: what === "dry" ? withSlips(cells) : cells });
+
+const withSlips = (cells: readonly (CylinderValue | undefined)[]): readonly (CylinderValue | undefined)[] => {
+  if (!mayHoldSlip(cells)) return cells;
+  const slips = slipsOf(cells);
+  return cells.map((cell, i) => {
+    const slip = slips[i];
+    return cell === undefined || slip === undefined ? cell : { ...cell, slip };
+  });
 };
 
 /** The rows of each gauge, that which counts first; pressures and percent are never averaged together. */

@@ -129,10 +129,15 @@ const kindYears = (record: EngineRecord, what: Compared, figures: EngineFigures)
 export const shownCourses = (record: EngineRecord, figures: EngineFigures): Courses | undefined =>
   kindCourses(record, "dry", figures) ?? kindCourses(record, "leak-down", figures);
 
-const kindCourses = (record: EngineRecord, what: Compared, figures: EngineFigures): Courses | undefined => {
+/** The same of one kind of reading. */
+export const kindCourses = (
+  record: EngineRecord,
+  what: Compared,
+  figures: EngineFigures,
+): Courses | undefined => {
   const counted = countedTests(record, what, figures);
-  // only an engine of one cylinder has its course from the line through all tests, which weighs their doubts
-  const speedsOf = record.engine.cylinders.length === 1 ? historySpeeds : historySpeedFactors;
+  // only of one cylinder or two is the line through all tests asked for, which weighs their doubts
+  const speedsOf = record.engine.cylinders.length > 2 ? historySpeedFactors : historySpeeds;
   const speeds = what === "dry" ? speedsOf(record, counted, figures) : [];
   const series = what === "dry" ? [] : leakSeries(record, counted);
   const input = historyInput(record, what, { counted, speeds, series });

@@ -21,12 +21,16 @@ export const countedTests = (
   record: EngineRecord,
   what: Compared,
   figures: EngineFigures = figuresOf(record),
-): readonly CountedTest[] =>
-  record.tests.flatMap((test): CountedTest[] => {
+): readonly CountedTest[] => {
+  const counted: CountedTest[] = [];
+  for (const test of record.tests) {
     const values = valuesOf(test, what);
-    if (values === undefined || values.cells.every((cell) => cell === undefined)) return [];
-    return [{ test, values, use: useOf(record, test, figures, what) }];
-  });
+    if (values === undefined || values.cells.every((cell) => cell === undefined)) continue;
+    const use = useOf(record, test, figures, what);
+    counted.push({ test, values, use, correction: correctionOf(record, test) });
+  }
+  return counted;
+};
 
 /** What use the history makes of readings of one kind in a test: a wrong stroke spoils the leak-down alone. */
 export const useOf = (
@@ -69,32 +73,25 @@ export const historyInput = (
   const axis = axisOf(record, counted);
   const start = dayNumber(first.test.date);
   const years = (test: Test): number => (dayNumber(test.date) - start) / daysInYear;
-  const tests = counted.map(({ test, values, use }, k): HistoryTest => {
+  const tests = counted.map(({ test, values, use, correction }, k): HistoryTest => {
     const place = years(test);
-    const correction = correctionOf(record, test);
     const speed = speeds[k];
     const linked = linkedGauge(what === "dry" ? record.gauges : [], values.gauge);
     const { lnFactor, shared } = linked;
     const leak = series[k];
-    const countsAs = linked.countsAs ?? leak?.countsAs;
+    const added = what === "dry" ? Math.log(correction.factor) + lnFactor : 0;
     return {
       id: test.id,
       x: axis.kind === "dates" ? place : (test.meter ?? 0),
       years: place,
-      ...(values.gauge === undefined ? {} : { gauge: values.gauge }),
-      ...(countsAs === undefined ? {} : { countsAs }),
+      gauge: values.gauge,
+      countsAs: linked.countsAs ?? leak?.countsAs,
       sharedUncertainty: { ...shared, ...speed?.shared, ...sharedOf(leak) },
       use,
       correctionUncertainty: what === "dry" ? Math.hypot(correction.uncertainty, speed?.uncertainty ?? 0) : 0,
       cells: record.engine.cylinders.map((_, i) =>
         restatedCell(
-          cellOf(
-            what,
-            test,
-            values,
-            i,
-            what === "dry" ? Math.log(correction.factor) + lnFactor + (speed?.lnFactors[i] ?? 0) : 0,
-          ),
+          cellOf(what, test, values, i, added + (speed?.lnFactors[i] ?? 0)),
           leak?.restated?.lnHeld[i],
         ),
       ),
