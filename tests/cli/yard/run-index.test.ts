@@ -8,7 +8,7 @@ import { isOfShard, nameHash } from "../../../packages/cli/src/yard/shard.ts";
 const indexOf = (names: readonly string[]) => {
   const index = runIndex();
   names.forEach((name, i) => {
-    const row = { offset: 100 + 10 * i, length: 10, line: 2 + i, lines: 1 };
+    const row = { offset: 100 + 10 * i, length: 10, line: 2 + i };
     if (name === "") index.addBlank(row);
     else index.add(name, row);
   });
@@ -19,12 +19,12 @@ test("rows that stand together are one run; engines keep the order in which they
   const index = indexOf(["b", "b", "a", "", "b", "a", "a"]);
   expect([index.engines(), index.runs()]).toEqual([2, 4]);
   expect(index.runsOf(0)).toEqual([
-    { offset: 100, length: 20, line: 2, lines: 2 },
-    { offset: 140, length: 10, line: 6, lines: 1 },
+    { offset: 100, length: 20, line: 2 },
+    { offset: 140, length: 10, line: 6 },
   ]);
   expect(index.runsOf(1)).toEqual([
-    { offset: 120, length: 20, line: 4, lines: 2 },
-    { offset: 150, length: 20, line: 7, lines: 2 },
+    { offset: 120, length: 20, line: 4 },
+    { offset: 150, length: 20, line: 7 },
   ]);
 });
 

@@ -14,7 +14,7 @@ export interface LinkedGauge extends Pick<HistoryTest, "countsAs"> {
  *  ln reading − ln factor, u of each ln factor shared by all tests that it brings over. @source handbook/statistics.md L.7 */
 export const linkedGauge = (gauges: readonly Gauge[], name: string | undefined): LinkedGauge => {
   const { counts, factor, links } = gaugeStanding(gauges, name ?? "");
-  if (links.length === 0) return { lnFactor: 0, shared: {} };
+  if (links.length === 0) return unlinked;
   return {
     countsAs: counts,
     lnFactor: -Math.log(factor),
@@ -23,6 +23,8 @@ export const linkedGauge = (gauges: readonly Gauge[], name: string | undefined):
     ),
   };
 };
+
+const unlinked: LinkedGauge = { lnFactor: 0, shared: {} };
 
 /** How ln readings of one gauge come to stand beside those of another: the same gauge, or one that links lead to or from.
  *  @returns what to add to ln of the first, and the variance it brings; undefined where no links join the two */
