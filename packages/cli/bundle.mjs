@@ -55,6 +55,33 @@ const plainAssert = {
   },
 };
 
+/** yargs looks how wide the terminal is when it is loaded, for pages that it never writes here; for that Node would make
+ *  its stream for stdout, which costs a twentieth of a start. */
+const noColumns = {
+  name: "no-columns",
+  setup(build) {
+    build.onLoad({ filter: /yargs.lib.platform-shims.esm\.mjs$/ }, ({ path }) => ({
+      contents: readFileSync(path, "utf8").replace(/^ *stdColumns:.*$/m, "stdColumns: null"),
+    }));
+  },
+};
+
+/** Of simple-statistics the few functions that are named, each from its own file: as one file it is run whole. */
+const fewStatistics = {
+  name: "few-statistics",
+  setup(build) {
+    const pure = (path) => ({ path, sideEffects: false });
+    build.onResolve({ filter: /^simple-statistics$/ }, async ({ resolveDir, kind, pluginData }) => {
+      if (pluginData === "as one") return undefined;
+      const { path } = await build.resolve("simple-statistics", { resolveDir, kind, pluginData: "as one" });
+      return pure(join(dirname(path), "..", "index.js"));
+    });
+    build.onResolve({ filter: /^\.\/.*\.js$/ }, ({ path, importer, resolveDir }) =>
+      /.simple-statistics./.test(importer) ? pure(join(resolveDir, path)) : undefined,
+    );
+  },
+};
+
 const mathjsApart = {
   name: "mathjs-apart",
   setup(build) {
@@ -148,7 +175,9 @@ const warmed = async () => {
   const load = createRequire(import.meta.url);
   const path = join(dist, "program.cjs");
   const { run, nodeIo } = load(path);
-  const silent = { ...nodeIo(), out: () => undefined, err: () => undefined, interactive: false };
+  const nobody = { out: () => undefined, err: () => undefined, isRead: () => true };
+  // a flag of V8 that differs from those of a start would void all that is kept
+  const silent = { ...nodeIo(nobody), interactive: false, brief: () => undefined };
   for (const words of [["--help"], ["show", "tractor"], ["history", "tractor"]])
     await run([...words, "--logbook", join(dist, "demo")], silent);
   return load.cache[path].script.createCachedData();
@@ -176,7 +205,7 @@ export const build = async () => {
         js: '(function(exports,require,module,__filename,__dirname){const here=require("node:url").pathToFileURL(__filename).href;',
       },
       footer: { js: "})" },
-      plugins: [plainWidth, plainAssert, nativeBuffer, mathjsApart],
+      plugins: [plainWidth, plainAssert, noColumns, fewStatistics, nativeBuffer, mathjsApart],
     }),
     await bundled("mathjs", mathjs, {}),
   ];

@@ -117,7 +117,7 @@ const agree = (core, name, readings) => {
 };
 
 export const measure = async () => {
-  const core = await coreFromSource("statistics/index.ts", "history/contrasts.ts");
+  const core = await coreFromSource("statistics/index.ts", "history/index.ts", "history/contrasts.ts");
   agree(core, "reference history", reference);
   const variants = sizes.flatMap(([cylinders, tests, target]) => {
     const readings = drawn(cylinders, tests);

@@ -213,11 +213,22 @@ test("the courses alone are those of the whole history, to the last digit of the
         labels: whole.labels.slice(0, most),
         tests: whole.tests.map((one) => ({ ...one, cells: one.cells.slice(0, most) })),
       };
-      const { cylinders, axis } = analyseHistory(input);
+      const { cylinders, tests, axis } = analyseHistory(input);
       const alone = coursesOf(input);
       expect(alone.perYear).toBe(axis.perYear);
-      expect(alone.cylinders.map(({ label, course, slope }) => [label, course, slope()])).toEqual(
-        cylinders.map(({ label, course, theilSen }) => [label, course, theilSen?.slope]),
+      expect(alone.tests.map(({ ids }) => ids)).toEqual(tests.map(({ ids }) => ids));
+      expect(
+        alone.cylinders.map(({ label, course, slope, alarms, early, mirrored, shape }) => ({
+          ...{ label, course, slope: slope(), alarms, mirrored: mirrored() },
+          early: early?.test,
+          shape: alarms.length > 0 ? shape : undefined,
+        })),
+      ).toEqual(
+        cylinders.map(({ label, course, theilSen, alarms, early, mirrored, shape }) => ({
+          ...{ label, course, slope: theilSen?.slope, alarms, mirrored },
+          early: early?.test,
+          shape: alarms.length > 0 ? shape : undefined,
+        })),
       );
     }),
     { numRuns: 100 },

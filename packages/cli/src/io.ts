@@ -34,6 +34,8 @@ export interface Io {
   readonly watched: boolean;
   /** Told when what a command does is on the disk: what fails afterwards must not sound as if it were not. */
   readonly saved?: (command: string) => void;
+  /** Told by a command that takes no longer than Node's own start: what V8 would compile anew on the way is then not worth it. */
+  readonly brief?: () => void;
   /** Whether the answer is still read: whoever closed the pipe has read enough. */
   isRead(): boolean;
 }

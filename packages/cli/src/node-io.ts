@@ -1,46 +1,65 @@
 // The world as the process sees it.
 
+import { fstatSync } from "node:fs";
 import type { Interface } from "node:readline";
-import { isatty } from "node:tty";
 import type { Io } from "./io.ts";
 import { clean } from "./render/clean.ts";
 import { ioFacts } from "./render/io-facts.ts";
 
 const interrupted = 130;
 
-export const nodeIo = (): Io => {
-  const { env, platform, stdout, stderr } = process;
-  const terminal = isatty(1);
-  let isRead = true;
-  stdout.once("error", () => {
-    isRead = false;
+/** @param ways - out of the process */
+export const nodeIo = (ways: Pick<Io, "out" | "err" | "isRead">): Io => {
+  const { env, platform } = process;
+  const terminal = isTerminal(1);
+  const { width, unicode } = ioFacts({
+    env,
+    platform,
+    columns: terminal ? process.stdout.columns : undefined,
   });
-  const { width, unicode } = ioFacts({ env, platform, columns: stdout.columns });
   return {
-    out: (text) => void stdout.write(text),
-    err: (text) => void stderr.write(text),
+    ...ways,
     width,
     unicode,
-    interactive: terminal && isatty(0),
+    interactive: terminal && isTerminal(0),
     terminal,
     today: local(new Date()).slice(0, 10),
     now: () => local(new Date()),
     env,
     cwd: process.cwd(),
-    ...asker(),
+    ...asker(ways.err),
     readInput: async () => {
-      if (isatty(0)) return new Uint8Array();
+      if (isTerminal(0)) return new Uint8Array();
       const { buffer } = await import("node:stream/consumers");
       return buffer(process.stdin);
     },
     inputParts,
-    watched: isatty(2),
-    isRead: () => isRead,
+    watched: isTerminal(2),
+    brief: optimiseLate,
   };
 };
 
+/** V8 11, of Node 20, optimises a function once so many bytes of its code were run: here fifteen times as many as usual, so
+ *  that only a large logbook has it done. A third of the time of a short command went there, in other threads. Later ones
+ *  do not know the flag and would say so. */
+const optimiseLate = (): void => {
+  if (process.versions.v8.startsWith("11."))
+    process.getBuiltinModule("node:v8").setFlagsFromString("--interrupt-budget=1000000");
+};
+
+/** To know that a file or a pipe is none takes nothing of Node that would have to be loaded. */
+const isTerminal = (fd: number): boolean => isDevice(fd) && process.getBuiltinModule("node:tty").isatty(fd);
+
+const isDevice = (fd: number): boolean => {
+  try {
+    return fstatSync(fd).isCharacterDevice();
+  } catch {
+    return true;
+  }
+};
+
 async function* inputParts(): AsyncGenerator<Uint8Array> {
-  if (!isatty(0)) for await (const part of process.stdin) yield Buffer.from(part as Uint8Array);
+  if (!isTerminal(0)) for await (const part of process.stdin) yield Buffer.from(part as Uint8Array);
 }
 
 const two = (n: number): string => String(n).padStart(2, "0");
@@ -55,7 +74,7 @@ const local = (at: Date): string => {
  *  ever drawn anew. Lines pasted ahead wait for their question, and are written behind it when it comes, as if typed there.
  *  Between questions stdin is paused and holds the process open for nothing. Ctrl-C leaves the question unanswered for good:
  *  nothing is half written, so the process ends by itself, with 130. */
-const asker = (): Pick<Io, "ask" | "waits"> => {
+const asker = (err: Io["err"]): Pick<Io, "ask" | "waits"> => {
   const ahead: string[] = [];
   let waiting: ((line: string | undefined) => void) | undefined;
   let ended = false;
@@ -94,28 +113,28 @@ const asker = (): Pick<Io, "ask" | "waits"> => {
     },
     ask: async (question, ifLeft = "", takes = "typed ahead") => {
       const input = await gather(takes === "typed now" ? ofAPaste : ofALoop);
-      process.stderr.write(question);
+      err(question);
       if (takes === "typed ahead" && ahead.length > 0) {
         const line = ahead.shift() ?? "";
-        process.stderr.write(`${clean(line, 10_000)}\n`);
+        err(`${clean(line, 10_000)}\n`);
         return line;
       }
       if (ended) {
-        process.stderr.write("\n");
+        err("\n");
         return undefined;
       }
       return new Promise((resolve) => {
         const interrupt = (): void => {
           waiting = undefined;
           process.exitCode = interrupted;
-          process.stderr.write(`\n${ifLeft}`);
+          err(`\n${ifLeft}`);
           input.close();
         };
         process.once("SIGINT", interrupt);
         waiting = (line) => {
           waiting = undefined;
           process.off("SIGINT", interrupt);
-          if (ended) process.stderr.write("\n");
+          if (ended) err("\n");
           else input.pause();
           resolve(line);
         };

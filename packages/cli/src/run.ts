@@ -1,5 +1,6 @@
 // The whole program but for the process around it: words in, exit code out.
 
+import { asTheirs, asWritten } from "./as-theirs.ts";
 import { Stop, type Answer, type Args, type Command, type Fault } from "./command.ts";
 import { commands } from "./commands/index.ts";
 import type { Io } from "./io.ts";
@@ -32,15 +33,16 @@ const ourFault = 70;
 const longestLine = 10_000;
 
 /** Runs one command line. The functions of `io` are called without their object.
- *  @param typed - the words after the program's name  @param table - the commands there are
+ *  @param words - what was typed after the program's name  @param table - the commands there are
  *  @returns the exit code: 0 done, 1 data, 2 command line, 3 files, 70 a fault of ours; never throws */
 export const run = async (
-  typed: readonly string[],
+  words: readonly string[],
   given: Io,
   table: readonly Command[] = commands,
 ): Promise<number> => {
+  const typed = words.map(asTheirs);
   const json = beforeDashes(typed).includes("--json");
-  const carried = carriedOf(typed, table);
+  const carried = carriedOf(typed, table, given.cwd);
   const letters = inLetters(given, beforeDashes(typed).includes("--ascii") ? "ascii" : "as told");
   const io =
     carried === undefined ? letters : carrying(letters, carried, isScreen(typed) ? "screen" : "data");
@@ -109,10 +111,10 @@ const followed = async (
   }
 };
 
-/** The world with every text put into letters that it can show, whoever writes it. */
+/** The world with every text put into letters that it can show, whoever writes it; a person's own text comes in marked. */
 const inLetters = (io: Io, letters: "ascii" | "as told"): Io => {
   const unicode = io.unicode && letters !== "ascii";
-  const shows = (text: string): string => shownOn({ unicode }, text);
+  const shows = (text: string): string => shownOn({ unicode }, asWritten(text));
   return {
     ...io,
     unicode,
@@ -122,7 +124,10 @@ const inLetters = (io: Io, letters: "ascii" | "as told"): Io => {
     err: (text) => {
       io.err(shows(text));
     },
-    ask: (question, ifLeft = "", takes = "typed ahead") => io.ask(shows(question), shows(ifLeft), takes),
+    ask: async (question, ifLeft = "", takes = "typed ahead") => {
+      const line = await io.ask(shows(question), shows(ifLeft), takes);
+      return line === undefined ? undefined : asTheirs(line);
+    },
   };
 };
 
@@ -167,7 +172,7 @@ const answered = ({ exit, text, json: document, aside }: Answer, answering: Answ
 
 /** The document; where only ASCII can be shown its other letters are written out, so that no data is lost. */
 const jsonFor = ({ io, carried }: Answering, document: unknown): string => {
-  const text = jsonText(carried === undefined ? document : carried.inDocument(document));
+  const text = asWritten(jsonText(carried === undefined ? document : carried.inDocument(document)));
   return io.unicode ? text : escaped(text);
 };
 

@@ -43,17 +43,16 @@ const toTheDay = ({ cylinders }: Assessed): number | undefined => {
 const baseline = (assessed: Assessed, figures: EngineFigures): Expected | undefined => {
   const { record, test } = assessed;
   const gauge = valuesOf(test, "dry")?.gauge;
-  const levels = testsBefore(record, test)
-    .flatMap((before): number[] => {
-      const link = linkOrUnnamed(record.gauges, valuesOf(before, "dry")?.gauge, gauge);
-      const counts = useOf(record, before, figures) === "full" && coldAgainst(record, before) === undefined;
-      if (link === undefined || !counts) return [];
-      const pair = dryPair(record, figures, before, test);
-      const read = pair.before.filter((ln) => ln !== undefined);
-      if (read.length === 0) return [];
-      return [median(read) + link.shift + footing(assessed, pair.after)];
-    })
-    .slice(0, first);
+  const levels: number[] = [];
+  for (const before of testsBefore(record, test)) {
+    if (levels.length === first) break;
+    const link = linkOrUnnamed(record.gauges, valuesOf(before, "dry")?.gauge, gauge);
+    const counts = useOf(record, before, figures) === "full" && coldAgainst(record, before) === undefined;
+    if (link === undefined || !counts) continue;
+    const pair = dryPair(record, figures, before, test);
+    const read = pair.before.filter((ln) => ln !== undefined);
+    if (read.length > 0) levels.push(median(read) + link.shift + footing(assessed, pair.after));
+  }
   return levels.length === 0 ? undefined : { level: Math.exp(mean(levels)), from: "baseline" };
 };
 

@@ -1,9 +1,10 @@
 // How each cylinder came down over the years, as far as its history up to the test tells.
 
 import type { OnsetReport } from "../../diagnosis/index.ts";
-import type { CylinderHistory, HistoryResult } from "../../history/index.ts";
+import type { Courses, CylinderCourse } from "../../history/index.ts";
 import type { EngineRecord, Service } from "../../record/index.ts";
-import { type KindHistory, assessHistory } from "../years/assess-history.ts";
+import { figuresOf } from "../figures.ts";
+import { kindCourses } from "../years/assess-history.ts";
 import { type Assessed, isLow } from "./assessed.ts";
 
 /** In the engine's order, by the cranking readings, else by leak-downs; undefined where the history is too short, or shows
@@ -17,38 +18,40 @@ export const onsetsOf = ({ record, test, cylinders }: Assessed): readonly (Onset
     tests: record.tests.slice(0, record.tests.indexOf(test) + 1),
     services: record.services.filter(({ date }) => date <= test.date),
   };
-  const { cranking, leakDown } = assessHistory(until);
+  const figures = figuresOf(until);
+  const kinds = (["dry", "leak-down"] as const).map((kind) => kindCourses(until, kind, figures));
   return cylinders.map((cylinder, place) =>
-    [cranking, leakDown]
+    kinds
       .map((kind) => (kind === undefined ? undefined : reportOf(kind, until, { cylinder, place })))
       .find((report) => report !== undefined),
   );
 };
 
 const reportOf = (
-  { result, counted }: KindHistory,
-  { services }: EngineRecord,
+  courses: Courses,
+  { tests, services }: EngineRecord,
   { cylinder, place }: { readonly cylinder: Assessed["cylinders"][number]; readonly place: number },
 ): OnsetReport | undefined => {
-  const own = result.cylinders[place];
-  if (own === undefined || own.mirrored === "either") return undefined;
+  const own = courses.cylinders[place];
+  if (own === undefined || own.mirrored() === "either") return undefined;
   const { label, flagged, leakDown } = cylinder;
   const standsOut = flagged || leakDown?.flagged === true;
   if (own.alarms.length === 0) return standsOut && own.course === "steady" ? "steady" : undefined;
   const step = own.shape?.firstAfter ?? own.early?.test;
-  const dates = result.tests.map(({ ids }) => counted.find(({ test }) => ids.includes(test.id))?.test.date);
-  if (step !== undefined && isAtService(services, { label, from: dates[step - 1], to: dates[step] }))
+  const dateOf = (one: number): string | undefined =>
+    tests.find(({ id }) => courses.tests[one]?.ids.includes(id) === true)?.date;
+  if (step !== undefined && isAtService(services, { label, from: dateOf(step - 1), to: dateOf(step) }))
     return undefined;
-  return shapeReport(own, result);
+  return shapeReport(own, courses);
 };
 
-/** A step seen in the last reading only is the same as a bad reading. One that held before and holds nothing now fell at
+/** A step seen in the last reading only is the same as a bad reading, and one after a low reading need not be one. One that held before and holds nothing now fell at
  *  once. */
-const shapeReport = ({ shape, alarms }: CylinderHistory, { tests }: HistoryResult): OnsetReport => {
+const shapeReport = ({ shape, alarms }: CylinderCourse, { tests }: Courses): OnsetReport => {
   if (alarms.includes("no-compression")) return tests.length > 1 ? "sudden" : "cannot tell";
   switch (shape?.shape) {
     case "sudden":
-      return shape.seenIn === "last-reading-only" ? "cannot tell" : "sudden";
+      return shape.seenIn === "several" ? "sudden" : "cannot tell";
     case "gradual":
       return "gradual";
     case "cannot-tell":

@@ -2,17 +2,19 @@
 
 import type { Evidence, SignName } from "../../diagnosis/index.ts";
 import { readNumber } from "../../quantity/index.ts";
-import type { Note } from "../../record/index.ts";
+import { type Note, burnsOil } from "../../record/index.ts";
 import type { Assessed } from "./assessed.ts";
 import { newestNote } from "./notes-around.ts";
 
 type Found = "present" | "absent" | undefined;
 
-/** A colour of smoke stands for what it is a sign of (handbook/trade.md C3). */
+/** A colour of smoke stands for what it is a sign of (handbook/trade.md C3); neither it nor oil used is one where oil is burnt by
+ *  design. */
 export const signsOf = (assessed: Assessed): Evidence["signs"] => {
   const smoke = newestNote(assessed, "smoke")?.value;
+  const oil = smoke === "blue" ? "present" : amountOf(assessed, "oil use");
   const found: Readonly<Record<SignName, Found>> = {
-    "oil use": smoke === "blue" ? "present" : amountOf(assessed, "oil use"),
+    "oil use": burnsOil(assessed.record.engine) ? undefined : oil,
     "coolant loss": amountOf(assessed, "coolant loss"),
     miss: amountOf(assessed, "miss"),
     "blow-by": amountOf(assessed, "blow-by"),

@@ -11,6 +11,8 @@ export interface TestFacts {
   readonly leaking: string;
   /** A sound cylinder to hold against. */
   readonly control: string | undefined;
+  /** Present where it got oil, and another gauge read that than the dry. */
+  readonly oiledByTwo?: true;
   /** Whether a comparison of all is needed: high ones beside low ones, or nothing that stands out. */
   readonly reach: "low" | "every";
   /** Where air was heard at a neighbour: the cylinder with the air in, and the neighbour. */
@@ -26,10 +28,12 @@ export const breather = ({ porting }: Engine): string => (porting === "ports" ? 
 const texts: Readonly<Partial<Record<string, Words>>> = {
   repeat: ({ labels }) => `read ${labels} again, twice, before you believe it`,
   "first-stroke": () => "the first stroke of every cylinder, and then its last, by one gauge",
-  wet: ({ leaking, labels, control, reach }) =>
-    reach === "every"
-      ? "oil test on every cylinder, as much oil in each"
-      : `oil test on ${leaking === "" ? labels : leaking}${control === undefined ? "" : `, with ${control} as control`}`,
+  wet: ({ leaking, labels, control, reach, oiledByTwo }) => {
+    const again = oiledByTwo === undefined ? "" : " again, dry and oiled by one gauge";
+    return reach === "every"
+      ? `oil test on every cylinder${again}, as much oil in each`
+      : `oil test on ${leaking === "" ? labels : leaking}${again}${control === undefined ? "" : `, with ${control} as control`}`;
+  },
   conditions: ({ engine }) =>
     engine.ignition === "compression"
       ? "charge the battery, then test again"

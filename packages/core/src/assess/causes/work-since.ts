@@ -1,6 +1,6 @@
 // What was done to the engine, or befell it, since its low cylinders last were sound: it may be why.
 
-import type { Service } from "../../record/index.ts";
+import type { Service, Test } from "../../record/index.ts";
 import { dateOfDay, dayNumber } from "../../quantity/index.ts";
 import type { EngineFigures } from "../figures.ts";
 import { type Compared, forwardOf, isFlagged } from "../flags.ts";
@@ -18,14 +18,15 @@ const daysBack = 365;
  *  service counts as after it. */
 export const workSince = (assessed: Assessed, figures: EngineFigures): readonly Service[] => {
   const { record, test } = assessed;
-  const tests = testsBefore(assessed, figures);
-  const sound = tests.findLastIndex(({ low }) => low === "none");
+  const done = record.services.filter(({ date }) => date <= test.date);
+  if (done.length === 0) return [];
+  const { tests, stoodOut } = testsBefore(assessed, figures);
+  const sound = tests.findLastIndex((one) => !stoodOut(one));
   const became = tests[sound + 1]?.date ?? test.date;
   const spans = [
     [tests[sound]?.date ?? daysBefore(became, daysBack), became],
     [tests.at(-1)?.date ?? daysBefore(test.date, daysBack), test.date],
   ] as const;
-  const done = record.services.filter(({ date }) => date <= test.date);
   return done
     .filter(({ date }) => spans.some(([from, to]) => date > from && date <= to))
     .flatMap((service): Service[] => {
@@ -38,26 +39,22 @@ export const workSince = (assessed: Assessed, figures: EngineFigures): readonly 
     });
 };
 
-/** Earlier tests that count, in order, each with whether any of the cylinders that are low now stood out in it. */
-const testsBefore = (
-  { record, test, cylinders }: Assessed,
-  figures: EngineFigures,
-): readonly { readonly date: string; readonly low: "none" | "some" }[] => {
+/** Earlier tests that count, in order, and whether any of the cylinders that are low now stood out in one. */
+const testsBefore = ({ record, test, cylinders }: Assessed, figures: EngineFigures) => {
   const what: Compared = cylinders.some(({ dryStanding }) => dryStanding !== undefined) ? "dry" : "leak-down";
   const low = cylinders.map(isLow);
-  return record.tests
-    .filter(
-      (other) =>
-        other.date < test.date &&
-        counts(other, what) &&
-        !isSellers(other) &&
-        !isVoid(record, other, { what, figures }),
-    )
-    .map((other) => {
-      const flags = forwardOf(record, other, what, figures)?.cylinders ?? [];
-      const stoodOut = flags.some((verdict, i) => low[i] === true && isFlagged(verdict));
-      return { date: other.date, low: stoodOut ? "some" : "none" };
-    });
+  const tests = record.tests.filter(
+    (other) =>
+      other.date < test.date &&
+      counts(other, what) &&
+      !isSellers(other) &&
+      !isVoid(record, other, { what, figures }),
+  );
+  const stoodOut = (other: Test): boolean => {
+    const flags = forwardOf(record, other, what, figures)?.cylinders ?? [];
+    return flags.some((verdict, i) => low[i] === true && isFlagged(verdict));
+  };
+  return { tests, stoodOut };
 };
 
 /** The date so many days before another. */

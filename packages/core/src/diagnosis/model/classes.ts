@@ -11,22 +11,20 @@ export const blunder = 1e-4;
  *  @param u - standard uncertainty of x, above 0
  *  @source handbook/diagnosis.md 3 (convolution of a uniform with a normal) */
 export const classDensities = (shapes: readonly ClassShape[], x: number, u: number): number[] => {
-  const densities: number[] = [];
-  let [bound, tail] = [NaN, 0];
-  for (const shape of shapes) {
-    if (shape.kind === "around") {
-      densities.push(blunder + around(x, shape.middle, Math.sqrt(shape.deviation ** 2 + u ** 2)));
-      continue;
-    }
+  // neighbours share a bound, and with it the tail beyond it
+  let bound = NaN;
+  let tail = 0;
+  return shapes.map((shape) => {
+    if (shape.kind === "around")
+      return blunder + around(x, shape.middle, Math.sqrt(shape.deviation ** 2 + u ** 2));
     const { low, high } = shape;
     const fromLow = (x - low) / u;
     const fromHigh = (x - high) / u;
-    // neighbours share a bound, and with it the tail beyond it
     const lowTail = low === bound ? tail : tailBeyond(fromLow);
-    [bound, tail] = [high, tailBeyond(fromHigh)];
-    densities.push(blunder + areaBetween(fromLow, lowTail, fromHigh, tail) / (high - low));
-  }
-  return densities;
+    bound = high;
+    tail = tailBeyond(fromHigh);
+    return blunder + areaBetween(fromLow, lowTail, fromHigh, tail) / (high - low);
+  });
 };
 
 /** Standard deviations beyond which less than 1e-19 of the normal is left: nothing beside a blunder. */

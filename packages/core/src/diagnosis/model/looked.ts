@@ -1,15 +1,9 @@
 // One cylinder at one tester shift, one oil factor and one term of the signs: what the sum asks of it, for many levels at
 // once. Plain loops that write in place, for these are the ones that run a million times.
 
-import { levelColumn, ofParts, toParts } from "./level-parts.ts";
+import { type Levels, levelColumn, sumCauses, sumPlaces } from "./level-parts.ts";
 import type { PreparedCylinder } from "./prepared.ts";
 import { rowAt } from "./rows.ts";
-
-/** Neighbouring places of the grid of levels, the last one excluded. */
-export interface Levels {
-  readonly from: number;
-  readonly to: number;
-}
 
 /** A state of the engine as one cylinder sees it. */
 export interface MeetsOne {
@@ -33,25 +27,24 @@ export class Looked {
   readonly #local: Float64Array;
   /** Lik(h) with the keeps of the signs, without its level. */
   readonly #unlevelled: Float64Array;
-  /** P·Lik of its own faults without the level, the same by part, and what is given by part. */
+  /** P·Lik of its own faults without the level, and what the levels give to each cause. */
   readonly #weights: Float64Array;
-  readonly #parts: Float64Array;
   readonly #given: Float64Array;
   /** By level: Σ over the faults of the cylinder itself of P·Lik, and that with the part of no fault. */
   readonly #faulty: Float64Array;
   readonly #own: Float64Array;
   /** By level, under the state looked at: Σ_h P(h | state)·Lik(h). */
   readonly #sums: Float64Array;
-  /** By level: what weights over sums add up to, for its own faults and for no fault. */
-  readonly #forFaults: Float64Array;
-  readonly #forSound: Float64Array;
+  /** By level: what weights over sums add up to, under the states that meet all alike and under the others; these alone
+   *  leave room for no fault. */
+  readonly #alikeGiven: Float64Array;
+  readonly #someGiven: Float64Array;
   constructor(
     prepared: PreparedCylinder,
     { local, oil }: { readonly local: readonly number[]; readonly oil: Float64Array },
     { levels, ...known }: { readonly levels: number; readonly sound: number; readonly pair: number },
   ) {
     const width = local.length;
-    const parts = prepared.level.values.width;
     this.#prepared = prepared;
     this.#known = known;
     this.#oil = oil;
@@ -59,15 +52,14 @@ export class Looked {
     this.causes = new Float64Array(width);
     this.#unlevelled = new Float64Array(width);
     this.#weights = new Float64Array(width);
-    this.#parts = new Float64Array(parts);
-    this.#given = new Float64Array(parts);
+    this.#given = new Float64Array(width);
     this.#faulty = new Float64Array(levels);
     this.#own = new Float64Array(levels);
     this.#sums = new Float64Array(levels);
     this.insteadOfSum = new Float64Array(levels);
     this.inPairs = new Float64Array(levels);
-    this.#forFaults = new Float64Array(levels);
-    this.#forSound = new Float64Array(levels);
+    this.#alikeGiven = new Float64Array(levels);
+    this.#someGiven = new Float64Array(levels);
   }
 
   /** @param keeps - aligned with the causes: chance that one brings none of the signs @param levels - to look at */
@@ -87,42 +79,23 @@ export class Looked {
     const { sound } = this.#known;
     const ofSound = weights[sound] ?? 0;
     weights[sound] = 0;
-    const parts = this.#parts;
-    toParts(level, weights, parts);
-    const { values } = level.values;
     const soundLevel = this.#levelOf(sound);
     const faulty = this.#faulty;
     const own = this.#own;
-    for (let m = from; m < to; m += 1) {
-      const row = rowAt(level.values, m);
-      let sum = 0;
-      for (let b = 0; b < parts.length; b += 1) sum += (parts[b] ?? 0) * (values[row + b] ?? 0);
-      faulty[m] = sum;
-      own[m] = sum + ofSound * (soundLevel[m] ?? 0);
-    }
+    sumCauses(level, weights, { sums: faulty, levels: { from, to } });
+    for (let m = from; m < to; m += 1) own[m] = (faulty[m] ?? 0) + ofSound * (soundLevel[m] ?? 0);
   }
 
   /** Multiplies the product of the cylinders by the sum of this one, by level. Under a state that meets all alike, no fault of
    *  its own means the cause of the state, with the level of an even engine; so does the same cause in the cylinder itself,
    *  which cannot be told from it. */
-  multiply(product: Float64Array, { cause, share, even }: MeetsOne, { from, to }: Levels): void {
+  multiply(product: Float64Array, meets: MeetsOne, { from, to }: Levels): void {
     const sums = this.#sums;
-    const faulty = this.#faulty;
-    const own = this.#own;
-    const { alone, alike, seen } = this.#under(cause);
-    if (share === undefined) {
-      for (let m = from; m < to; m += 1) {
-        sums[m] = (faulty[m] ?? 0) + alike * (even[m] ?? 0);
-      }
-      if (alone !== 0) add(sums, { amount: -alone, of: this.#levelOf(cause), levels: { from, to } });
-    } else {
-      for (let m = from; m < to; m += 1) {
-        sums[m] = (1 - share) * (own[m] ?? 0);
-      }
-      if (share !== 0) add(sums, { amount: share * seen, of: this.#levelOf(cause), levels: { from, to } });
-    }
+    const { own, ofOwn, even, ofEven, level, ofLevel } = this.#under(meets);
     for (let m = from; m < to; m += 1) {
-      product[m] = (product[m] ?? 0) * (sums[m] ?? 0);
+      const sum = ofOwn * (own[m] ?? 0) + ofEven * (even[m] ?? 0) + ofLevel * (level[m] ?? 0);
+      sums[m] = sum;
+      product[m] = (product[m] ?? 0) * sum;
     }
   }
 
@@ -140,84 +113,74 @@ export class Looked {
   }
 
   /** Shares the weight of a state out, by level: to the pair's cause, to the state's cause, the rest to what is its own. */
-  give(weights: Float64Array, { cause, share, even }: MeetsOne, { from, to }: Levels): void {
-    const { inPairs } = this;
+  give(weights: Float64Array, meets: MeetsOne, { from, to }: Levels): void {
+    const { causes, inPairs } = this;
     const sums = this.#sums;
-    const forFaults = this.#forFaults;
-    const forSound = this.#forSound;
-    const { alone, alike, seen } = this.#under(cause);
-    const ofLevel = share === undefined ? -alone : share * seen;
-    const level = ofLevel === 0 ? even : this.#levelOf(cause);
-    const ofSound = share === undefined ? 0 : 1 - share;
-    const ofFaults = share === undefined ? 1 : ofSound;
+    const { ofOwn, even, ofEven, level, ofLevel } = this.#under(meets);
+    const given = meets.share === undefined ? this.#alikeGiven : this.#someGiven;
     let toPairs = 0;
     let toCause = 0;
     for (let m = from; m < to; m += 1) {
       const weight = weights[m] ?? 0;
       if (weight === 0) continue;
       const paired = inPairs[m] ?? 0;
-      toPairs += paired;
       const perSum = (weight - paired) / (sums[m] ?? 0);
-      forFaults[m] = (forFaults[m] ?? 0) + perSum * ofFaults;
-      forSound[m] = (forSound[m] ?? 0) + perSum * ofSound;
-      const alikeHere = share === undefined ? alike * (even[m] ?? 0) : 0;
-      toCause += perSum * (alikeHere + ofLevel * (level[m] ?? 0));
+      toPairs += paired;
+      toCause += perSum * (ofEven * (even[m] ?? 0) + ofLevel * (level[m] ?? 0));
+      given[m] = (given[m] ?? 0) + perSum * ofOwn;
     }
-    const { causes } = this;
     const { pair } = this.#known;
     causes[pair] = (causes[pair] ?? 0) + toPairs;
-    causes[cause] = (causes[cause] ?? 0) + toCause;
+    causes[meets.cause] = (causes[meets.cause] ?? 0) + toCause;
   }
 
   /** Gives what the levels have gathered to the causes that are its own, and begins anew. */
   settle({ from, to }: Levels): void {
-    const { level } = this.#prepared;
-    const { values } = level.values;
     const { sound } = this.#known;
     const soundLevel = this.#levelOf(sound);
-    const given = this.#given.fill(0);
-    const forFaults = this.#forFaults;
-    const forSound = this.#forSound;
+    const given = this.#given;
+    const alikeGiven = this.#alikeGiven;
+    const someGiven = this.#someGiven;
     let toSound = 0;
     for (let m = from; m < to; m += 1) {
-      const amount = forFaults[m] ?? 0;
-      const row = rowAt(level.values, m);
-      for (let b = 0; b < given.length; b += 1) given[b] = (given[b] ?? 0) + amount * (values[row + b] ?? 0);
-      toSound += (forSound[m] ?? 0) * (soundLevel[m] ?? 0);
-      forFaults[m] = 0;
-      forSound[m] = 0;
+      const some = someGiven[m] ?? 0;
+      toSound += some * (soundLevel[m] ?? 0);
+      alikeGiven[m] = (alikeGiven[m] ?? 0) + some;
     }
+    sumPlaces(this.#prepared.level, alikeGiven, { sums: given, levels: { from, to } });
+    alikeGiven.fill(0, from, to);
+    someGiven.fill(0, from, to);
     const { causes } = this;
-    for (let h = 0; h < causes.length; h += 1) {
-      const own = (this.#weights[h] ?? 0) * ofParts(level, given, h);
-      causes[h] = (causes[h] ?? 0) + own;
-    }
+    for (let h = 0; h < causes.length; h += 1)
+      causes[h] = (causes[h] ?? 0) + (this.#weights[h] ?? 0) * (given[h] ?? 0);
     const ofSound = (this.#local[sound] ?? 0) * (this.#unlevelled[sound] ?? 0);
     causes[sound] = (causes[sound] ?? 0) + ofSound * toSound;
   }
 
-  /** Without the level: the cause of a state by itself and in place of no fault, both with their chances, and Lik. */
-  #under(cause: number): { readonly alone: number; readonly alike: number; readonly seen: number } {
+  /** Σ_h P(h | state)·Lik(h), by level, in three terms: its own faults, where it is not met with no fault among them; the cause
+   *  of the state in an even engine; the same cause with the level that it has in one cylinder. */
+  #under({ cause, share, even }: MeetsOne) {
     const seen = this.#unlevelled[cause] ?? 0;
-    const alone = this.#local[cause] ?? 0;
-    const sound = this.#local[this.#known.sound] ?? 0;
-    return { seen, alone: alone * seen, alike: (sound + alone) * seen };
+    if (share === undefined) {
+      const alone = this.#local[cause] ?? 0;
+      const sound = this.#local[this.#known.sound] ?? 0;
+      const level = this.#levelOf(cause);
+      return {
+        own: this.#faulty,
+        ofOwn: 1,
+        even,
+        ofEven: (sound + alone) * seen,
+        level,
+        ofLevel: -alone * seen,
+      };
+    }
+    const own = this.#own;
+    // a level of no account is not worth making
+    const level = share * seen === 0 ? own : this.#levelOf(cause);
+    return { own, ofOwn: 1 - share, even: own, ofEven: 0, level, ofLevel: share * seen };
   }
 
   #levelOf(cause: number): Float64Array {
-    return levelColumn(this.#prepared.level, cause, this.#own.length);
+    return levelColumn(this.#prepared.level, cause);
   }
 }
-
-const add = (
-  sums: Float64Array,
-  {
-    amount,
-    of,
-    levels: { from, to },
-  }: { readonly amount: number; readonly of: Float64Array; readonly levels: Levels },
-): void => {
-  for (let m = from; m < to; m += 1) {
-    sums[m] = (sums[m] ?? 0) + amount * (of[m] ?? 0);
-  }
-};

@@ -70,13 +70,16 @@ const evenRows = (
     const ones = new Float64Array(Math.max(1, day.levels.length)).fill(1);
     return states.map(() => ones);
   }
-  const rowOf = (scatter: number): Float64Array =>
-    Float64Array.from(day.levels, (level) => {
+  const rowOf = (scatter: number): Float64Array => {
+    const row = new Float64Array(day.levels.length);
+    day.levels.forEach((level, m) => {
       const ratio = p / level;
       const density = evenDensity(ratio, scatter, levelDoubt(ratio, takes, faults));
       const likelihood = (density * day.unit) / level;
-      return weight === 1 ? likelihood : likelihood ** weight;
+      row[m] = weight === 1 ? likelihood : likelihood ** weight;
     });
+    return row;
+  };
   // many states scatter alike
   const known = new Map<number, Float64Array>();
   return states.map(({ meets }) => {

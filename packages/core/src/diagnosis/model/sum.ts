@@ -4,7 +4,8 @@
 import type { Faults } from "../faults/faults.ts";
 import type { Day } from "./day.ts";
 import { pairCause, placeOfCause, soundCause } from "./known-causes.ts";
-import type { Levels, Looked } from "./looked.ts";
+import type { Levels } from "./level-parts.ts";
+import type { Looked } from "./looked.ts";
 import { type Met, metBy } from "./met.ts";
 import type { PreparedCylinder } from "./prepared.ts";
 import type { Priors } from "./priors.ts";
