@@ -91,7 +91,7 @@ test("--renewed and --years-left stand over engine.json, and answer what kept fo
   const open = ["unpriced", "--opened", "pistons-in", "--own", "for-good"];
   const asked = (await type(open)).out.replace(/\s+/g, " ");
   expect(asked).toContain(
-    "say when they were last new (--renewed 2004; kept on record: sealtrend engine set",
+    "say when they were last new (--renewed 2004); kept on record: sealtrend engine set",
   );
   const told = (await type([...open, "--renewed", "1996"])).out.replace(/\s+/g, " ");
   expect(told).not.toContain("--renewed");

@@ -41,7 +41,7 @@ test("where two cylinders cannot tell which one moved, a test that reads each by
   // both rise, 2 far more slowly: the one has gained or the other has lost
   const rows = [0, 1, 2, 3, 4, 5, 6, 7].map((i) => `${String(120 + 9 * i)} ${String(120 + 3 * i)}`);
   expect(await nextOf(rows)).toBe(
-    "leak-down of both tells which: it reads each by itself (sealtrend how leak-down pump)",
+    "leak-down of both tells which: it reads each by itself; how: sealtrend how leak-down pump",
   );
 });
 

@@ -141,7 +141,7 @@ test("a meter crossing is given in three digits", async () => {
         `${String(2019 + i)}-05-03`,
       ].concat("--meter", String(4001 + 113 * i)),
     );
-  expect(await said(desk)).toMatch(/reaches 0\.75 of the others about \d{3}0 h \(\d{3}0 h to \d{3}0 h/);
+  expect(await said(desk)).toMatch(/reaches 0\.75 of the others at about \d{3}0 h \(\d{3}0 h to \d{3}0 h/);
 });
 
 test("the document holds no number that is none, whole-engine work included", async () => {

@@ -143,3 +143,35 @@ describe("where it goes", () => {
     expect(readdirSync(desk.folder).filter((name) => name.endsWith(".tmp"))).toEqual([]);
   });
 });
+
+describe("what the own file says in a message", () => {
+  test("evidence is told in sentences, not as a table that does not fit", async () => {
+    const text = await said(own(), "tractor", "--for", "file");
+    expect(text).not.toMatch(/\bSpeaks (?:for wear|against|set aside)\b|Rests on/);
+    expect(text).toMatch(/Evidence; [^-]*- (?:for wear|against|set aside): /);
+  });
+
+  // by hand: 78 of 80 psi is within what two dials leave open, 60 of 80 is not
+  test("a leak too small to be told is no size in the table either", async () => {
+    const desk = newDesk();
+    desk.put(
+      "logbook/gauges.csv",
+      "gauge,kind,unit,full_scale,restrictor_mm,regulated\ndrip,leak-down,psi,100,1.016,80\n",
+    );
+    desk.put("logbook/pump/engine.json", '{"cylinders": ["1", "2"], "ignition": "spark"}');
+    await desk.type([
+      "enter",
+      "pump",
+      "--date",
+      "2026-05-01",
+      "--leak-down",
+      "78/80 60/80",
+      "--gauge",
+      "drip",
+    ]);
+    const text = await said(desk, "pump", "--for", "file");
+    const [, bound = ""] = /equal hole mm (<[\d.]+) /.exec(text) ?? [];
+    expect(bound).not.toBe("");
+    expect(text.split(`2026-05-01a leak down drip ${bound} `)).toHaveLength(2);
+  });
+});

@@ -109,7 +109,7 @@ test("a fall of the whole engine by one gauge gets a line of its own", async () 
     ["--dry", "111 112 111 110", ...by],
   );
   expect(await shown(desk)).toContain(
-    "All read 26 % lower than in 2010-05 (same gauge): see sealtrend history pump.",
+    "All read 26 % lower than in 2010-05 (same gauge): sealtrend history pump",
   );
 });
 

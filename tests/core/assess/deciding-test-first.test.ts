@@ -79,7 +79,7 @@ test("after new rings it is run in, then tested; the date counts from the work, 
     by: "test",
   });
   // 200 h in 1.915 years: 25 h are run 87 days after the work, by 1010 + 25 h
-  expect(found.nextTest).toEqual({ date: "2026-08-05", meter: 1035 });
+  expect(found.nextTest).toEqual({ date: "2026-08-05", meter: 1035, reckoned: "by-hours" });
   const old = assessed(rerung);
   expect(old.workAfter).toMatchObject({ what: "re-ring", date: "2026-05-10" });
   expect(shownTests(old.nextTests).map(({ code }) => code)).toEqual(["run-in"]);

@@ -114,7 +114,7 @@ const kindDocument = (kind: KindHistory) => {
       why,
     })),
     services: result.services.map((service) => ({
-      ...serviceDocument(service),
+      ...serviceDocument(service, dateOf),
       fromTest: result.tests[service.before]?.ids[0],
     })),
     testerChanges: testerChangesDocument(kind),
@@ -143,10 +143,14 @@ const speedOfTest = (own: TestSpeed | undefined) =>
       };
 
 /** Degrees of freedom of a scatter that was assumed, not measured, are no number: left out. */
-const serviceDocument = ({ why, against, steps }: ServiceResult) => ({
+const serviceDocument = (
+  { why, against, steps, adjoining }: ServiceResult,
+  dateOf: (place: number) => string | undefined,
+) => ({
   why,
   against,
   steps: steps.map(({ df, ...step }) => ({ ...step, ...(Number.isFinite(df) ? { df } : {}) })),
+  adjoining: adjoining?.map(({ from, to, ...rise }) => ({ ...rise, from: dateOf(from), to: dateOf(to) })),
 });
 
 /** Its own readings, as pressures or as the part held. */

@@ -2,7 +2,7 @@
 
 import type { YardRow } from "@sealtrend/core/parts";
 import type { YardAnswer } from "../yard/answer-job.ts";
-import { faultEntries } from "../render/faults.ts";
+import { toldEntries } from "../render/faults.ts";
 import { decisionText, whyText } from "../render/yard/yard-words.ts";
 
 /** What is undefined is left out when the document is written. */
@@ -12,7 +12,7 @@ export const yardDocument = ({ engine, row, problems }: YardAnswer) => {
     schema: "sealtrend/yard@1",
     engine,
     ...(row === undefined ? { why: "its record has a fault" } : rowDocument(row, engine)),
-    problems: errors.length === 0 ? undefined : faultEntries(errors),
+    ...(errors.length === 0 ? { problems: undefined, more: undefined } : toldEntries(errors)),
   };
 };
 

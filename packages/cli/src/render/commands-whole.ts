@@ -14,10 +14,26 @@ const goesOn =
 export const commandsWhole = (text: string, most: number): string =>
   text.includes("sealtrend ")
     ? text.replace(command, (found) => {
-        const words = found.split(" ");
-        const end = words.findIndex((word) => goesOn.test(word));
-        const own = end < 0 ? words : words.slice(0, end);
-        const whole = own.join("\u00a0");
-        return displayWidth(whole) + signs > most ? found : [whole, ...words.slice(own.length)].join(" ");
+        const own = ownWords(found);
+        const whole = own.replaceAll(" ", "\u00a0");
+        return displayWidth(whole) + signs > most ? found : whole + found.slice(own.length);
       })
     : text;
+
+/** Where a line has its first command, with the signs around it. */
+export const firstCommand = (
+  line: string,
+): { readonly before: string; readonly command: string; readonly after: string } | undefined => {
+  const found = line.matchAll(command).next().value;
+  if (found === undefined) return undefined;
+  const from = line[found.index - 1] === "(" ? found.index - 1 : found.index;
+  const end = found.index + ownWords(found[0]).length;
+  const to = end + (/^\S*/.exec(line.slice(end))?.[0].length ?? 0);
+  return { before: line.slice(0, from), command: line.slice(from, to), after: line.slice(to) };
+};
+
+const ownWords = (found: string): string => {
+  const words = found.match(/(?:[^ "]|"[^"]*")+/g) ?? [];
+  const end = words.findIndex((word) => goesOn.test(word));
+  return (end < 0 ? words : words.slice(0, end)).join(" ");
+};

@@ -4,6 +4,7 @@
 import { byText } from "@sealtrend/core/parts";
 import type { Fault } from "../command.ts";
 import { clean } from "./clean.ts";
+import { mostTold, restOf, restText } from "./rest-of-faults.ts";
 import { wrapText } from "./table.ts";
 import { displayWidth } from "./width.ts";
 
@@ -12,16 +13,36 @@ const indent = "    ";
 const most = 5;
 const shownOfMany = 3;
 
-/** All faults, sorted by place, each ending with a newline. */
-export const faultText = (faults: readonly Fault[], width: number): string =>
-  kindsOf(sorted(faults))
-    .map((line) => (typeof line === "string" ? `${line}\n` : oneFault(line, width)))
-    .join("");
+/** All faults, sorted by place, each ending with a newline; more than a few screens of them are counted.
+ *  @param detail - `folded`: one that repeats in a column is counted after a few  @param untold - more, by their codes */
+export const faultText = (
+  faults: readonly Fault[],
+  width: number,
+  detail: "folded" | "all" = "folded",
+  untold: ReadonlyMap<string, number> = new Map(),
+): string => {
+  const inOrder = sorted(faults);
+  const lines = detail === "folded" ? kindsOf(inOrder) : inOrder.map((fault): Line => ({ fault }));
+  const further = lines.slice(mostTold).flatMap((line) => ("fault" in line ? [line.fault] : line.others));
+  const rest = restOf(further, untold);
+  return [
+    ...lines
+      .slice(0, mostTold)
+      .map((line) => ("fault" in line ? oneFault(line.fault, width) : `${countOf(line.others)}\n`)),
+    ...(rest === undefined ? [] : wrapText(restText(rest), width).map((line) => `${line}\n`)),
+  ].join("");
+};
 
-/** The document a script gets: every fault, none folded. */
+/** The document a script gets: none folded. */
 export const faultDocument = (faults: readonly Fault[]): unknown => ({
   schema: "sealtrend/problems@1",
-  problems: faultEntries(sorted(faults)),
+  ...toldEntries(sorted(faults)),
+});
+
+/** The first faults with the keys of sealtrend/problems@1, in the order given, and how many there are more. */
+export const toldEntries = (faults: readonly Fault[]) => ({
+  problems: faultEntries(faults.slice(0, mostTold)),
+  more: restOf(faults.slice(mostTold)),
 });
 
 /** Faults with the keys of sealtrend/problems@1, in the order given. */
@@ -45,8 +66,11 @@ const sorted = (faults: readonly Fault[]): readonly Fault[] =>
       (a.column ?? 0) - (b.column ?? 0),
   );
 
+/** A fault to show, or faults that are counted in a line. */
+type Line = { readonly fault: Fault } | { readonly others: readonly Fault[] };
+
 /** The faults to show; in place of the rest of a kind that repeats, a line with their count. */
-const kindsOf = (faults: readonly Fault[]): readonly (Fault | string)[] => {
+const kindsOf = (faults: readonly Fault[]): readonly Line[] => {
   const kinds = new Map<string, Fault[]>();
   return faults
     .map((fault) => {
@@ -56,8 +80,8 @@ const kindsOf = (faults: readonly Fault[]): readonly (Fault | string)[] => {
       return { fault, kind, nth: kind.push(fault) };
     })
     .flatMap(({ fault, kind, nth }) => {
-      if (fault.file === undefined || kind.length <= most || nth < shownOfMany) return [fault];
-      return nth === shownOfMany ? [fault, countOf(kind.slice(shownOfMany))] : [];
+      if (fault.file === undefined || kind.length <= most || nth < shownOfMany) return [{ fault }];
+      return nth === shownOfMany ? [{ fault }, { others: kind.slice(shownOfMany) }] : [];
     });
 };
 

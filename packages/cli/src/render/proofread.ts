@@ -21,8 +21,7 @@ export const proofreadText = (
 ): string => {
   const errors = faults.filter(({ severity }) => severity === "error").length;
   const cautions = faults.length - errors;
-  const list =
-    detail === "all" ? faults.map((fault) => faultText([fault], width)).join("") : faultText(faults, width);
+  const list = faultText(faults, width, detail);
   const both = [counted(errors, "fault"), ...(cautions === 0 ? [] : [counted(cautions, "caution")])].join(
     " and ",
   );

@@ -13,11 +13,11 @@ export const beforeOpening = ({
 }: Pick<TestAssessment, "diagnosis" | "cylinders">): Omit<NextTest, "by"> | undefined => {
   if (diagnosis?.enough !== true || diagnosis.capped || !spared.includes(diagnosis.causes[0]?.code ?? ""))
     return undefined;
-  const label = cylinders[diagnosis.target]?.label ?? "";
+  const { label = "", leakDown } = cylinders[diagnosis.target] ?? {};
   const of = cylinders.length === 1 || label === "" ? "" : ` of ${label}`;
   return {
     code: "lash",
-    text: `before the head comes off: lash, and a tap on the valves${of}, then again`,
+    text: `before the head comes off: lash, and a tap on the valves${of}, then the ${leakDown === undefined ? "reading" : "leak-down"} again`,
     minutes: 30,
   };
 };

@@ -2,7 +2,7 @@
 
 import type { EngineRecord, Test } from "../record/index.ts";
 import { type PooledRepeatability, median, pooledRepeatability } from "../statistics/index.ts";
-import { speedOfTest } from "./speed/speeds.ts";
+import { leastCranked, speedOfTest } from "./speed/speeds.ts";
 import { valuesOf } from "./values/values.ts";
 
 /** An engine's own figures, worked out once from all its tests and handed on to whatever judges one of them. */
@@ -11,8 +11,8 @@ export interface EngineFigures {
   readonly repeatability: PooledRepeatability;
   /** ln of the repeats of each cylinder; tests without repeats are absent. */
   readonly repeats: ReadonlyMap<Test, readonly (readonly number[])[]>;
-  /** Cranking speed that readings are held against: the maker's, else the median of the tests that are not set aside
-   *  [rpm]; absent when neither is known. */
+  /** Cranking speed that readings are held against: the maker's, else the median of the tests that are neither set
+   *  aside nor void for it [rpm]; absent when neither is known. */
   readonly referenceSpeed?: number;
 }
 
@@ -21,7 +21,10 @@ export const figuresOf = (record: EngineRecord): EngineFigures => {
   const repeats = new Map(
     tests.map((test) => [test, repeatedCells(test)] as const).filter(([, cells]) => cells.length > 0),
   );
-  const speeds = tests.flatMap((test) => speedOfTest(test) ?? []);
+  const speeds = tests
+    .flatMap((test) => speedOfTest(test) ?? [])
+    // a test that is void for its speed is no measure of others
+    .filter((speed) => speed >= leastCranked);
   const speed = record.engine.compressionLimits.speed ?? (speeds.length === 0 ? undefined : median(speeds));
   return {
     repeatability: pooledRepeatability([...repeats.values()].flat()),

@@ -14,7 +14,7 @@ import { isWarm } from "./trust/cold.ts";
 type Asked = Omit<NextTest, "by">;
 type Found = Pick<
   TestAssessment,
-  "trust" | "cylinders" | "high" | "diagnosis" | "evidence" | "levelSince" | "levelBelow" | "unexplained"
+  "trust" | "cylinders" | "oil" | "high" | "diagnosis" | "evidence" | "levelSince" | "levelBelow" | "unexplained"
 >;
 
 /** What would tell the causes apart. Nothing where all is even and nothing of the whole engine is likely. */
@@ -58,7 +58,7 @@ export const forCauses = (
 
 const factsOf = (
   { engine }: EngineRecord,
-  { low, cylinders, high, diagnosis }: Found & { readonly low: readonly CylinderAssessment[] },
+  { low, cylinders, high, diagnosis, oil }: Found & { readonly low: readonly CylinderAssessment[] },
 ): TestFacts => {
   const flagged = low.filter(({ flagged: out, leakDown }) => out || isLow(leakDown ?? {}));
   const standOut = flagged.length > 0 ? flagged : low;
@@ -72,6 +72,7 @@ const factsOf = (
     labels: !isEvery ? labelsOf(standOut) : cylinders.length === 1 ? target : "every cylinder",
     leaking: labelsOf(standOut.filter(({ lowWithoutLeak }) => lowWithoutLeak !== true)),
     control: isEvery ? undefined : control?.label,
+    ...(oil?.byTwo === undefined ? {} : { oiledByTwo: true }),
     reach: high !== undefined || (isEvery && cylinders.length > 1) ? "every" : "low",
     neighbour: undefined,
   };

@@ -9,7 +9,7 @@ import { type TestFacts, breather, testText } from "./causes/test-texts.ts";
 import { firstSteps } from "./first-steps.ts";
 import { forCauses } from "./for-causes.ts";
 import { labelsOf, listed } from "./labels.ts";
-import { toProveFirst } from "./prove-first.ts";
+import { isLowAlike, toProveFirst } from "./prove-first.ts";
 import { readAgain } from "./read-again.ts";
 import { rankedTests } from "./ranked-tests.ts";
 import { afterWork } from "./run-in.ts";
@@ -55,7 +55,10 @@ const plainTests = (record: EngineRecord, test: Test, found: Found): readonly As
   if (found.trust.voids === "all")
     return first.length + again.length > 0 ? [...first, ...again] : [repeat("make the whole test again", 20)];
   const low = found.cylinders.filter(isLow);
-  const before = [...first, ...toProveFirst(record, found), ...toRunWarm(test, found)];
+  const warming = toRunWarm(test, found);
+  // where one stands out as well, running it is what tells more
+  const proving = warming.length > 0 && !isLowAlike(found) ? [] : toProveFirst(record, found);
+  const before = [...first, ...proving, ...warming];
   const { steps, pointless } = firstSteps(record, test, found);
   const others = [
     ...toCheck(found, low),

@@ -2,6 +2,7 @@
 
 import type { EngineRecord, MeterUnit, Service, Test, Work } from "../record/index.ts";
 import type { NextTest } from "./assessment.ts";
+import { isLeakOnly } from "./leak-only.ts";
 
 const ringWorks: readonly Work[] = ["re-ring", "rebore", "rebuild"];
 
@@ -29,24 +30,30 @@ export const runInSpans: Readonly<
   either: { runIn: "25 h or 1000 km", baseline: "50 h or 3000 km" },
 };
 
-/** The newest work since which cylinders began anew, where no test was made after it. A test on its day counts as after it. */
+/** Work since which cylinders began anew, where no test was made after it: the newest, or the newest with rings to run in. A test
+ *  on its day counts as after it. */
 export const workAfter = ({ tests, services }: EngineRecord, test: Test): Service | undefined => {
-  const last = services.findLast(({ date, newBaseline }) => date > test.date && newBaseline.length > 0);
+  const since = services.filter(({ date, newBaseline }) => date > test.date && newBaseline.length > 0);
+  const last = since.at(-1);
   const isTested = tests.some(({ date, setAside }) => setAside === undefined && date >= (last?.date ?? ""));
-  return isTested ? undefined : last;
+  return isTested ? undefined : (since.findLast(runsIn) ?? last);
 };
 
-/** Where all cylinders began anew, what comes next whatever the test before it asked for. */
+/** What comes next after it, whatever the test before it asked for: the others are read with those worked on, as fellows. */
 export const afterWork = (record: EngineRecord, test: Test): Omit<NextTest, "by"> | undefined => {
   const work = workAfter(record, test);
   const { cylinders, meter } = record.engine;
-  if (work === undefined || work.newBaseline.length < cylinders.length) return undefined;
+  if (work === undefined) return undefined;
   const all = cylinders.length === 1 ? "it" : "every cylinder";
-  if (!runsIn(work)) return { code: "cranking", text: `read ${all} anew, warm`, minutes };
+  const leakOnly = isLeakOnly(test);
+  const read = leakOnly ? `leak-down on ${all}` : `read ${all}`;
+  const minutes = leakOnly ? long : short;
+  if (!runsIn(work))
+    return { code: leakOnly ? "leak-down-and-listen" : "cranking", text: `${read} anew, warm`, minutes };
   const { runIn, baseline } = runInSpans[meter ?? "either"];
-  const text = `run it in for ${runIn}, then read ${all}, warm; again after ${baseline}, the new baseline`;
+  const text = `run it in for ${runIn}, then ${read}, warm; again after ${baseline}, the new baseline`;
   return { code: "run-in", text, minutes };
 };
 
-/** Common practice, no source. */
-const minutes = 12;
+/** Minutes, common practice, no source: cranked, and by leak-down. */
+const [short, long] = [12, 25];

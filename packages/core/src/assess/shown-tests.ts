@@ -2,6 +2,7 @@
 // a next step.
 
 import type { NextTest, TestAssessment } from "./assessment.ts";
+import { isLeakOnly } from "./leak-only.ts";
 
 const most = 3;
 
@@ -30,11 +31,12 @@ const pages: Readonly<Partial<Record<string, HowPage>>> = {
   repeat: "dry",
 };
 
-/** The page for a step; undefined where none tells of it. What is repeated is the kind of reading that the test holds. */
+/** The page for a step; undefined where none tells of it. What is repeated, or made anew after work, is the
+ *  kind of reading that the test holds. */
 export const howPageOf = (
   { test }: Pick<TestAssessment, "test">,
   { code }: Pick<NextTest, "code">,
 ): HowPage | undefined => {
-  const leakOnly = test.rows.every(({ what }) => what.startsWith("leak-down"));
-  return code === "repeat" && leakOnly ? "leak-down" : pages[code];
+  const isAlike = code === "repeat" || code === "run-in";
+  return isAlike && isLeakOnly(test) ? "leak-down" : pages[code];
 };

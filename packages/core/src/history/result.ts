@@ -9,6 +9,7 @@ import type { Crossing } from "./forecast.ts";
 import type { EngineStay, Stay } from "./chances.ts";
 import type { AbsoluteCourse } from "./absolute-course.ts";
 import type { HistoryAxis, TestUse } from "./input.ts";
+import type { AdjoiningRise } from "./service-adjoining.ts";
 import type { ServiceStep } from "./service-step.ts";
 import type { RobustSlope, SlopeTest } from "./slope-test.ts";
 import type { StepOrLine } from "./step-or-line.ts";
@@ -62,6 +63,8 @@ export interface ServiceResult {
   readonly against: "untouched" | "earlier-level" | "nothing";
   /** One for each renewed cylinder, or a single one with the labels of all; none against nothing. */
   readonly steps: readonly (ServiceStep & { readonly labels: readonly string[] })[];
+  /** Cylinders that had just come down and rose from the test before to the test after; absent where none did. */
+  readonly adjoining?: readonly AdjoiningRise[];
 }
 
 /** With two cylinders a contrast cannot tell whose change it is. `named`: the engine-wide channel does not rise, so the
@@ -106,10 +109,10 @@ export interface CylinderHistory {
   readonly change?: Change & { readonly test: number };
   readonly early?: { readonly direction: Direction; readonly test: number; readonly change: number };
   /** Of an alarmed cylinder with four contrasts, and of a rising one (whose `fall` is negative). `firstAfter`: place of the first test after the step. A step seen
-   *  in the last reading only is the same as a bad reading. */
+   *  in the last reading only is the same as a bad reading; `last-two`: the one before it was low already, by less. */
   readonly shape?: StepOrLine & {
     readonly firstAfter?: number;
-    readonly seenIn?: "last-reading-only" | "several";
+    readonly seenIn?: "last-reading-only" | "last-two" | "several";
   };
 
   /** Cranking only, where a limit was given. Places on the axis. */

@@ -4,6 +4,7 @@ import { at } from "./at.ts";
 import type { Work } from "./epochs.ts";
 import type { Layout } from "./layout.ts";
 import type { ServiceResult } from "./result.ts";
+import { adjoiningRises } from "./service-adjoining.ts";
 import { serviceSteps, wholeEngineStep } from "./service-step.ts";
 
 export const serviceResults = (layout: Layout): readonly ServiceResult[] =>
@@ -27,8 +28,13 @@ const resultOf = (
   const renewed = work.renewed.map((cylinder) => at(labels, cylinder));
   const told = { before: work.before, why: work.why };
   if (work.scale === "another") return { ...told, against: "nothing", steps: [] };
-  if (work.touched.length === labels.length)
-    return { ...told, against: "earlier-level", steps: [{ labels: renewed, ...wholeEngineStep(around) }] };
+  const isBetween = around.before.length > 1 && around.after.length > 0;
+  const rises = isBetween ? adjoiningRises(work, around, labels) : [];
+  const adjoining = rises.length === 0 ? {} : { adjoining: rises };
+  if (work.touched.length === labels.length) {
+    const steps = [{ labels: renewed, ...wholeEngineStep(around) }];
+    return { ...told, against: "earlier-level", steps, ...adjoining };
+  }
   const steps = serviceSteps(work, around).map((step, i) => ({ labels: [at(renewed, i)], ...step }));
-  return { ...told, against: "untouched", steps };
+  return { ...told, against: "untouched", steps, ...adjoining };
 };

@@ -49,15 +49,16 @@ export interface Surroundings {
 export const serviceSteps = (work: Work, around: Surroundings): readonly ServiceStep[] => {
   const { tests, before, after, cylinders } = around;
   const rows = [...before, ...after];
-  const whole = Array.from({ length: cylinders }, (_, cylinder) => ({ cylinder, from: 0, to: tests.length }));
-  const untouched = whole.filter(({ cylinder }) => !work.touched.includes(cylinder));
+  const untouched = columnsOf(cylinders, tests.length).filter(
+    ({ cylinder }) => !work.touched.includes(cylinder),
+  );
   const table = readingTable(tests, rows, untouched);
   const { levels } = medianPolish(table);
   const references = rows.map((_, r) => {
     const rest = untouched.map((__, c) => at(table.ln, r * untouched.length + c) - at(levels, c));
     return rest.filter((value) => !Number.isNaN(value));
   });
-  const scatter = cellScatter(around, whole);
+  const scatter = cellScatter(around);
   return work.renewed.map((cylinder) => {
     const contrasts = rows.map((row, r) => {
       const cell = at(at(tests, row).cells, cylinder);
@@ -83,15 +84,24 @@ export const serviceSteps = (work: Work, around: Surroundings): readonly Service
   });
 };
 
+/** Every cylinder through all tests. */
+export const columnsOf = (cylinders: number, tests: number): readonly Column[] =>
+  Array.from({ length: cylinders }, (_, cylinder) => ({ cylinder, from: 0, to: tests }));
+
 /** s_e^2 = s^2/(1+v) of the tests before where there are four, else what was assumed. */
-const cellScatter = (
-  { tests, before, after, x, noise }: Surroundings,
-  columns: readonly Column[],
-): { readonly variance: number; readonly df: number } => {
+const cellScatter = ({
+  tests,
+  before,
+  after,
+  x,
+  noise,
+  cylinders,
+}: Surroundings): { readonly variance: number; readonly df: number } => {
   if (before.length < 4) {
     const around = [...before, ...after].map((row) => at(tests, row));
     return { variance: cellVariance(noise, meanRepeats(around)), df: priorDegrees };
   }
+  const columns = columnsOf(cylinders, tests.length);
   const channel = relativeChannel(tests, before, columns);
   const series = columns.map((_, column) => seriesOf(channel, channel.contrasts, { column, x }));
   const repeats = meanRepeats(before.map((row) => at(tests, row)));

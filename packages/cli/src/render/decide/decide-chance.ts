@@ -33,8 +33,10 @@ export const whose = ({ decision: { chance }, history, wear }: DecisionAssessmen
   return cylinders.includes(chance.label) ? `cylinder ${chance.label}` : "the engine";
 };
 
+/** A command ends its line. */
 const lowered = (text: string): string => {
   const first = text.charAt(0).toLowerCase() + text.slice(1);
+  if (/: sealtrend [^:]*$/.test(first)) return `${first}\n`;
   return first.endsWith(".") ? first : `${first}.`;
 };
 
@@ -82,7 +84,7 @@ const ratioText = (assessment: DecisionAssessment, unit: PressureUnit): string =
   const given =
     prices.known === "none" ? "No prices are given." : `Prices still missing: ${joined(prices.missing)}.`;
   return ratio.flipRatio === undefined
-    ? `${given} Doing ${work} now pays at no price of getting in again${ratio.toOpen > 0 ? ", for part of the way in is still to do" : ": it is likelier to spoil a sound engine than to be needed"}.${said}`
+    ? `${given} Doing ${work} now does not pay, whatever getting in again costs${ratio.toOpen > 0 ? ", for part of the way in is still to do" : ": it is likelier to spoil a sound engine than to be needed"}.${said}`
     : `${given} Doing ${work} now pays only if getting in again costs more than about ${ratioNumber(ratio.flipRatio)} times its parts and machining.${said}`;
 };
 
@@ -95,8 +97,8 @@ const keptText = ({ decision, history }: DecisionAssessment): string => {
   const someDay = "Kept for good every engine needs its rings some day; whether now depends on";
   if (keep === undefined)
     return decision.missing.includes("age")
-      ? `${someDay} their age${keepFromAge === undefined ? "" : `, and pays from about ${yearsText(keepFromAge)} on`}: say when they were last new (--renewed 2004; kept on record: ${set} renewed 2004).`
-      : `${someDay} the years they have left, which no reading here tells: say what you reckon (--years-left 12; kept on record: ${set} yearsLeft 12).`;
+      ? `${someDay} their age${keepFromAge === undefined ? "" : `, and pays from about ${yearsText(keepFromAge)} on`}: say when they were last new (--renewed 2004); kept on record: ${set} renewed 2004\n`
+      : `${someDay} the years they have left, which no reading here tells: say what you reckon (--years-left 12); kept on record: ${set} yearsLeft 12\n`;
   const life = `about ${percent(keep.used)} of the life of its rings is used up`;
   if (keep.priceRatio === undefined)
     return `Kept for good: doing rings and bearings now pays if it costs less than ${percent(keep.used)} of what it costs later, for ${life}.`;

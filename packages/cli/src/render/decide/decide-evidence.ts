@@ -7,7 +7,7 @@ import { prose } from "../prose.ts";
 
 /** `for wear` and `against`: rows that counted, the heaviest line first; `set aside`: those that a guard keeps out. */
 export const evidenceLines = (
-  { evidence }: DecisionAssessment,
+  { evidence, speaks, test }: DecisionAssessment,
   width: number,
   room: Room,
 ): readonly string[] => {
@@ -20,7 +20,7 @@ export const evidenceLines = (
   );
   const both =
     counted.length === 0
-      ? prose("nothing that counts; nothing against it either", width, leads.pro)
+      ? prose(`${noneText(speaks, test)}; nothing against it either`, width, leads.pro)
       : [
           ...prose(groupsText(pro, room) || nothing, width, leads.pro),
           ...prose(groupsText(con, room) || nothing, width, leads.con),
@@ -29,6 +29,12 @@ export const evidenceLines = (
 };
 
 const nothing = "nothing that counts";
+
+/** Tests that are on file, and speak no more, are not none. */
+const noneText = (speaks: DecisionAssessment["speaks"], test: DecisionAssessment["test"]): string =>
+  speaks === "too-old" && test !== undefined
+    ? `nothing that still counts: the last test is of ${test.test.date}`
+    : nothing;
 
 const leads = {
   pro: "for wear   ",
@@ -91,9 +97,10 @@ export const notSeenLines = (
   const shown = unseen.slice(0, room.unseen);
   const more = unseen.length - shown.length;
   const rest = more > 0 ? [`and ${String(more)} more (--why)`] : [];
-  const texts = shown.map(({ line, text }) =>
-    line === "cranking" && wear.length > 0 ? `${text} of late` : text,
-  );
+  const texts = shown.map(({ line, text, last }) => {
+    if (last === undefined) return text;
+    return line === "cranking" && wear.length > 0 ? `${text} of late` : `${text} since ${last}`;
+  });
   return prose([...texts, ...rest].join("; "), width, leads.unseen);
 };
 

@@ -28,11 +28,12 @@ const testText = (assessment: DecisionAssessment): string => {
   return dateText(assessment);
 };
 
-/** When new rings have bedded in, by the meter and the date where those are known. */
+/** When new rings have bedded in, by the meter and the date where those are known; the usual interval at the latest. */
 const runInText = ({ nextAction, nextTest, history, today }: DecisionAssessment): string => {
-  if (nextAction?.code !== "run-in" || nextTest.meter === undefined) return "";
-  const about = nextTest.date > today ? `, about ${nextTest.date}` : "";
-  return `at ${nextTest.meter.toFixed(0)} ${history.record.engine.meter ?? ""}${about}`;
+  const { date, meter, reckoned } = nextTest;
+  if (nextAction?.code !== "run-in" || meter === undefined) return "";
+  const when = reckoned === undefined ? ` or ${date}, whichever comes first` : `, about ${date}`;
+  return `at ${meter.toFixed(0)} ${history.record.engine.meter ?? ""}${date > today ? when : ""}`;
 };
 
 /** The one step that every screen names, and by when; what is measured while it is open has a line of its own. */
@@ -78,7 +79,7 @@ const workText = (assessment: DecisionAssessment): string => {
   const what = { topEnd: topWork?.service ?? "valve job", reRing: "re-ring", rebuild: "rebuild" }[
     repairOf(decision)
   ];
-  return `${before}when done: sealtrend service ${history.record.engine.id} --what "${what}"${runIn}, test anew`;
+  return `${before}when done${runIn}, test anew, and record it: sealtrend service ${history.record.engine.id} --what "${what}"`;
 };
 
 const repairOf = ({ verdict }: DecisionAssessment["decision"]): Repair =>

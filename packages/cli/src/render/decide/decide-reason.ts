@@ -13,7 +13,11 @@ import { counted, joined, sentence } from "../words.ts";
 /** A paragraph.  @source handbook/decision.md 8 */
 export const reasonText = (assessment: DecisionAssessment, unit: PressureUnit): string =>
   namedOnce(
-    [stopText(assessment), ...casesOf(assessment, unit)].filter((text) => text !== "").join(" "),
+    [stopText(assessment), ...casesOf(assessment, unit)]
+      .filter((text) => text !== "")
+      .join(" ")
+      .replace(/\n +/g, "\n")
+      .trim(),
     limitNamed(assessment, unit),
   );
 

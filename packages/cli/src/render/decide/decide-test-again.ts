@@ -55,6 +55,8 @@ const priceText = (assessment: DecisionAssessment): string => {
 const otherwiseText = (assessment: DecisionAssessment): string => {
   const { ifNotTested } = assessment.decision;
   if (ifNotTested === undefined) return "";
+  // what runs in is used before it is tested
+  if (ifNotTested.use === "not-used" && assessment.nextAction?.code === "run-in") return "";
   if (ifNotTested.use === "not-used")
     return assessment.decision.reasons[0] === "source-unknown"
       ? "Until then it is not run."
@@ -90,7 +92,7 @@ export const sentenceFor = (reason: Reason, assessment: DecisionAssessment, unit
     case "low-everywhere":
       return `${lowEverywhereText(assessment)} Until then those readings do not count.`;
     case "one-method-only":
-      return `${lowEverywhereText(assessment)} Gauge, throttle and speed are proved: a second method, a leak-down, comes before anything is decided.`;
+      return `${lowEverywhereText(assessment)} ${assessment.history.record.engine.ignition === "compression" ? "Gauge and speed" : "Gauge, throttle and speed"} are proved: a second method, a leak-down, comes before anything is decided.`;
     case "source-unknown":
       return sourceText(assessment);
     case "scored-bore":

@@ -20,12 +20,12 @@ export const doubtText = ({ speaks, test, today, history }: DecisionAssessment):
 
 /** `All cylinders are low, the engine as a whole 24 % below its first tests: prove gauge and cranking speed first.` */
 export const lowEverywhereText = ({ lowEverywhere }: DecisionAssessment): string => {
-  const { change, milder, test = "", unproved = [] } = lowEverywhere ?? {};
+  const { change, reference = "its first tests", milder, test = "", unproved = [] } = lowEverywhere ?? {};
   const still = milder === undefined || milder >= 0 ? "" : ` in ${test}, ${percent(-milder)} now`;
   const below =
     change === undefined || change >= 0
       ? ""
-      : `, the engine as a whole ${percent(-change)} below its first tests${still}`;
+      : `, the engine as a whole ${percent(-change)} below ${reference}${still}`;
   const first = unproved.length === 0 ? "" : `: prove ${joined(unproved)} first`;
   return `All cylinders are low${below}${first}.`;
 };
@@ -34,6 +34,9 @@ export const lowEverywhereText = ({ lowEverywhere }: DecisionAssessment): string
 export const notItselfText = ({ notItself }: DecisionAssessment): string =>
   `${sentence(notItself?.text ?? "it was not itself that day")}, so its cranking readings do not count until it is run warm and tested again.`;
 
-/** Which test, which cylinder and by how much. */
-export const oddTestText = ({ oddTest }: DecisionAssessment): string =>
-  `${sentence(oddTest?.text ?? "one test is out of step")}: read it again before you believe it.`;
+/** Which test, which cylinder and by how much; another kind of test bears it out as well as a repeat. */
+export const oddTestText = ({ oddTest, nextAction }: DecisionAssessment): string => {
+  const isOther = nextAction?.how === (oddTest?.kind === "leak-down" ? "dry" : "leak-down");
+  const again = isOther ? "test it the other way" : "read it again";
+  return `${sentence(oddTest?.text ?? "one test is out of step")}: ${again} before you believe it.`;
+};

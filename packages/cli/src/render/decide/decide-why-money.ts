@@ -22,7 +22,7 @@ const pricesText = ({ prices, history }: DecisionAssessment): readonly string[] 
   prices.known === "all"
     ? []
     : [
-        `${prices.known === "none" ? "No prices are given" : "Too few prices are given to compare in money"}; needed: ${prices.missing.join(", ")} (--price work.reRing=620, or sealtrend engine set ${history.record.engine.id} prices.work.reRing 620).`,
+        `${prices.known === "none" ? "No prices are given" : "Too few prices are given to compare in money"}; needed: ${prices.missing.join(", ")}; --price work.reRing=620, or sealtrend engine set ${history.record.engine.id} prices.work.reRing 620`,
       ];
 
 const optionsText = (assessment: DecisionAssessment): readonly string[] => {

@@ -76,7 +76,7 @@ const horizonLines = (
       ? ""
       : `; kept on record: sealtrend engine set ${history.record.engine.id} ownership 11y`;
   return prose(
-    `Nobody said how long you keep it: ${yearsText(horizon.years)} are taken (--own 11y, --own for-good${kept}).`,
+    `Nobody said how long you keep it: ${yearsText(horizon.years)} are taken (--own 11y, --own for-good)${kept === "" ? "." : kept}`,
     width,
   );
 };

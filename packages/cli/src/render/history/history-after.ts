@@ -5,7 +5,7 @@ import {
   type KindHistory,
   type NextTest,
   type PressureUnit,
-  type ServiceResult,
+  type TestAssessment,
   dayNumber,
   daysInYear,
 } from "@sealtrend/core/parts";
@@ -23,9 +23,10 @@ import {
   underSentence,
 } from "./history-outlook.ts";
 import { dateOf } from "./history-sentences.ts";
+import { serviceSentences } from "./history-services.ts";
 import { testerSentences } from "./history-testers.ts";
 import { prose } from "../prose.ts";
-import { count, cylinders as named, joined, percent, sentence } from "../words.ts";
+import { count, joined } from "../words.ts";
 
 export interface HistoryOptions {
   readonly width: number;
@@ -33,6 +34,8 @@ export interface HistoryOptions {
   readonly today: string;
   readonly unit: PressureUnit;
   readonly detail: "short" | "why";
+  /** The test that `show` tells of; absent where there is none. */
+  readonly newest?: TestAssessment;
   /** What `show` names first of the newest test. */
   readonly step?: Pick<NextTest, "text" | "minutes">;
 }
@@ -54,7 +57,9 @@ export const afterLines = (
   const labels = shown.map(({ label }) => label);
   const sentences = [
     ...nothingSentences(shown.filter(notYetNamed(kind)), kind),
-    ...kind.result.services.flatMap((service) => serviceSentences(service, kind, labels)),
+    ...kind.result.services.flatMap((service) =>
+      serviceSentences(service, kind, { shown: labels, unit: options.unit }),
+    ),
     ...testerSentences(kind, labels),
     ...gaugeSentences(shown, kind),
     ...underSentence(shown, kind),
@@ -104,41 +109,4 @@ export const ageSentence = ({ counted }: KindHistory, today: string): string[] =
   const last = counted.at(-1)?.test.date ?? today;
   const years = (dayNumber(today) - dayNumber(last)) / daysInYear;
   return years < 2 ? [] : [`The last test is ${count(Math.floor(years))} years old.`];
-};
-
-const testsText = (n: number, side: "before" | "after"): string =>
-  n === 1 ? `test ${side}` : `${count(n)} tests ${side}`;
-
-/** @param shown - labels of the cylinders that the screen is about */
-const serviceSentences = (
-  { why, against, before, steps }: ServiceResult,
-  kind: KindHistory,
-  shown: readonly string[],
-): string[] => {
-  if (against === "nothing")
-    return [
-      `${sentence(why)} from ${dateOf(kind, before)} on: it reads otherwise, so the leak-down begins anew there and nothing is compared across.`,
-    ];
-  return steps
-    .filter(({ labels }) => labels.some((label) => shown.includes(label)))
-    .map(({ labels, step = 0, verdict, before: tests, after, shownFrom }) => {
-      const who =
-        labels.length === kind.result.cylinders.length && labels.length > 2
-          ? `all ${count(labels.length)} cylinders`
-          : named(labels).toLowerCase();
-      const size = percent(Math.abs(Math.expm1(step)));
-      if (verdict === "rose") return sentence(`${why}: ${who} rose ${size}.`);
-      // the tests of each side lie years apart, so a slow fall is in the difference too
-      if (verdict === "fell")
-        return sentence(
-          `${why}: ${who} fell ${size} from the ${testsText(tests, "before")} to the ${testsText(after, "after")}; wear of those years is in it.`,
-        );
-      if (verdict === "cannot-tell")
-        return sentence(`${why}: no test ${tests === 0 ? "before" : "after"} it to compare ${who} with.`);
-      const least =
-        shownFrom === undefined
-          ? ""
-          : `; a change under ${percent(Math.expm1(shownFrom))} would not have shown`;
-      return sentence(`${why}: no change shown in ${who}${least}.`);
-    });
 };

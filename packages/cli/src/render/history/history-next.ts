@@ -26,12 +26,25 @@ export const closingLines = (
     result.manyLooks === "yes" && hasAlarm(kind)
       ? prose("By chance alone about 1 healthy engine in 20 shows such an alarm over so many tests.", width)
       : [];
-  const next = nextText(kind, full, { id, ...(step === undefined ? {} : { step }) });
+  const leak = kind === leakDown ? undefined : leakSince(main, leakDown);
+  const next = nextText(kind, full, {
+    id,
+    ...(step === undefined ? {} : { step }),
+    ...(leak === undefined ? {} : { leak }),
+  });
   const chart =
     full > 1 && worst !== undefined
       ? prose(`chart of one cylinder: sealtrend history ${id} --cylinder ${worst.label}`, width)
       : [];
   return [...many, ...(next === undefined ? [] : prose(next, width, "next   ")), ...chart];
+};
+
+/** The newest leak-down that counts, where it is as new as the newest cranking test that does. */
+const leakSince = (main: KindHistory, leakDown: KindHistory | undefined): string | undefined => {
+  const lastOf = (kind: KindHistory | undefined): string | undefined =>
+    kind?.counted.findLast(({ use }) => use === "full")?.test.date;
+  const [cranked, leaked] = [lastOf(main), lastOf(leakDown)];
+  return leaked !== undefined && leaked >= (cranked ?? "") ? leaked : undefined;
 };
 
 const hasAlarm = ({ result }: KindHistory): boolean =>
@@ -44,7 +57,7 @@ const nextText = (kind: KindHistory, full: number, named: Named): string | undef
   const plan = courseText(kind, full);
   if (step === undefined) return plan;
   const first = `${step.text}, ${String(step.minutes)} minutes; how: sealtrend show ${id}`;
-  return plan === undefined ? first : `${first}. ${sentence(plan)}`;
+  return plan === undefined ? first : `${first}\n${sentence(plan)}`;
 };
 
 /** What more tests would tell. */

@@ -41,7 +41,7 @@ export const limitSentence = (
   const range = rangeText(kind, limit);
   if (isOver(kind, crossing, today)) return `By this line ${label} would have reached ${level}${range}.`;
   const how = hasRate(cylinder, kind) ? "At this rate" : "If this goes on";
-  return `${how} ${label} reaches ${level} about ${whenText(kind, crossing)}${range}.`;
+  return `${how} ${label} reaches ${level} ${about(kind, crossing)}${range}.`;
 };
 
 /** Those whose last reading lies under the limit: `Cylinders 2 and 3 last read 0.62 and 0.68 of the others, under 0.75.` */
@@ -109,7 +109,7 @@ const reachText = (
   const { crossing, notBefore } = trend ?? {};
   if (trend !== undefined && crossing !== undefined) {
     if (crossing <= lastPlace(kind)) return `the line through its readings is under ${minimum} already`;
-    const when = `${minimum} about ${whenText(kind, crossing)}${rangeText(kind, trend)}`;
+    const when = `${minimum} ${about(kind, crossing)}${rangeText(kind, trend)}`;
     return isOver(kind, crossing, today)
       ? `by the line through its readings it would have reached ${when}`
       : `at this rate it reaches ${when}`;
@@ -128,6 +128,10 @@ const isOver = (kind: KindHistory, x: number, today: string): boolean => {
 const lastPlace = ({ result }: KindHistory): number => result.tests.at(-1)?.x ?? 0;
 
 /** The month, or the meter to the three digits that a forecast can carry at most. */
+/** `about 2031`, `at about 585 h`. */
+const about = (kind: KindHistory, x: number): string =>
+  `${typeof placeText(kind, x) === "string" ? "" : "at "}about ${whenText(kind, x)}`;
+
 const whenText = (kind: KindHistory, x: number): string => {
   const place = placeText(kind, x);
   return typeof place === "number"

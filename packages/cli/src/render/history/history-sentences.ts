@@ -35,11 +35,38 @@ export const courseSentence = (cylinder: CylinderHistory, kind: KindHistory): st
     return `${who} is rising${moving}. Carbon, oil in the chamber or rings bedding in raise a reading; it is no sign of health.`;
   if (course === "stepped-up")
     return `${who} stepped up by about ${percent(Math.expm1(Math.abs(size)))}${when}: was there a service that is not written down?`;
-  const repeat =
-    shape?.seenIn === "last-reading-only"
-      ? " Only the last reading shows it: repeat it before you believe it."
-      : "";
-  return `${who} stepped down by about ${percent(-Math.expm1(-Math.abs(size)))}${when}${wentOn(cylinder, kind)}.${repeat}`;
+  if (isBack(cylinder, kind)) return backSentence(cylinder, kind);
+  return `${who} stepped down by about ${percent(-Math.expm1(-Math.abs(size)))}${when}${wentOn(cylinder, kind)}.${seenText(cylinder, kind)}`;
+};
+
+/** Whether one that stepped down in its first tests reads as before again: the course stays, for what it is worth is not known,
+ *  but it is not low now. */
+export const isBack = ({ course, early, ratios }: CylinderHistory, { result }: KindHistory): boolean => {
+  if (course !== "stepped-down" || early === undefined) return false;
+  const counts = (ratio: number | undefined, i: number): boolean =>
+    ratio !== undefined && result.tests[i]?.use === "full";
+  const before = ratios.findLast((ratio, i) => i < early.test && counts(ratio, i));
+  const last = ratios.findLast(counts);
+  return before !== undefined && last !== undefined && last - before > early.change / 2;
+};
+
+/** Two low readings that did not stay: read wrongly, or mended without a word. */
+const backSentence = (cylinder: CylinderHistory, kind: KindHistory): string => {
+  const { early, label, ratios } = cylinder;
+  const fall = percent(-Math.expm1(-Math.abs(early?.change ?? 0)));
+  const last = ratios.findLastIndex((ratio) => ratio !== undefined);
+  return `${named([label])} read about ${fall} lower from ${dateOf(kind, early?.test ?? 0)} on, and is back on ${dateOf(kind, last)}: were the low ones read right, or was there a service that is not written down?`;
+};
+
+/** How far a step at the last reading is borne out. */
+const seenText = ({ shape, ratios }: CylinderHistory, kind: KindHistory): string => {
+  if (shape?.seenIn === "last-reading-only")
+    return " Only the last reading shows it: a second one, or another kind of test, has to bear it out.";
+  const before = ratios.findLastIndex((ratio, i) => ratio !== undefined && i < (shape?.firstAfter ?? 0));
+  const ratio = ratios[before];
+  return shape?.seenIn === "last-two" && ratio !== undefined && ratio < 0
+    ? ` It was low before that: ${percent(-Math.expm1(ratio))} under ${othersOf(kind)} on ${dateOf(kind, before)}.`
+    : "";
 };
 
 /** Too few tests for a shape, and the last reads lower again than the first that was low: then no step is claimed to be all. */
@@ -48,19 +75,20 @@ const wentOn = ({ early, shape, ratios }: CylinderHistory, kind: KindHistory): s
   const first = ratios[early.test];
   const place = ratios.findLastIndex((ratio) => ratio !== undefined);
   const last = ratios[place];
-  if (first === undefined || last === undefined || first - last < Math.abs(early.change) / 2) return "";
+  if (first === undefined || last === undefined || first - last < Math.abs(early.change) / 3) return "";
   const down = percent(-Math.expm1(last));
   return `, and read ${down} under ${othersOf(kind)} on ${dateOf(kind, place)}: a step or a steady loss, that cannot be told yet`;
 };
 
 /** A single low reading against the earlier ones: no alarm, only a wish to see it again. */
 export const dropSentence = (cylinder: CylinderHistory, kind: KindHistory): string => {
-  const { label, change, course, mirrored } = cylinder;
+  const { label, change, course } = cylinder;
   const size = percent(-Math.expm1(change?.change ?? 0));
   const other = kind.result.cylinders.find((one) => one !== cylinder)?.label ?? "";
   const steady = course === "steady" ? " Until then it was steady." : "";
-  return mirrored === "either"
-    ? `Cylinder ${label} has dropped about ${size} against ${other} since the earlier tests, or ${other} has gained: read both again before you believe it.${steady}`
+  // of two, one test cannot tell, whatever the engine as a whole did over the years
+  return kind.result.cylinders.length === 2
+    ? `Cylinder ${label} has dropped about ${size} against ${other} since the earlier tests, or ${other} has gained: read both again before you believe it.`
     : `${named([label])} has dropped about ${size} against ${othersOf(kind)} since the earlier tests: read it again before you believe it.${steady}`;
 };
 

@@ -5,7 +5,7 @@ import type { CylinderHistory, KindHistory, PressureUnit } from "@sealtrend/core
 import { clean } from "../clean.ts";
 import { hasMoved, isEither, isLow, isMirror } from "./history-headline.ts";
 import { type RowNumbers, isAlone, numbersOf, ownUnit, scaleOf, sparkPoints } from "./history-numbers.ts";
-import { hasDropped, perText, heldAt } from "./history-sentences.ts";
+import { hasDropped, isBack, perText, heldAt } from "./history-sentences.ts";
 import { spark } from "../spark.ts";
 import { prose } from "../prose.ts";
 import { displayWidth, padEnd, padStart } from "../width.ts";
@@ -123,8 +123,12 @@ const wideTable = (
 
 export const courseText = (cylinder: CylinderHistory, kind: KindHistory): string => {
   const { course, leaning } = cylinder;
+  const { cylinders } = kind.result;
+  if (cylinders.length === 2 && !cylinders.some(hasMoved) && cylinders.some(hasDropped))
+    return "one of the two";
   if (isMirror(cylinder, kind)) return "mirrors the other";
   if (isEither(cylinder)) return "one of the two";
+  if (isBack(cylinder, kind)) return "low, and back";
   if (course === "steady" && hasDropped(cylinder)) return "steady, last low";
   if (leaning === "down") return "leaning down";
   return course === "too-short-to-tell" ? "too short" : course.replaceAll("-", " ");

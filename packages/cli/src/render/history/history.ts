@@ -10,6 +10,7 @@ import { nothingSentences } from "./history-nothing.ts";
 import { historyTable } from "./history-table.ts";
 import { historyWhy } from "./history-why.ts";
 import { prose } from "../prose.ts";
+import { lowerText } from "../show/show-evidence.ts";
 
 /** What was asked for. */
 export interface HistoryAsked {
@@ -68,7 +69,9 @@ const kindLines = (
     return one.flatMap((text) => prose(text, options.width));
   }
   const said = historyHeadline(assessment, kind);
-  const last = [...said.slice(-1), ...ageSentence(kind, options.today)].join(" ");
+  const last = [...said.slice(-1), ...lowerSentence(kind, options), ...ageSentence(kind, options.today)].join(
+    " ",
+  );
   const headline = [...said.slice(0, -1), last].flatMap((text) => prose(text, options.width));
   const none = tests.every(({ use }) => use !== "full");
   return [
@@ -77,6 +80,13 @@ const kindLines = (
     ...afterLines(kind, cylinders, options),
     ...whyLines(assessment, kind, options),
   ];
+};
+
+/** What `show` sends here for, where the years do not say it by themselves. */
+const lowerSentence = ({ kind, result }: KindHistory, { newest }: HistoryOptions): string[] => {
+  if (kind !== "dry" || newest === undefined || result.common.word === "falling") return [];
+  const lower = lowerText(newest);
+  return lower === "" ? [] : [`${lower}; no rate is shown yet.`];
 };
 
 const whyLines = (

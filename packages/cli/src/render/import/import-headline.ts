@@ -1,6 +1,6 @@
 // The first sentence of `import`: what it did, or would do.
 
-import { type ImportResult, keptOutCount } from "../../commands/import-steps/import-result.ts";
+import { type ImportResult, keptOutCount, slipsOf } from "../../commands/import-steps/import-result.ts";
 import { readingsIn } from "../../commands/import-steps/readings-in.ts";
 import { several, spanText } from "./import-words.ts";
 
@@ -42,7 +42,9 @@ const nothingNew = (result: ImportResult): string => {
   if (recorded.length === 0)
     return `Nothing in ${result.file} can be added${out === "" ? ": it holds no reading" : `: ${out}`}.`;
   const readings = several(readingsIn(recorded), "reading");
+  const told = slipsOf(result).length;
+  const save = told === 0 ? "" : `; at ${several(told, "place")} the sheet says more, or otherwise`;
   return out === ""
-    ? `Everything in ${result.file} is recorded already: ${readings}, ${spanText(recorded)}. Nothing was added.`
+    ? `Everything in ${result.file} is recorded already: ${readings}, ${spanText(recorded)}${save}. Nothing was added.`
     : `Nothing new in ${result.file}: ${readings} are recorded already, ${out}.`;
 };

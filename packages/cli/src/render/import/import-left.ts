@@ -6,9 +6,11 @@ import {
   type ImportResult,
   faultsToMend,
   keptOutFaults,
+  keptOutRest,
   slipsOf,
 } from "../../commands/import-steps/import-result.ts";
 import { mendLines as commandLines } from "../faults.ts";
+import { mostTold, restOf, restText } from "../rest-of-faults.ts";
 import { wrapText } from "../table.ts";
 
 const shownOfMany = 3;
@@ -23,7 +25,7 @@ export interface LeftOptions {
 
 /** Two lines a fault: the place with what was found, and the mend. */
 export const leftLines = (result: ImportResult, options: LeftOptions): readonly string[] =>
-  listed("left out", keptOutFaults(result), options);
+  listed("left out", keptOutFaults(result), options, keptOutRest(result));
 
 /** Stands over what comes in and has to be mended after. */
 export const toMendFirst = "to be mended before show and history can judge";
@@ -35,22 +37,37 @@ export const mendLines = (result: ImportResult, options: LeftOptions): readonly 
 export const worthALook = "worth a look";
 
 export const slipLines = (result: ImportResult, options: LeftOptions): readonly string[] =>
-  listed(`${worthALook} before --write`, slipsOf(result), options);
+  listed(
+    result.state === "nothing new" ? worthALook : `${worthALook} before --write`,
+    slipsOf(result),
+    options,
+  );
 
 const listed = (
   title: string,
   faults: readonly Fault[],
   { width, detail }: LeftOptions,
+  untold: ReadonlyMap<string, number> = new Map(),
 ): readonly string[] => {
   if (faults.length === 0) return [];
-  const folded = detail === "all" ? faults.map((fault) => [fault] as const) : foldedFaults(faults);
+  const folded =
+    detail === "all" ? faults.slice(0, mostTold).map((fault) => [fault] as const) : foldedFaults(faults);
   // a line that counts one more costs what the one would
   const most = detail === "all" || folded.length === shownOfMany + 1 ? folded.length : shownOfMany;
-  const more = folded.slice(most).reduce((sum, { length }) => sum + length, 0);
+  const shown = folded.slice(0, most);
+  const told = shown.reduce((sum, { length }) => sum + length, 0);
+  const rest = restOf(detail === "all" ? faults.slice(mostTold) : [], untold);
+  const more = faults.length - told + (rest?.count ?? 0);
   return [
     title,
-    ...folded.slice(0, most).flatMap((alike) => oneFault(alike, width)),
-    ...(more === 0 ? [] : [`${String(more)} more: --why`]),
+    ...shown.flatMap((alike) => oneFault(alike, width)),
+    ...(detail === "all"
+      ? rest === undefined
+        ? []
+        : wrapText(restText(rest), width)
+      : more === 0
+        ? []
+        : [`${String(more)} more: --why${more > mostTold ? ` shows the first ${String(mostTold)}` : ""}`]),
   ];
 };
 
@@ -91,16 +108,15 @@ const names: Readonly<Record<Exclude<LeftOut["why"], "fault">, readonly [one: st
 };
 
 /** `no readings: 1 average or total (row 6), 2 headings again (rows 40, 80)`; empty where there is nothing of the kind. */
-export const noReadingsText = (left: readonly LeftOut[]): string => {
+export const noReadingsText = ({ left, moreLeft }: Pick<ImportResult, "left" | "moreLeft">): string => {
   const kinds = (["summary", "header", "map", "empty"] as const).flatMap((kind) => {
     const own = left.filter(({ why }) => why === kind);
     if (own.length === 0) return [];
     const rows = [...new Set(own.map(({ row }) => row))];
+    const count = moreLeft.reduce((sum, { why, places }) => sum + (why === kind ? places : 0), own.length);
     const listed = rows.length > 4 ? `${rows.slice(0, 3).join(", ")} …` : rows.join(", ");
     const [one, many] = names[kind];
-    return [
-      `${String(own.length)} ${own.length === 1 ? one : many} (row${rows.length === 1 ? "" : "s"} ${listed})`,
-    ];
+    return [`${String(count)} ${count === 1 ? one : many} (row${rows.length === 1 ? "" : "s"} ${listed})`];
   });
   return kinds.length === 0 ? "" : `not readings: ${kinds.join("; ")}`;
 };

@@ -23,7 +23,7 @@ export const importScreen = (
   result: ImportResult,
   { width, detail }: ImportScreenOptions,
 ): readonly string[] => {
-  const { state, plans, left, open, undo = "possible" } = result;
+  const { state, plans, open, undo = "possible" } = result;
   const first =
     state === "added"
       ? [savedLine(`saved  ${addedText(result)}`, undo, width)]
@@ -40,11 +40,11 @@ export const importScreen = (
     result.purpose === "write" ? [] : slipLines(result, list),
     [
       ...recordedLines(result, width),
-      ...[noReadingsText(left), remarksText(result, list), unreadText(result)].flatMap((text) =>
+      ...[noReadingsText(result), remarksText(result, list), unreadText(result)].flatMap((text) =>
         wrapped(text, width),
       ),
     ],
-    isDone ? [] : mapLines(result.map, result.why, { width, detail }),
+    isDone ? [] : mapLines(result.map, result.why, { width, detail, counts: result.counts }),
     nextLines(result, width),
   ];
   return [first, ...blocks.filter((lines) => lines.length > 0).map((lines) => ["", ...lines])].flat();
@@ -77,7 +77,7 @@ const nextLines = ({ next, state, mapFile, file, open }: ImportResult, width: nu
   const lead = open.length === 0 ? "" : mend === "" ? `settle what is open: ${edit}` : mend;
   const command = next === "" ? [] : wrapText(`${lead}${unbroken(next)}`, width, "next   ");
   if (state === "added" || state === "nothing new") return command;
-  return [...command, ...wrapText(mapText({ mapFile, file, open }), width, "       ")];
+  return [...command, ...wrapText(mapText({ mapFile, file, open }), width, "map    ")];
 };
 
 const mapText = ({

@@ -23,7 +23,7 @@ export const decisionSection = (input: PageInput, assessment: DecisionAssessment
       { kind: "text", role: "lead", text: headline(assessment) },
       { kind: "text", text: reasonText(assessment, unit) },
       ...listed("", guardTexts(assessment)),
-      evidenceTable(assessment),
+      ...evidenceBlocks(input, assessment),
       ...listed("It would turn at:", flips),
       ...listed("", [nextText(assessment)]),
       ...listed("Behind it:", why),
@@ -42,20 +42,34 @@ const nextText = (assessment: DecisionAssessment): string =>
     .map((line) => line.trim().replace(/\s{2,}/g, " "))
     .join("; ");
 
-const evidenceTable = ({ evidence }: DecisionAssessment): PageBlock =>
-  evidence.length === 0
-    ? { kind: "text", text: "No evidence for or against wear is on record." }
-    : {
-        kind: "table",
-        caption:
-          "Evidence; what is set aside waits until it was run warm, or gauge, throttle and battery were proved.",
-        columns: ["Found", "Speaks", "From", "Rests on"].map(left),
-        rows: evidence.map((row) => ({
-          cells: [
-            row.text,
-            row.use === "set-aside" ? "set aside" : speaksForWear(row) ? "for wear" : "against",
-            row.from,
-            row.source.startsWith(row.status) ? row.source : `${row.status}: ${row.source}`,
-          ],
-        })),
-      };
+/** Four columns of sentences are no table in a message. */
+const evidenceBlocks = (
+  { form }: Pick<PageInput, "form">,
+  { evidence }: DecisionAssessment,
+): readonly PageBlock[] => {
+  if (evidence.length === 0) return [{ kind: "text", text: "No evidence for or against wear is on record." }];
+  const caption =
+    "Evidence; what is set aside waits until it was run warm, or gauge, throttle and battery were proved.";
+  const rows = evidence.map((row) => ({
+    text: row.text,
+    speaks: row.use === "set-aside" ? "set aside" : speaksForWear(row) ? "for wear" : "against",
+    from: row.from,
+    source: row.source.startsWith(row.status) ? row.source : `${row.status}: ${row.source}`,
+  }));
+  if (form === "text")
+    return [
+      { kind: "text", text: caption },
+      {
+        kind: "list",
+        items: rows.map(({ text, speaks, from, source }) => `${speaks}: ${text} (${from}; ${source})`),
+      },
+    ];
+  return [
+    {
+      kind: "table",
+      caption,
+      columns: ["Found", "Speaks", "From", "Rests on"].map(left),
+      rows: rows.map(({ text, speaks, from, source }) => ({ cells: [text, speaks, from, source] })),
+    },
+  ];
+};

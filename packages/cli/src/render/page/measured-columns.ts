@@ -1,14 +1,9 @@
 // The columns of a table of what was measured: the places of a part, then what was worked out of them, each in both units.
 
 import { type LengthUnit, type TeardownItem } from "@sealtrend/core";
-import {
-  type Written,
-  lengthNumber,
-  lengthUnit,
-  signedNumber,
-  writtenIn,
-} from "../teardown/teardown-length.ts";
-import { figureName, isSigned, ringOf } from "../teardown/teardown-words.ts";
+import { type Written, lengthNumber, lengthUnit, writtenIn } from "../teardown/teardown-length.ts";
+import { numberOf } from "../teardown/teardown-table.ts";
+import { figureName, ringOf } from "../teardown/teardown-words.ts";
 
 export interface MeasuredColumn {
   readonly name: string;
@@ -80,7 +75,7 @@ export const valueText = (item: TeardownItem, written: Written): string => {
     return item.between.low === 0
       ? `< ${number(item.between.high)}`
       : `${number(item.between.low)}..${number(item.between.high)}`;
-  return isSigned(item) ? signedNumber(item.value, written) : number(item.value);
+  return numberOf(item, written);
 };
 
 export const bracketText = (item: TeardownItem, other: Written): string =>

@@ -168,5 +168,9 @@ const holeCells = (kind: KindHistory | undefined, test: Test, row: PressureRow):
   const holes = kind?.holes[place];
   const counts = kind?.counted[place]?.values.gauge === row.gauge && row.take === 1;
   if (holes === undefined || !counts || holes.every((hole) => hole === undefined)) return undefined;
-  return { unit: "mm", cells: holes.map((hole) => (hole === undefined ? "-" : fixed(hole.hole * 1e3, 2))) };
+  const cells = holes.map((one) => {
+    if (one === undefined) return "-";
+    return one.under === undefined ? fixed(one.hole * 1e3, 2) : `<${fixed(one.under * 1e3, 2)}`;
+  });
+  return { unit: "mm", cells };
 };

@@ -138,8 +138,12 @@ const groupText = (assessment: TestAssessment, { groups, target, causes }: Diagn
   const cause = causeText(first.code, first.cylinders, assessment);
   const isThere = first.cylinders.join() === String(target);
   const where = first.cylinders.length === assessment.cylinders.length ? "" : ` in ${label}`;
-  return `No single cause stands out${where}: ${parts.join("; ")}. First of all ${isThere ? withoutPlace(cause) : cause}, ${chanceText(first.shown)}.`;
+  const lead = isUnlisted(first.code) ? "Likeliest is" : "First of all";
+  return `No single cause stands out${where}: ${parts.join("; ")}. ${lead} ${isThere ? withoutPlace(cause) : cause}, ${chanceText(first.shown)}.`;
 };
+
+/** What is left when all that we know was weighed. */
+const isUnlisted = (code: string): boolean => code === "unlisted" || code === "none-of-these";
 
 const twoFaultsText = (assessment: TestAssessment, { twoFaults, target }: Diagnosis): readonly string[] => {
   if (twoFaults === undefined) return [];
@@ -148,16 +152,27 @@ const twoFaultsText = (assessment: TestAssessment, { twoFaults, target }: Diagno
 };
 
 /** The step below says what air at a neighbour may mean. */
-export const isReIndexNext = ({ nextTests }: TestAssessment): boolean =>
+export const isReIndexNext = ({ nextTests }: Pick<TestAssessment, "nextTests">): boolean =>
   shownTests(nextTests).some(({ code }) => code === "re-index-the-neighbour");
 
 /** That a reading is low, or how it came down, is no contradiction of tests where no fault leads: it is what was to be explained.
- *  Nor is a low reading one where no single cause stands out. */
-const misfitText = (assessment: TestAssessment, { misfits, causes, leads }: Diagnosis): readonly string[] => {
-  const isSound = causes[0]?.code === "no-fault";
+ *  Nor is a low reading one where no single cause stands out, nor what leads to the fault that the screen names first. Two tests
+ *  contradict each other only where another finding is that of a sound cylinder. */
+const misfitText = (
+  { cylinders, nextTests, unexplained }: TestAssessment,
+  { misfits, causes, leads, target }: Diagnosis,
+): readonly string[] => {
+  const [leading] = causes;
+  const isSound = leading?.code === "no-fault";
+  const { label } = cylinders[target] ?? {};
+  const isFaultFirst = unexplained.some((one) => one.label === label && one.finding === "leak-heard");
+  if (isSound && leads === "cause" && isFaultFirst) return [];
   const isAsked = (finding: CauseReason["finding"]): boolean => finding === "level" || finding === "leak";
   const first = misfits.find(({ finding }) => !((isSound || leads === "group") && isAsked(finding)));
-  if (first === undefined || (first.finding === "path" && isReIndexNext(assessment))) return [];
-  const sound = first.finding === "onset" ? "a sound one does not" : "the tests contradict each other";
-  return [`It does not fit that ${reasonText(first)}: ${isSound ? sound : "it may be another"}.`];
+  if (first === undefined || (first.finding === "path" && isReIndexNext({ nextTests }))) return [];
+  if (!isSound) return [`It does not fit that ${reasonText(first)}: it may be another.`];
+  const isContradicted = leading.for.some(({ finding }) => finding !== first.finding);
+  return isContradicted && first.finding !== "onset"
+    ? [`It does not fit that ${reasonText(first)}: the tests contradict each other.`]
+    : [`It does not fit a sound one that ${reasonText(first)}.`];
 };

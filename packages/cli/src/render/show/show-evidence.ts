@@ -97,7 +97,13 @@ const astrayOf = (
 };
 
 /** That the whole engine has gone down, which the comparison of its cylinders cannot show. */
-export const levelText = ({ levelSince, cylinders, record }: TestAssessment): string => {
+export const levelText = (assessment: TestAssessment): string => {
+  const lower = lowerText(assessment);
+  return lower === "" ? "" : `${lower}: sealtrend history ${assessment.record.engine.id}`;
+};
+
+/** `All read 17 % lower than in 2020-08 (same gauge)`; empty where they do not. */
+export const lowerText = ({ levelSince, cylinders }: TestAssessment): string => {
   if (levelSince === undefined) return "";
   const { labels, change, date, gauge, before, speeds } = levelSince;
   const slower =
@@ -118,7 +124,7 @@ export const levelText = ({ levelSince, cylinders, record }: TestAssessment): st
         : labels.length === 2
           ? "Both read"
           : "All read";
-  return `${which} ${percent(-change)} lower than in ${date.slice(0, 7)} (${by}${slower}): see sealtrend history ${record.engine.id}.`;
+  return `${which} ${percent(-change)} lower than in ${date.slice(0, 7)} (${by}${slower})`;
 };
 
 /** Of two cylinders each is held against the other, so that a loss of one looks like a gain of the other. */
@@ -127,7 +133,7 @@ export const pairText = ({ cylinders, record }: TestAssessment): string => {
   const other = cylinders.find((cylinder) => cylinder !== loser);
   if (loser?.sinceFirst === undefined || other === undefined || cylinders.length > 2) return "";
   const { date, change } = loser.sinceFirst;
-  return `Of two cylinders each is held against the other: ${loser.label} has lost ${percent(-change)} against ${other.label} since ${date.slice(0, 7)}, or ${other.label} has gained, or it is scatter (sealtrend history ${record.engine.id}).`;
+  return `Of two cylinders each is held against the other: ${loser.label} has lost ${percent(-change)} against ${other.label} since ${date.slice(0, 7)}, or ${other.label} has gained, or it is scatter: sealtrend history ${record.engine.id}`;
 };
 
 const isShownLower = ({ sinceFirst }: CylinderAssessment): boolean =>

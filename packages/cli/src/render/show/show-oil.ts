@@ -7,6 +7,8 @@ import {
   type OilTest,
   type TestAssessment,
 } from "@sealtrend/core/parts";
+import { typedLine } from "../../options/quote.ts";
+import { clean } from "../clean.ts";
 import { count, joined, percent } from "../words.ts";
 
 /** Oil seals a bore that stands dry as it seals rings. A two-stroke with ports has no valves. */
@@ -43,6 +45,7 @@ export const oilText = (assessment: TestAssessment): string => {
     ),
     ...alone.map((rise) => riseText(rise, oil, assessment)),
     controlText(oil, assessment),
+    byTwoText(oil, assessment),
   ]
     .filter((text) => text !== "")
     .join(" ");
@@ -161,6 +164,25 @@ const controlText = (
   const one = controls.length === 1;
   const which = controls.length <= manyControls ? joined(controls) : `the ${count(controls.length)} controls`;
   return `With oil ${which} rose by more than its room explains (${percent(most)} at most): ${one ? "it" : "they"} may be ${diagnosis?.causes[0]?.code === "washed-or-dry-bores" ? "dry" : "worn"} too.`;
+};
+
+/** Said where the rise is: no cause counts it, and what would have it count. */
+const byTwoText = ({ byTwo, against }: OilTest, { record, test }: TestAssessment): string => {
+  if (byTwo === undefined || against !== "control") return "";
+  const { dry, wet } = byTwo;
+  const named = (name: string | undefined): string =>
+    name === undefined ? "a gauge not named" : clean(name);
+  const said = `It counts for no cause: dry by ${named(dry)}, with oil by ${named(wet)}.`;
+  if (dry !== undefined && wet !== undefined) return said;
+  const line = typedLine([
+    "amend",
+    record.engine.id,
+    "--test",
+    test.id,
+    "--what",
+    wet === undefined ? "wet" : "dry",
+  ]);
+  return `${said} If it was one gauge: ${line} --gauge ${clean(dry ?? wet ?? "")} --because "one gauge"`;
 };
 
 const signed = (rise: number): string => {

@@ -16,7 +16,7 @@ import { speedText } from "./show-speed.ts";
 import { whyText } from "./show-why.ts";
 import { prose } from "../prose.ts";
 import { columns } from "../table.ts";
-import { counted, sentence } from "../words.ts";
+import { counted, joined, sentence } from "../words.ts";
 
 export interface ShowOptions {
   readonly unit: PressureUnit;
@@ -94,10 +94,12 @@ const screenOf = (
 };
 
 /** What was read before the work says nothing of what it renewed. */
-const workAfterText = ({ workAfter }: TestAssessment): string =>
+const workAfterText = ({ workAfter, cylinders }: TestAssessment): string =>
   workAfter === undefined
     ? ""
-    : `${sentence(workAfter.what)} on ${workAfter.date} came after this test: it speaks of before.`;
+    : workAfter.newBaseline.length === cylinders.length
+      ? `${sentence(workAfter.what)} on ${workAfter.date} came after this test: it speaks of before.`
+      : `${sentence(workAfter.what)} of ${joined(workAfter.newBaseline)} on ${workAfter.date} came after this test: of ${workAfter.newBaseline.length === 1 ? "that" : "those"} it speaks of before.`;
 
 const paragraph = (text: string, width: number): readonly string[] => (text === "" ? [] : prose(text, width));
 

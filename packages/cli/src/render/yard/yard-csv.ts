@@ -36,7 +36,7 @@ export const yardCsvRow = (document: ReturnType<typeof yardDocument>): string =>
   const values = flat(document);
   const texts = columns.map((name) => {
     const value = values[name];
-    return [name, value === undefined ? "" : String(value)] as const;
+    return [name, typeof value === "string" ? inert(value) : String(value ?? "")] as const;
   });
   return `${rowText(Object.fromEntries(texts), dialect)}\n`;
 };
@@ -45,14 +45,15 @@ type Flat = Readonly<Partial<Record<(typeof columns)[number], string | number | 
 
 const flat = (document: ReturnType<typeof yardDocument>): Flat => {
   const { problems, engine, why } = document;
-  const base = { engine: inert(engine), why, problems: problems?.length };
+  const { count } = document.more ?? { count: 0 };
+  const base = { engine, why, problems: problems === undefined ? undefined : problems.length + count };
   if (!("tests" in document)) return base;
   const { worst, decision, test } = document;
   return {
     ...base,
     tests: document.tests,
     last: document.last,
-    test: test === undefined ? undefined : inert(test),
+    test,
     trust: document.trust,
     meter: document.meter,
     worst: worst?.label,
@@ -72,5 +73,6 @@ const flat = (document: ReturnType<typeof yardDocument>): Flat => {
   };
 };
 
-/** A name that a spreadsheet would take for a formula is made text by an apostrophe. */
-const inert = (text: string): string => (/^[=+@\t-]/.test(text) ? `'${text}` : text);
+/** A text that a spreadsheet would take for a formula is made one of letters by an apostrophe. */
+const inert = (text: string): string =>
+  /^\s*[=+@\-\uFF1D\uFF0B\uFF0D\uFF20]/.test(text) ? `'${text}` : text;

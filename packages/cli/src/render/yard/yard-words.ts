@@ -1,7 +1,7 @@
 // One engine of a yard in a few words.
 
 import type { YardCourse, YardDecision, YardRow, YardWorst } from "@sealtrend/core/parts";
-import { counted, percent } from "../words.ts";
+import { counted, joined, percent } from "../words.ts";
 
 export const decisionText = ({ code }: YardDecision): string => code.replaceAll("-", " ");
 
@@ -43,12 +43,14 @@ export const whyText = (row: YardRow): string => {
 const reasonText = ({ decision, test }: YardRow): string | undefined => {
   if (test?.trust === "doubtful") return "the last test is doubtful";
   if (decision?.reason === "test-doubtful" && decision.tooOld !== undefined) return tooOld[decision.tooOld];
+  if (decision?.prove !== undefined) return `low everywhere: prove ${joined(decision.prove)} first`;
   return decision === undefined ? undefined : reasons[decision.reason];
 };
 
 const tooOld: Readonly<Record<NonNullable<YardDecision["tooOld"]>, string>> = {
   "over-a-year": "its last test is over a year old",
   "before-work": "its last test was made before the last work",
+  "run-in": "new rings or bores: run it in, then test it",
 };
 
 const nothingText = ({ tests, worst, test }: YardRow): string => {
@@ -108,7 +110,7 @@ const reasons: Readonly<Record<YardDecision["reason"], string | undefined>> = {
   "test-doubtful": "its last test does not carry a decision",
   "one-odd-test": "one test out of step with the others",
   "not-itself": "tested when it was not itself",
-  "low-everywhere": "low everywhere: prove gauge, throttle and battery",
+  "low-everywhere": "low everywhere",
   "one-method-only": "low everywhere: a leak-down first",
   "one-line-only": "one kind of evidence alone",
   "instruments-disagree": "the instruments disagree",

@@ -34,6 +34,7 @@ import { sightRows } from "./rows-sight.ts";
 import { sharesOf } from "./shares.ts";
 import { testAgainOf } from "./test-again.ts";
 import { topWorkOf } from "./top-work.ts";
+import { workAfter } from "../run-in.ts";
 import { assessHistory } from "../years/assess-history.ts";
 import { unsettledOf } from "./unsettled.ts";
 import { type WearFound, wearOf } from "./wear.ts";
@@ -117,7 +118,7 @@ export const assessDecision = (
   const again = testAgainOf(decision, input, action);
   const reach = reachOf(wear.channels, horizon, decision);
   const isTop = decision.scores.top.state === "established" && decision.need !== "rebuild";
-  const nextBy = nextByOf(decision, done, { due: isDue, dead });
+  const nextBy = nextByOf(decision, done, { due: isDue, dead, step: action?.code });
   return {
     ...(deciding.main === undefined ? {} : { test: deciding.main }),
     speaks,
@@ -145,7 +146,9 @@ export const assessDecision = (
     otherFaults: otherFaults(deciding),
     damage: damage.map(({ found: text }) => text),
     cannotSee: cannotSee(deciding, wear),
-    nextTest: runInTestOf(deciding, hours) ?? (decision.verdict === "test-again" ? { date: today } : due),
+    nextTest:
+      runInTestOf(deciding, hours, decision.next.cap) ??
+      (decision.verdict === "test-again" ? { date: today } : due),
     nextBy,
     ...(action === undefined ? {} : { nextAction: action }),
     ...(again === undefined ? {} : { testAgain: again }),
@@ -188,9 +191,12 @@ const rowsOf = (deciding: Deciding): readonly Row[] => {
   ].toSorted((a, b) => (a.row < b.row ? -1 : a.row > b.row ? 1 : 0));
 };
 
+/** Work on one cylinder, too, asks for a test of them all before anything is decided. */
 const speaking = (deciding: Deciding): DecisionAssessment["speaks"] => {
-  if (deciding.main === undefined) return "none";
-  return stillSpeaks(deciding, deciding.main.test) ? "today" : "too-old";
+  const { main, record } = deciding;
+  if (main === undefined) return "none";
+  const isWorkedOn = workAfter(record, main.test) !== undefined;
+  return stillSpeaks(deciding, main.test) && !isWorkedOn ? "today" : "too-old";
 };
 
 /** No test tells nothing, as a void one does. One that is too old, or from before the last work, leaves today in doubt as

@@ -13,6 +13,36 @@ export const tellingTests = ({ history }: Deciding, before: number): readonly nu
     use === "full" && at < before ? [at] : [],
   );
 
+export interface WholeFall {
+  /** Of the engine as a whole, ln units: against its first tests, at most three, and against the one before. */
+  readonly whole: number;
+  readonly last: number;
+  /** What the first tests are: `its first tests`, `its first test since the head gasket 2019-03-02`. */
+  readonly reference: string;
+}
+
+/** Since the last work on all cylinders, which began anew there; undefined in the first test after it. */
+export const wholeFallOf = (deciding: Deciding, place: number): WholeFall | undefined => {
+  const { common, services } = deciding.history.cranking?.result ?? {};
+  const before = tellingTests(deciding, place).flatMap((at) => {
+    const effect = common?.effects[at];
+    return effect === undefined ? [] : [{ at, effect }];
+  });
+  const [now, earliest, last] = [common?.effects[place], before[0], before.at(-1)];
+  if (now === undefined || earliest === undefined || last === undefined) return undefined;
+  const { length } = deciding.record.engine.cylinders;
+  const work = services?.findLast(
+    (one) => one.before <= earliest.at && one.steps.flatMap(({ labels }) => labels).length === length,
+  );
+  const firsts = before.slice(0, first).map(({ effect }) => effect);
+  const since = work === undefined ? "" : ` since the ${work.why}`;
+  return {
+    whole: now - mean(firsts),
+    last: now - last.effect,
+    reference: `its first test${firsts.length === 1 ? "" : "s"}${since}`,
+  };
+};
+
 export interface Baseline {
   /** Reading of the test over the mean of the first ones. */
   readonly share: number;

@@ -41,6 +41,15 @@ export const renewedAfter = (
       .flatMap(({ newBaseline }) => newBaseline),
   );
 
+/** Whether rows of a test fall with the one whose trust is asked. What was read of the others before work on some stands by
+ *  itself: that work is what leaves today in doubt. */
+export const restsOnOf = (deciding: Deciding, test: TestAssessment): "this-test" | "other-records" => {
+  const isWorkedOn = renewedAfter(deciding, { date: test.test.date, today: deciding.today }).size > 0;
+  return test === deciding.main && !(isWorkedOn && test.trust.code === "trusted")
+    ? "this-test"
+    : "other-records";
+};
+
 /** Goes by the test that was chosen, else by the newest that counts.
  *  @throws RangeError where the record holds no such test */
 export const gather = (

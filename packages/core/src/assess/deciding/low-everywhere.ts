@@ -1,12 +1,12 @@
 // All cylinders low alike (guard G5): what is more often the gauge or the day than the engine, and what of it is proved.
 
 import type { Test } from "../../record/index.ts";
-import { mean } from "../../statistics/index.ts";
 import { assessTest } from "../assess-test.ts";
 import type { TestAssessment } from "../assessment.ts";
+import { isLowEverywhere } from "../prove-first.ts";
 import { valuesOf } from "../values/values.ts";
 import { useOf } from "../years/history-input.ts";
-import { tellingTests } from "./baseline.ts";
+import { type WholeFall, wholeFallOf } from "./baseline.ts";
 import { newestOf } from "./current-notes.ts";
 import { type Deciding, stillSpeaks } from "./deciding.ts";
 
@@ -16,6 +16,8 @@ export interface LowEverywhere {
   readonly test: string;
   /** Of the engine as a whole against its first tests, a fraction; absent where the maker's minimum alone says it. */
   readonly change?: number;
+  /** What that is held against: `its first tests`. */
+  readonly reference?: string;
   /** The same in the last test, where that one is milder. */
   readonly milder?: number;
   /** Whether most of it came in that one test; what fell year by year is the wear of the years, and no second method is
@@ -33,24 +35,12 @@ export const lowEverywhereOf = (dry: TestAssessment, deciding: Deciding): LowEve
   const [change, milder] = [fallOf(low.test, deciding), fallOf(dry.test, deciding)];
   return {
     test: low.test.id,
-    ...(change === undefined ? {} : { change: change.whole }),
+    ...(change === undefined ? {} : { change: change.whole, reference: change.reference }),
     ...(now || milder === undefined ? {} : { milder: milder.whole }),
     // more than half of it came since the test before
     sudden: change === undefined || change.last < change.whole / 2 ? "yes" : "no",
     unproved: unprovedOf(dry, deciding),
   };
-};
-
-/** As much as the ladder asks of a baseline. @source handbook/trade.md F2 (85 % of the own baseline; judgement) */
-const fall = -0.15;
-
-/** All cylinders below the maker's minimum, or all lower by that much. */
-const isLowEverywhere = ({ cylinders, levelSince }: TestAssessment): boolean => {
-  const read = cylinders.filter(({ pressures }) => pressures.dry !== undefined);
-  return (
-    (levelSince?.change ?? 0) <= fall ||
-    (read.length > 0 && read.every(({ limitsMissed }) => limitsMissed.includes("maker-minimum")))
-  );
 };
 
 /** From here down the engine has not come back to what it was; judgement. */
@@ -73,16 +63,13 @@ const earlierLow = (dry: TestAssessment, deciding: Deciding): TestAssessment | u
 };
 
 /** The engine as a whole, fractions: against its first three tests, and against the one before; undefined in the first. */
-const fallOf = (
-  { id }: Test,
-  deciding: Deciding,
-): { readonly whole: number; readonly last: number } | undefined => {
-  const { tests = [], common } = deciding.history.cranking?.result ?? {};
-  const place = tests.findIndex(({ ids }) => ids.includes(id));
-  const effects = tellingTests(deciding, place).flatMap((at) => common?.effects[at] ?? []);
-  const [now, before] = [common?.effects[place], effects.at(-1)];
-  if (now === undefined || before === undefined) return undefined;
-  return { whole: Math.expm1(now - mean(effects.slice(0, 3))), last: Math.expm1(now - before) };
+const fallOf = ({ id }: Test, deciding: Deciding): WholeFall | undefined => {
+  const tests = deciding.history.cranking?.result.tests ?? [];
+  const found = wholeFallOf(
+    deciding,
+    tests.findIndex(({ ids }) => ids.includes(id)),
+  );
+  return found && { ...found, whole: Math.expm1(found.whole), last: Math.expm1(found.last) };
 };
 
 /** Gauge proved within the year, throttle open where there is one, speed recorded. */

@@ -25,45 +25,48 @@ interface Left {
   readonly why?: string;
 }
 
-/** One entry for what of them is not proved beyond or inside its limits; none where all of it is. */
+/** One entry for those of which the same is to be said; none where all of it is proved beyond or inside its limits. */
 export const measuredNotSeen = (deciding: Deciding): readonly Left[] => {
-  const { measured } = deciding;
+  const { measured, record } = deciding;
   const told = (place: MeasuredPlace): boolean =>
     measured?.found.some((one) => one.place === place && (one.within === "yes" || one.beyond.length > 0)) ===
     true;
-  const left = places.filter((place) => !told(place));
-  if (left.length === 0) return [];
-  const why = whyOf(deciding, measured, left);
-  return [
-    {
+  const left = places
+    .filter((place) => !told(place))
+    .map((place) => ({ place, why: whyOf(deciding, measured, place) }));
+  const whys = [...new Set(left.map(({ why }) => why))];
+  return whys.map((why) => {
+    const alike = left.filter((one) => one.why === why).map(({ place }) => names[place] ?? place);
+    return {
       line: "measured",
-      text: `${listed(left.map((place) => names[place] ?? place))} measured`,
-      command: `sealtrend teardown ${deciding.record.engine.id}`,
+      text: `${listed(alike)} measured`,
+      command: `sealtrend teardown ${record.engine.id}`,
       ...(why === undefined ? {} : { why }),
-    },
-  ];
+    };
+  });
 };
 
-/** Why what was measured of them does not count. */
+/** Why what was measured there does not count. */
 const whyOf = (
   { record }: Deciding,
   measured: MeasuredNow | undefined,
-  left: readonly MeasuredPlace[],
+  place: MeasuredPlace,
 ): string | undefined => {
   if (record.measurements.length === 0) return undefined;
   if (measured === undefined) return "what was measured is older than a year, or from before work on it";
-  const own = measured.found.filter(({ place }) => left.includes(place));
+  const { assessment, found } = measured;
+  const own = found.filter((one) => one.place === place);
   const [close, ...closer] = own.flatMap(({ open }) => open);
   if (close !== undefined)
     return `${close.waits === undefined ? "too close to tell" : "waits to be cleared up"}: ${figureText(close, stayingVerdict(close))}${closer.length === 0 ? "" : `, and ${String(closer.length)} more`}`;
-  const spoilt = spoiltParts(measured.assessment).find(({ part }) =>
-    left.some((place) => partsOf[place]?.includes(part)),
-  );
+  const isThere = (part: MeasuredPart | undefined): boolean =>
+    part !== undefined && partsOf[place]?.includes(part) === true;
+  const spoilt = spoiltParts(assessment).find(({ part }) => isThere(part));
   if (spoilt !== undefined) return spoilt.text;
   if (own.length > 0) return "only some of them were measured";
-  const bare = measured.assessment.withoutLimit.some(({ part }) =>
-    left.some((place) => partsOf[place]?.includes(part)),
-  );
+  const torn = assessment.conflicts.find(({ part, weight }) => weight === "conflict" && isThere(part));
+  if (torn !== undefined) return torn.text;
+  const bare = assessment.withoutLimit.some(({ part }) => isThere(part));
   return bare ? "measured, but engine.json has no limits for them" : undefined;
 };
 

@@ -5,6 +5,7 @@ import { type NextStep, ladder } from "../../decision/index.ts";
 import type { NextTest } from "../assessment.ts";
 import { beforeOpening } from "../before-opening.ts";
 import { listed } from "../labels.ts";
+import { isLeakOnly } from "../leak-only.ts";
 import { afterWork } from "../run-in.ts";
 import { howPageOf, shownTests } from "../shown-tests.ts";
 import type { Deciding } from "./deciding.ts";
@@ -77,7 +78,7 @@ const ofTest = (main: NonNullable<Deciding["main"]>, next: NextTest): NextAction
 };
 
 const testAgain = ({ deciding: { main, record } }: NextActionFacts): NextAction => {
-  const leakOnly = main?.test.rows.every(({ what }) => what.startsWith("leak-down")) === true;
+  const leakOnly = main !== undefined && isLeakOnly(main.test);
   const all = record.engine.cylinders.length === 1 ? "it" : "every cylinder";
   return leakOnly
     ? own("leak-down-and-listen", `leak-down on ${all} again`, {
@@ -119,7 +120,10 @@ const ownSteps: Readonly<Partial<Record<NextStep, Step>>> = {
   "prove-gauge-throttle-battery": ({ deciding, found }) =>
     askedByTest(deciding, ["conditions"]) ??
     own("conditions", `${proving(found)}, then test again`, { minutes: minutes.day, how: "dry" }),
-  "second-method": (facts) => leakDownOf(facts, ": gauge, throttle and speed are proved"),
+  "second-method": (facts) => {
+    const isDiesel = facts.deciding.record.engine.ignition === "compression";
+    return leakDownOf(facts, `: gauge${isDiesel ? "" : ", throttle"} and speed are proved`);
+  },
   "second-method-with-sight": (facts) => secondWithSight(facts),
   "look-inside-and-retest": (facts) =>
     (facts.decision.licensed ? undefined : askedToday(facts)) ??
@@ -191,8 +195,8 @@ const allParts = Object.values(openParts);
 const proofs = {
   gauge: "prove the gauge",
   throttle: "block the throttle wide open",
-  "cranking speed": "note the cranking speed",
+  "cranking speed": "charge the battery and note the cranking speed",
 } as const;
 
 const proving = ({ lowEverywhere }: DoubtsFound): string =>
-  ["charge the battery", ...(lowEverywhere?.unproved ?? []).map((proof) => proofs[proof])].join(", ");
+  (lowEverywhere?.unproved ?? []).map((proof) => proofs[proof]).join(", ");

@@ -15,7 +15,16 @@ export type NextBy =
 export const nextByOf = (
   { verdict, basis, next, urgency, licensed }: Decision,
   done: readonly Job[],
-  { due, dead }: { readonly due: "due" | "to-come"; readonly dead: "some" | "none" },
+  {
+    due,
+    dead,
+    step,
+  }: {
+    readonly due: "due" | "to-come";
+    readonly dead: "some" | "none";
+    /** The code of the next step. */
+    readonly step: string | undefined;
+  },
 ): NextBy => {
   const isOpen = done.includes("headOff") || done.includes("bottomOpen");
   if (isOpen && next.step === "find-the-source") return "before-closing";
@@ -28,6 +37,8 @@ export const nextByOf = (
     // what holds nothing is not loaded before somebody knows why
     return isOpen ? "once-closed" : dead === "some" ? "before-hard-use" : "today";
   }
+  // new rings run in by being used
+  if (step === "run-in") return "date";
   if (licensed) return "before-further-use";
   if (isOpen && (next.step === "offered-test" || next.step === "measure-again")) return "before-closing";
   if (!canBeTested(done)) return "once-closed";

@@ -13,6 +13,8 @@ export interface NextTestDue {
   readonly since?: string;
   /** Whichever comes first. */
   readonly meter?: number;
+  /** The date is that of the meter reading, by its hours a year, and no bound of its own. */
+  readonly reckoned?: "by-hours";
 }
 
 /** Hours a year by the meter: first to last test that has one, a year or more apart; undefined on another meter or where it
@@ -48,27 +50,30 @@ const notBefore = (today: string, due: number): Pick<NextTestDue, "date" | "sinc
   return date < today ? { date: today, since: date } : { date };
 };
 
-/** From when the interval counts: the test gone by, or work after it since which all cylinders began anew. */
+/** From when the interval counts: the test gone by, or work after it since which cylinders began anew. */
 export const lastOf = ({ main, record, today }: Deciding): string | undefined => {
   if (main === undefined) return undefined;
-  const work = afterWork(record, main.test) === undefined ? undefined : workAfter(record, main.test);
+  const work = workAfter(record, main.test);
   return work !== undefined && work.date <= today ? work.date : main.test.date;
 };
 
-/** The first test after new rings: once they have bedded in, by the meter, and by the date where its hours a year are known.
- *  Undefined where none of that is next. */
+/** The first test after new rings: once they have bedded in, by the meter, and by the date where its hours a year are known; the
+ *  usual interval at the latest, however little it runs. Undefined where none of that is next.
+ *  @param cap - the longest interval [years] */
 export const runInTestOf = (
   { main, record, today }: Deciding,
   hours: number | undefined,
+  cap: number,
 ): NextTestDue | undefined => {
   if (main === undefined || afterWork(record, main.test)?.code !== "run-in") return undefined;
   const { meter: unit } = record.engine;
   const work = workAfter(record, main.test);
   if (work?.meter === undefined || unit === undefined) return undefined;
   const { runIn } = runInLengths[unit];
-  const isHours = unit === "h" && hours !== undefined && hours > 0;
+  const years = unit === "h" && hours !== undefined && hours > 0 ? runIn / hours : Infinity;
   return {
-    ...notBefore(today, isHours ? day(work.date, runIn / hours) : dayNumber(today)),
+    ...notBefore(today, day(work.date, Math.min(years, cap))),
     meter: work.meter + runIn,
+    ...(years < cap ? { reckoned: "by-hours" } : {}),
   };
 };

@@ -1,13 +1,18 @@
 // Each line of evidence that nobody looked at, or not within the year, with what would record it.
 
 import { type EvidenceLine, ladder } from "../../decision/index.ts";
+import { burnsOil } from "../../record/index.ts";
 import { askedOf } from "./asked.ts";
 import { type NoteKind, hasOldNote, newestOf } from "./current-notes.ts";
+import { listed } from "../labels.ts";
 import { damageOf } from "./damage.ts";
-import type { Deciding } from "./deciding.ts";
+import { type Deciding, renewedAfter } from "./deciding.ts";
 import { findingsNow } from "./measured-now.ts";
 import { measuredNotSeen } from "./measured-not-seen.ts";
-import type { Row } from "./row.ts";
+import { type Row, percent } from "./row.ts";
+import { leaksBetween } from "./rows-leak.ts";
+import { isVoid } from "../trust/trust.ts";
+import { valuesOf } from "../values/values.ts";
 
 /** A line of evidence that nobody looked at within the year, with what would record it. */
 export interface NotSeen {
@@ -18,6 +23,8 @@ export interface NotSeen {
   readonly command?: string;
   /** Why what is there does not count. */
   readonly why?: string;
+  /** Of a test that was made and no longer speaks: its date (ISO). */
+  readonly last?: string;
   /** What looking would settle, where a note says too little. */
   readonly settles?: string;
 }
@@ -70,6 +77,9 @@ const lines: readonly Line[] = [
   },
 ];
 
+/** What an engine that burns its oil has not: a sump. */
+const ofTheSump: readonly EvidenceLine[] = ["oil use", "oil pressure", "debris"];
+
 /** @param rows - that were found to hold */
 export const notSeenOf = (deciding: Deciding, rows: readonly Row[]): readonly NotSeen[] => {
   const { engine } = deciding.record;
@@ -84,11 +94,15 @@ export const notSeenOf = (deciding: Deciding, rows: readonly Row[]): readonly No
         !known.has(line) &&
         !asked.some((one) => one.line === line) &&
         !(line === "coolant" && engine.cooling === "air") &&
+        !(ofTheSump.includes(line) && burnsOil(engine)) &&
         !(line === "sight" && findingsNow(deciding.measured).findings.some(({ part }) => part === "bore")),
     )
     .flatMap((line) => ofNotes(deciding, line));
   return [
     ...tests.map((line) => ofTests(deciding, line)),
+    ...sinceWork(deciding),
+    ...voidSince(deciding),
+    ...betweenBands(deciding),
     ...damageOf(deciding).flatMap(({ asked }) => asked ?? []),
     ...asked,
     ...notes,
@@ -96,25 +110,76 @@ export const notSeenOf = (deciding: Deciding, rows: readonly Row[]): readonly No
   ];
 };
 
+/** A cranking test newer than the one that speaks, and void: it was made, and is not passed over in silence. */
+const voidSince = (deciding: Deciding): readonly NotSeen[] => {
+  const { record, figures, today, dry } = deciding;
+  const last = record.tests.findLast(
+    (test) => test.date <= today && test.setAside === undefined && valuesOf(test, "dry") !== undefined,
+  );
+  if (dry === undefined || last === undefined || last.date <= dry.test.date) return [];
+  if (!isVoid(record, last, { what: "dry", figures })) return [];
+  return [
+    {
+      ...recordedBy(deciding, "cranking"),
+      text: `the cranking test ${last.id}, which is void`,
+      why: `what made it void: sealtrend show ${record.engine.id} --test ${last.id}`,
+    },
+  ];
+};
+
+/** A leak that was placed, more than sound cylinders lose and less than is too much: no row, and yet no silence. */
+const betweenBands = (deciding: Deciding): readonly NotSeen[] =>
+  leaksBetween(deciding).map(({ label, lost, place }) => ({
+    ...recordedBy(deciding, "leak-down"),
+    text: `whether ${percent(lost)} lost by ${label}, its air at the ${place}, grows`,
+    why: "more than sound cylinders lose, less than is too much by itself: the next leak-down tells",
+  }));
+
+/** Cylinders renewed since a test that still speaks of the others: what was read of them before tells nothing any more. */
+const sinceWork = (deciding: Deciding): readonly NotSeen[] =>
+  (["cranking", "leak-down"] as const).flatMap((line) => {
+    const test = line === "cranking" ? deciding.dry : deciding.leakDown;
+    if (test === undefined) return [];
+    const renewed = renewedAfter(deciding, { date: test.test.date, today: deciding.today });
+    const labels = test.cylinders.flatMap(({ label }) => (renewed.has(label) ? [label] : []));
+    if (labels.length === 0) return [];
+    const what = line === "cranking" ? "cranking compression" : "leak-down";
+    return [
+      {
+        ...recordedBy(deciding, line),
+        text: `${what} of ${listed(labels)} since the work on ${labels.length === 1 ? "it" : "them"}`,
+        why: `${test.test.id} was made before it`,
+      },
+    ];
+  });
+
 const isTested = ({ dry, leakDown }: Deciding, line: "cranking" | "leak-down"): boolean =>
   (line === "cranking" ? dry : leakDown) !== undefined;
 
-const ofTests = ({ record, history }: Deciding, line: "cranking" | "leak-down"): NotSeen => {
+const recordedBy = (
+  { record }: Deciding,
+  line: "cranking" | "leak-down",
+): Pick<NotSeen, "line"> & { readonly command: string } => {
   const { id, cylinders } = record.engine;
   const readings = cylinders.map(() => (line === "cranking" ? "150" : "74/80")).join(" ");
   const command =
     line === "cranking"
       ? `sealtrend enter ${id} --dry "${readings}" --unit psi`
       : `sealtrend enter ${id} --leak-down "${readings}" --unit psi`;
+  return { line, command };
+};
+
+const ofTests = (deciding: Deciding, line: "cranking" | "leak-down"): NotSeen => {
+  const { history } = deciding;
   const last = (line === "cranking" ? history.cranking : history.leakDown)?.counted.at(-1)?.test;
   const text = line === "cranking" ? "cranking compression" : "leak-down";
   return {
-    line,
+    ...recordedBy(deciding, line),
     text,
-    command,
     ...(last === undefined
       ? {}
       : {
+          last: last.date,
           why: `the last one that is left, ${last.id}, is older than a year, void, doubtful or from before work on it`,
         }),
   };

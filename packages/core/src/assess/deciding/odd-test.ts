@@ -3,6 +3,7 @@
 import { ladder } from "../../decision/index.ts";
 import { median } from "../../statistics/index.ts";
 import type { CylinderAssessment, TestAssessment } from "../assessment.ts";
+import { listed } from "../labels.ts";
 import { type SwappedOrder, swappedOrder } from "../swapped-order.ts";
 import type { Deciding } from "./deciding.ts";
 import { type Row, percent, theOthers } from "./row.ts";
@@ -52,7 +53,10 @@ export const oddTestOf = (deciding: Deciding, rows: readonly Row[]): OddTest | u
     date,
     ...widest,
     ...(swapped === undefined ? {} : { swapped }),
-    text: swapped === undefined ? textOf(widest, id, others) : swappedText(widest, swapped, { id, others }),
+    text:
+      swapped === undefined
+        ? textOf(widest, id, { others, deciding })
+        : swappedText(widest, swapped, { id, others }),
   };
 };
 
@@ -135,14 +139,45 @@ const isBorneOut = ({ cylinder, kind, against }: Odd, rows: readonly Row[], { re
       Object.values(ladder[row].points).some((points) => points > 0),
   );
 
-const textOf = ({ cylinder, kind, against, by, before = "" }: Odd, id: string, others: string): string => {
+const textOf = (
+  odd: Odd,
+  id: string,
+  { others, deciding }: { readonly others: string; readonly deciding: Deciding },
+): string => {
+  const { cylinder, kind, against, by, before = "" } = odd;
   const share = percent(by);
+  // of two losses the difference is no share of either
+  const points = share.replace(/ ?%$/, " percentage points");
+  const beside = besideText(odd, deciding);
   if (against === "test-before")
     return `cylinder ${cylinder} read low in ${before} and ${share} higher in ${id}, with no work in between: one of the two is out of step`;
   if (kind === "leak-down")
-    return `cylinder ${cylinder} lost ${share} more than ${others} in the leak-down of ${id}, and nothing else says so`;
-  if (by === 1) return `cylinder ${cylinder} held nothing in ${id}, and nothing else says so`;
+    return `cylinder ${cylinder} lost ${points} more than ${others} in the leak-down of ${id}${beside}`;
+  if (by === 1) return `cylinder ${cylinder} held nothing in ${id}${beside}`;
+  const [other] = deciding.record.engine.cylinders.filter((label) => label !== cylinder);
+  if (against === "own-past" && other !== undefined && deciding.record.engine.cylinders.length === 2)
+    return `cylinder ${cylinder} read ${share} lower against ${other} than before in ${id}, or ${other} has gained${beside}`;
   return against === "others"
-    ? `cylinder ${cylinder} read ${share} below ${others} in ${id}, and nothing else says so`
-    : `cylinder ${cylinder} read ${share} lower than before in ${id}, and nothing else says so`;
+    ? `cylinder ${cylinder} read ${share} below ${others} in ${id}${beside}`
+    : `cylinder ${cylinder} read ${share} lower than before in ${id}${beside}`;
 };
+
+/** Whether it stands alone: what the same instrument says besides is no second method, and yet it is something. */
+const besideText = ({ cylinder, kind }: Odd, { main, history }: Deciding): string => {
+  const own = main?.cylinders.find(({ label }) => label === cylinder);
+  const places = kind === "dry" ? [] : (own?.heard ?? []).map(({ place }) => place);
+  const heard = places.filter((place) => place !== "none");
+  const air = heard.length === 0 ? "" : `, with its air at ${listed(heard.map(placeText))}`;
+  const years = (kind === "dry" ? history.cranking : history.leakDown)?.result.cylinders;
+  const isOld = years?.some(({ label, alarms }) => label === cylinder && alarms.length > 0) === true;
+  const instrument = kind === "dry" ? "cranking" : "the leak-down";
+  if (isOld) return `${air}; the years say so too, but all by ${instrument}`;
+  return air === "" ? ", and nothing else says so" : `${air}, and no other test says so`;
+};
+
+const placeText = (place: string): string =>
+  place === "neighbour" || place === "plug"
+    ? `a ${place}`
+    : place === "outside"
+      ? "the outside"
+      : `the ${place}`;

@@ -2,20 +2,20 @@
 
 import type { CylinderHistory } from "../../history/index.ts";
 import type { TestAssessment } from "../assessment.ts";
-import { baselineOf, tellingTests } from "./baseline.ts";
-import { type Deciding, renewedAfter } from "./deciding.ts";
+import { baselineOf, tellingTests, wholeFallOf } from "./baseline.ts";
+import { type Deciding, renewedAfter, restsOnOf } from "./deciding.ts";
 import { oilRows } from "./rows-oil.ts";
 import { listed } from "../labels.ts";
 import { type Row, percent, theOthers } from "./row.ts";
 
 /** @source handbook/decision.md 2, rows A1, A2, A7, A8; A3 to A6 stand in rows-oil.ts */
 export const crankingRows = (deciding: Deciding): readonly Row[] => {
-  const { dry, main, today } = deciding;
+  const { dry, today } = deciding;
   const years = historyRows(deciding);
   if (dry === undefined || dry.trust.voids === "all") return years;
   const renewed = renewedAfter(deciding, { date: dry.test.date, today });
   const from = `test ${dry.test.id}`;
-  const restsOn = dry === main ? "this-test" : "other-records";
+  const restsOn = restsOnOf(deciding, dry);
   const level = years.length === 0 ? sound(deciding, dry) : [];
   const rows = [...level, ...lagging(dry), ...oilRows(dry)]
     .filter(({ cylinder }) => cylinder === undefined || !renewed.has(cylinder))
@@ -77,7 +77,7 @@ const lagging = ({ cylinders }: TestAssessment): readonly Found[] =>
 const allLow = (deciding: Deciding, dry: TestAssessment): readonly Row[] => {
   const { cranking } = deciding.history;
   if (cranking === undefined) return [];
-  const { tests, cylinders, common } = cranking.result;
+  const { tests, cylinders } = cranking.result;
   const place = tests.findIndex(({ ids }) => ids.includes(dry.test.id));
   const minimum = deciding.record.engine.compressionLimits.minimum;
   const told = tellingTests(deciding, place);
@@ -92,16 +92,15 @@ const allLow = (deciding: Deciding, dry: TestAssessment): readonly Row[] => {
       { row: "A7", text, from: `tests ${idOf(tests[before]?.ids)} and ${dry.test.id}`, restsOn: "this-test" },
     ];
   }
-  const first = told.flatMap((at) => common.effects[at] ?? []).slice(0, 3);
-  const last = common.effects[place];
-  if (first.length === 0 || last === undefined) return [];
-  const share = Math.exp(last - first.reduce((sum, ln) => sum + ln, 0) / first.length);
+  const fall = wholeFallOf(deciding, place);
+  if (fall === undefined) return [];
+  const share = Math.exp(fall.whole);
   return share > 1 - wholeFall
     ? []
     : [
         {
           row: "A7",
-          text: `the engine as a whole reads ${percent(1 - share)} below its first tests`,
+          text: `the engine as a whole reads ${percent(1 - share)} below ${fall.reference}`,
           from: `history to test ${dry.test.id}`,
           restsOn: "this-test",
         },

@@ -2,7 +2,7 @@
 
 import type { CylinderAssessment, TestAssessment } from "../assessment.ts";
 import type { LeakPart } from "../leak/leak-parts.ts";
-import { type Deciding, renewedAfter } from "./deciding.ts";
+import { type Deciding, renewedAfter, restsOnOf } from "./deciding.ts";
 import { type Row, percent } from "./row.ts";
 
 type Found = Omit<Row, "from" | "restsOn">;
@@ -13,17 +13,20 @@ const bands = { healthy: 0.1, usualLimit: 0.25 } as const;
 /** Of the leak's area that oil has to take. @source handbook/decision.md 2, B5 (judgement) */
 const third = 1 / 3;
 
-/** @source handbook/decision.md 2 */
+/** Of all only where none was renewed since: sound ones that are left say nothing of that one.  @source handbook/decision.md 2 */
 export const leakRows = (deciding: Deciding): readonly Row[] => {
-  const { leakDown: test, main } = deciding;
+  const { leakDown: test } = deciding;
   const read = readIn(deciding);
   if (test === undefined || read.length === 0) return [];
-  const restsOn = test === main ? "this-test" : "other-records";
-  return [...allHealthy(read), ...read.flatMap((one) => rowsOf(test, one))].map((row): Row => ({
-    ...row,
-    from: `test ${test.test.id}`,
-    restsOn,
-  }));
+  const restsOn = restsOnOf(deciding, test);
+  const isOfAll = read.length === test.cylinders.filter(({ leakDown }) => leakDown !== undefined).length;
+  return [...(isOfAll ? allHealthy(read) : []), ...read.flatMap((one) => rowsOf(test, one))].map(
+    (row): Row => ({
+      ...row,
+      from: `test ${test.test.id}`,
+      restsOn,
+    }),
+  );
 };
 
 /** Cylinders of the leak-down that speaks, but for those renewed since. */
@@ -53,6 +56,22 @@ export const unplacedLeaks = (deciding: Deciding, rows: readonly Row[]): readonl
       : [{ label: one.label, lost: one.leakDown.lost }],
   );
 };
+
+/** A leak that was placed, between what is healthy and what is too much. */
+export const leaksBetween = (deciding: Deciding): readonly (UnplacedLeak & { readonly place: string })[] => {
+  const { leakDown: test } = deciding;
+  if (test === undefined) return [];
+  return readIn(deciding).flatMap((one) => {
+    const heard = one.heard?.find(({ place, faint }) => !faint && placed.includes(place));
+    const { lost = 0 } = one.leakDown ?? {};
+    return heard === undefined || lost <= bands.healthy || sizeOf(one, test) !== "between"
+      ? []
+      : [{ label: one.label, lost, place: heard.place }];
+  });
+};
+
+const placed: readonly string[] = ["intake", "exhaust", "crankcase", "coolant"];
+
 const placing: readonly Row["row"][] = ["B2", "B3", "B4"];
 
 type Size = "healthy" | "between" | "above";

@@ -1,6 +1,6 @@
 // Rows C to H of the ladder, from the notes: oil use, blow-by, oil pressure, debris, noise, coolant.
 
-import type { Note } from "../../record/index.ts";
+import { type Note, burnsOil } from "../../record/index.ts";
 import { type NoteKind, figureOf, firstOf, newestOf, timesBaseline } from "./current-notes.ts";
 import type { Deciding } from "./deciding.ts";
 import type { Row } from "./row.ts";
@@ -65,10 +65,11 @@ const figures = (deciding: Deciding, note: Note): string => {
   return `: ${note.value ?? ""} ${note.unit ?? ""}, ${first.value ?? ""} ${when}`;
 };
 
-/** By its own baseline where there is one, else by what one maker calls excessive; a word alone is no trend. */
+/** By its own baseline where there is one, else by what one maker calls excessive; a word alone is no trend. Of an engine that
+ *  burns its oil by design it says nothing. */
 const oilRows = (deciding: Deciding): readonly Row[] => {
   const note = newestOf(deciding, "oil use");
-  if (note === undefined) return [];
+  if (note === undefined || burnsOil(deciding.record.engine)) return [];
   const now = figureOf(note);
   if (note.value === "none" || now === 0) return [rowFrom("C3", note, "no oil used")];
   if (now === undefined) return [];

@@ -79,7 +79,7 @@ const tooFew = ({ record: { engine }, history: { cranking } }: Deciding): string
   const isOne = engine.cylinders.length === 1;
   const tests = cranking?.counted.filter(({ use }) => use === "full").length ?? 0;
   return engine.compressionLimits.minimum === undefined && (isOne || tests >= leastTests)
-    ? `${isOne ? "one cylinder alone" : "each cylinder"} is held to the maker's minimum, which is not known (sealtrend engine set ${engine.id} limits.compression.minimum)`
+    ? `${isOne ? "one cylinder alone" : "each cylinder"} is held to the maker's minimum, which is not known: sealtrend engine set ${engine.id} limits.compression.minimum`
     : "too few tests for a trend, which takes four at three dates";
 };
 

@@ -1,6 +1,12 @@
 // The leaks of an engine over the years as holes, across testers of known bore: each with its band, the changes marked.
 
-import { type Restrictor, alphaUncertainty, boreUncertainty, leakFigures } from "../../leakdown/index.ts";
+import {
+  type Restrictor,
+  alphaUncertainty,
+  boreUncertainty,
+  judgeLeak,
+  leakFigures,
+} from "../../leakdown/index.ts";
 import { type Length, toSi } from "../../quantity/index.ts";
 import type { EngineRecord } from "../../record/index.ts";
 import type { CountedTest } from "../years/counted-test.ts";
@@ -10,6 +16,8 @@ import type { LeakSeriesTest } from "./leak-series.ts";
 
 export interface Hole {
   readonly hole: Length;
+  /** Where the dials leave open whether it leaks at all: it is smaller than this. */
+  readonly under?: Length;
   /** Standard uncertainty [m], dials and bore. */
   readonly uHole: number;
   /** Of its logarithm, with what readings differ by from day to day. */
@@ -68,7 +76,14 @@ const holeOf = (instrument: LeakInstrument, cylinder: number, value: number): Ho
     uCylinder: Math.hypot(reading.uCylinder ?? 0, dayToDay),
   });
   const uBetweenDays = 0.5 * Math.hypot(uDays, boreUncertainty(instrument.restrictor));
-  return { hole: size.equalHole, uHole: size.uEqualHole, uBetweenDays };
+  const judged = judgeLeak(reading, instrument.restrictor);
+  const under = judged.kind === "tight" ? judged.limit.equalHole : undefined;
+  return {
+    hole: size.equalHole,
+    ...(under === undefined ? {} : { under }),
+    uHole: size.uEqualHole,
+    uBetweenDays,
+  };
 };
 
 export const testerChanges = (

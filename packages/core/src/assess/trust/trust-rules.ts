@@ -9,7 +9,7 @@ import { scatterBeside } from "../figures.ts";
 import { areTakesApart, takesLost } from "../leak/leak-takes.ts";
 import { belowEngine, beyondEngine, slipped } from "./trust-implausible.ts";
 import { tooMuchOil } from "../oil/oil-caution.ts";
-import { speedsOf } from "../speed/speeds.ts";
+import { leastCranked, speedsOf } from "../speed/speeds.ts";
 import { trustReason } from "./trust-reason.ts";
 import type { TrustRule, TrustView } from "./trust-view.ts";
 import { trustWords } from "./trust-words.ts";
@@ -88,7 +88,8 @@ const slow: TrustRule = ({ record, test, dry, figures }) => {
   const ofEngine = 0.8 * (figures.referenceSpeed ?? 0);
   const isBelowAll = record.engine.compressionLimits.speed === undefined && ofEngine < leastOfMakers;
   const least = isBelowAll ? leastOfMakers : ofEngine;
-  if (slowest < 100) return trustReason("void", "too-slow", trustWords["too-slow"]({ rpm: slowest }));
+  if (slowest < leastCranked)
+    return trustReason("void", "too-slow", trustWords["too-slow"]({ rpm: slowest }));
   if (slowest >= least) return undefined;
   const read = record.engine.cylinders.flatMap((label, i) => {
     const speed = speedRead(i);

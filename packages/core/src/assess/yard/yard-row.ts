@@ -10,6 +10,7 @@ import type { LimitMissed } from "../assessment.ts";
 import { assessDecision } from "../deciding/assess-decision.ts";
 import { isCurrent } from "../deciding/current.ts";
 import type { DecisionAssessment } from "../deciding/decision-assessment.ts";
+import type { LowEverywhere } from "../deciding/low-everywhere.ts";
 import { type NextTestDue, nextTestOf } from "../deciding/next-test.ts";
 import { figuresOf } from "../figures.ts";
 import { latestTest } from "../latest-test.ts";
@@ -61,8 +62,11 @@ export interface YardDecision {
   readonly code: Decision["verdict"];
   /** Why this word and not a milder one: the first of its reasons. */
   readonly reason: Decision["reasons"][0];
-  /** Why the last test does not speak for today: over a year old, or all that it read was renewed since. */
-  readonly tooOld?: "over-a-year" | "before-work";
+  /** Why the last test does not speak for today: over a year old, or there was work since, maybe with rings that have
+   *  to run in. */
+  readonly tooOld?: "over-a-year" | "before-work" | "run-in";
+  /** Where it is low everywhere, what nobody proved right. */
+  readonly prove?: LowEverywhere["unproved"];
   readonly urgency?: NonNullable<Decision["urgency"]>;
 }
 
@@ -137,17 +141,26 @@ const comparedIn = (stand: Standings | undefined): number =>
       : (stand?.leak.values.filter((one) => one?.standing !== undefined).length ?? 0),
   );
 
-const decisionOf = ({ decision, speaks, test, today }: DecisionAssessment): YardDecision => {
+const decisionOf = ({
+  decision,
+  speaks,
+  test,
+  today,
+  nextAction,
+  lowEverywhere,
+}: DecisionAssessment): YardDecision => {
   const {
     verdict,
     reasons: [reason],
     urgency,
   } = decision;
   const isOld = test !== undefined && !isCurrent(test.test.date, today);
+  const tooOld = nextAction?.code === "run-in" ? "run-in" : isOld ? "over-a-year" : "before-work";
   return {
     code: verdict,
     reason,
-    ...(speaks !== "too-old" ? {} : { tooOld: isOld ? "over-a-year" : "before-work" }),
+    ...(speaks !== "too-old" ? {} : { tooOld }),
+    ...(reason !== "low-everywhere" || lowEverywhere === undefined ? {} : { prove: lowEverywhere.unproved }),
     ...(urgency === undefined ? {} : { urgency }),
   };
 };
