@@ -19,8 +19,8 @@ import {
   readLogbook,
   readRuleSheet,
   readTypedLine,
+  readYardEngine,
   readYardHeader,
-  readYardRows,
   startTyping,
 } from "@sealtrend/core/parts";
 import { afterAll, describe, expect, test } from "vitest";
@@ -99,8 +99,8 @@ const problemsOfYard = (fleet: NamedText | undefined): readonly Problem[] => {
   const [head = "", ...rows] = fleet.text.split(/(?<=\n)/);
   const { header, problems } = readYardHeader(head, fleet.file);
   if (header === undefined) return problems;
-  const { engines } = readYardRows(header, rows.join(""), [{ engine: "pump", line: 2, lines: rows.length }]);
-  return engines.flatMap((engine) => engine.problems);
+  const { problems: found, ofHeader } = readYardEngine(header, "pump", [{ line: 2, text: rows.join("") }]);
+  return [...ofHeader, ...found];
 };
 
 /** Reads all files of a case as a logbook of one engine, its rule sheet and its tables of faults. */

@@ -12,8 +12,14 @@ import { openFaults } from "../render/import/import-open.ts";
 import { toMendFirst, worthALook } from "../render/import/import-left.ts";
 import { importScreen } from "../render/import/import-screen.ts";
 import { type EnginePlan, enginePlans } from "./import-steps/engine-plans.ts";
-import { importOptions } from "./import-steps/import-options.ts";
-import { type ImportResult, faultsToMend, keptOutFaults, slipsOf } from "./import-steps/import-result.ts";
+import { importOptions, mapTerms } from "./import-steps/import-options.ts";
+import {
+  type ImportResult,
+  faultsToMend,
+  keptOutFaults,
+  keptOutRest,
+  slipsOf,
+} from "./import-steps/import-result.ts";
 import { layDown } from "./import-steps/map-file.ts";
 import { commandLine, nextLine } from "./import-steps/next-line.ts";
 import { type ReadSheet, readSheet } from "./import-steps/read-sheet.ts";
@@ -33,6 +39,7 @@ export const importSheet: Command = {
     { name: "FILE", help: "the sheet as CSV, or - for standard input; it is never changed", need: "must" },
   ],
   options: importOptions,
+  terms: mapTerms,
   run: async (args, io) => {
     checkTexts(args, ["gauge", "by"]);
     checkEngine(args);
@@ -101,6 +108,7 @@ const resultOf = (args: Args, { read, plans, saved, laid }: Came): ImportResult 
     ...(taken === undefined ? {} : { counts: taken.counts }),
     plans,
     left: taken?.left ?? [],
+    moreLeft: taken?.moreLeft ?? [],
     shape: read.shape,
     unread: read.unread,
     remarks: taken?.remarks ?? [],
@@ -129,7 +137,7 @@ const answer = (args: Args, io: Io, { result, read, logbook, saved }: Told): Ans
   const said = saidOnce([...where, ...logbook.asides, ...read.asides, ...(saved?.written.asides ?? [])]);
   const toMend = faultsToMend(result);
   const told = args.flag("write")
-    ? faultText(faults, io.width) +
+    ? faultText(faults, io.width, "folded", keptOutRest(result)) +
       listText(toMendFirst, toMend, io.width) +
       listText(worthALook, slipsOf(result), io.width)
     : "";

@@ -71,7 +71,7 @@ const samples: readonly Sample[] = [
     left: [
       "fault D4 number-bad 1",
       "fault E4 import-formula 1",
-      "fault F4 import-unit 1",
+      "fault F4 supply-missing 1",
       "fault D5 number-range 1",
       "fault E5 number-bad 1",
     ],

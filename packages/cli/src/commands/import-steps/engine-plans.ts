@@ -62,6 +62,7 @@ const nothing = (keptOut: readonly KeptOut[]): Placed => ({
   keptOut,
   toMend: [],
   slips: [],
+  told: [],
   filling: 0,
 });
 
@@ -117,7 +118,8 @@ const planForNew = (id: string, tests: readonly ImportedTest[], request: PlanReq
   const sheetNames = namesOf(request, id);
   const entry = map.engines.find(({ engine }) => engine === id);
   const cylinders = tests[0]?.cylinders ?? entry?.cylinders ?? [];
-  const ignition = request.ignition ?? entry?.ignition ?? "unknown";
+  const said = entry?.ignition ?? "unknown";
+  const ignition = said === "unknown" ? (request.ignition ?? said) : said;
   const whole = { id, state: "new", sheetNames, cylinders, ignition, tests } as const;
   const made = startEngine(logbook, id, {
     ...(sheetNames[0] === undefined ? {} : { name: sheetNames[0] }),

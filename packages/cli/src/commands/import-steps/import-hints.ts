@@ -63,8 +63,26 @@ export const withTyped = (
       ? []
       : [againstFault(option, entry, { file, meant })];
   });
-  if (against.length > 0) throw new Stop(2, against);
+  const faults = [...against, ...againstIgnition({ map, file }, args)];
+  if (faults.length > 0) throw new Stop(2, faults);
   return { ...map, ...typed };
+};
+
+/** The map says of some engine that it fires otherwise than was typed of all. */
+const againstIgnition = ({ map, file }: Pick<MapFile, "map" | "file">, args: Args): readonly Fault[] => {
+  const typed = args.text("ignition");
+  const other = map.engines.find(
+    ({ engine, ignition = "unknown" }) => engine !== "" && ignition !== "unknown" && ignition !== typed,
+  );
+  if (typed === undefined || typed === "unknown" || other === undefined) return [];
+  return [
+    usageFault(
+      "from-and-option",
+      `--ignition ${typed}, and the map says ${other.ignition ?? ""} of ${other.engine}`,
+      "one of the two: an option fills what the map leaves open",
+      `leave --ignition out, and write "ignition": "${typed}" in ${file} for those that fire so`,
+    ),
+  ];
 };
 
 const mapOptions = [

@@ -4,6 +4,7 @@ import type {
   GuessedMap,
   ImportMap,
   Imported,
+  LeftCount,
   LeftOut,
   LostRemark,
   OpenQuestion,
@@ -29,6 +30,8 @@ export interface ImportResult {
   readonly counts?: Imported["counts"];
   readonly plans: readonly EnginePlan[];
   readonly left: readonly LeftOut[];
+  /** How many more places there are of each kind in it. */
+  readonly moreLeft: readonly LeftCount[];
   /** Faults in the shape of the file: their lines are not there. */
   readonly shape: readonly Fault[];
   /** Columns that hold something and are not read. */
@@ -40,7 +43,7 @@ export interface ImportResult {
   readonly undo?: "possible" | "not-possible";
 }
 
-/** Everything that is a fault and keeps readings out: at its place in the sheet, with its mend. */
+/** What is a fault and keeps readings out: at its place in the sheet, with its mend; of very many of a kind the first. */
 export const keptOutFaults = ({ left, shape, plans }: ImportResult): readonly Fault[] => [
   ...shape,
   ...left.flatMap(({ why, problem }) => (why === "fault" ? [problem] : [])),
@@ -51,25 +54,42 @@ export const keptOutFaults = ({ left, shape, plans }: ImportResult): readonly Fa
 export const faultsToMend = ({ plans }: ImportResult): readonly Fault[] =>
   plans.flatMap(({ placed }) => placed.toMend);
 
-/** New readings that look mistyped, as cautions: they go in as the sheet has them. */
+/** Cautions: new readings that look mistyped, which go in as the sheet has them, and what the sheet says otherwise of recorded tests. */
 export const slipsOf = ({ plans, state }: ImportResult): readonly Fault[] =>
-  plans.flatMap(({ placed }) =>
-    placed.slips.map(({ said, amend, isOfUnit }) => {
+  plans.flatMap(({ placed }) => [
+    ...placed.slips.map(({ said, amend, isOfUnit }) => {
       const inSheet = isOfUnit ? "say the right unit first" : "mend it in the sheet first";
       const lead = isOfUnit ? "if not" : "if so";
       return { ...said, mend: `${lead}: ${state === "added" ? amend : inSheet}` };
     }),
-  );
+    ...placed.told.map((fault) =>
+      fault.code === "import-moved" && state === "added" ? undone(fault) : fault,
+    ),
+  ]);
+
+/** A test that came in beside the one that it is goes out again first. */
+const undone = (fault: Fault): Fault => ({
+  ...fault,
+  mend: fault.mend.replace(": ", ", sealtrend undo takes it back; then: "),
+});
+
+/** Faults that keep readings out and are not among these, by their codes. */
+export const keptOutRest = ({ moreLeft }: ImportResult): ReadonlyMap<string, number> =>
+  new Map(moreLeft.flatMap(({ why, code, places }) => (why === "fault" ? [[code, places] as const] : [])));
 
 /** How much does not come in: readings, and the places where the cause stands. */
 export const keptOutCount = (
   result: ImportResult,
-): { readonly readings: number; readonly places: number } => ({
-  readings:
-    result.left.reduce((sum, { why, readings }) => sum + (why === "fault" ? readings : 0), 0) +
-    readingsIn(result.plans.flatMap(({ placed }) => placed.keptOut.map(({ test }) => test))),
-  places: keptOutFaults(result).length,
-});
+): { readonly readings: number; readonly places: number } => {
+  const faults = [...result.left, ...result.moreLeft].filter(({ why }) => why === "fault");
+  const more = [...keptOutRest(result).values()].reduce((sum, places) => sum + places, 0);
+  return {
+    readings:
+      faults.reduce((sum, { readings }) => sum + readings, 0) +
+      readingsIn(result.plans.flatMap(({ placed }) => placed.keptOut.map(({ test }) => test))),
+    places: keptOutFaults(result).length + more,
+  };
+};
 
 /** First and last day of some tests. */
 export const daysOf = (

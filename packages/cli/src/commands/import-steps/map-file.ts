@@ -3,7 +3,7 @@
 import { dirname, resolve } from "node:path";
 import { type ImportMap, type Place, readImportMap, writeImportMap } from "@sealtrend/core/parts";
 import { Stop } from "../../command.ts";
-import { type Encoding, encodings } from "../../logbook/encoding.ts";
+import { type Encoding, encodings, utf8 } from "../../logbook/encoding.ts";
 import { createFile } from "../../logbook/create.ts";
 import { isThere } from "../../logbook/inside.ts";
 import { readFile } from "../../logbook/read-file.ts";
@@ -55,7 +55,7 @@ export const layDown = (world: World, typed: string, map: ImportMap): string => 
   const file = shown(world.cwd, path);
   try {
     if (!isThere(world, dirname(path))) throw new Stop(3, [systemFault(file, "written", "ENOENT")]);
-    if (!createFile(world, path, Buffer.from(writeImportMap(map))))
+    if (!createFile(world, path, utf8(writeImportMap(map))))
       throw new Stop(3, [fileFault("file-exists", { file })]);
   } catch (error) {
     const code = codeOf(error);

@@ -20,8 +20,11 @@ import type { RowValues } from "../entry/entry-context.ts";
 import { freeName } from "../entry/entry-place.ts";
 import { filled, rowIn } from "../new-row.ts";
 import { asFirstEntered } from "./as-first-entered.ts";
+import { movedTests } from "./moved-tests.ts";
 import { type PlacedRow, type PlacedSlip, placedSlips } from "./placed-slips.ts";
+import { readingPlace } from "./reading-place.ts";
 import { standings } from "./recorded-standing.ts";
+import { toldOtherwise } from "./told-otherwise.ts";
 import { type KeptOut, type Wanted, byDay, heldBack, knownOf, wantedOf } from "./wanted-tests.ts";
 
 export interface EngineScene {
@@ -47,6 +50,8 @@ export interface Placed {
   readonly toMend: readonly Fault[];
   /** New readings that look mistyped. */
   readonly slips: readonly PlacedSlip[];
+  /** What the sheet says otherwise of tests that are recorded: their day, and what stands beside their figures. */
+  readonly told: readonly Fault[];
   /** Readings that fill what an earlier import left open. */
   readonly filling: number;
 }
@@ -85,8 +90,12 @@ export const placeTests = (text: string, tests: readonly ImportedTest[], scene: 
   const done = checked(start, byDay(wanted), scene);
   const { added, barred, toMend } = done;
   const slips = placedSlips(done.rows, done.tests, engine);
+  const told = [
+    ...movedTests(tests, standing, { engine, now: start.tests }),
+    ...toldOtherwise(tests, standing, { now: start.text, first }),
+  ];
   return {
-    placed: { added, recorded, keptOut: [...keptOut, ...barred], toMend, slips, filling: done.filling },
+    placed: { added, recorded, keptOut: [...keptOut, ...barred], toMend, slips, told, filling: done.filling },
     values: done.rows.map((row) => row.values),
     text: done.text,
   };
@@ -115,7 +124,7 @@ const checked = (start: Read, wanted: readonly Wanted[], scene: EngineScene): Ch
       const filling = left.reduce((sum, { fills }) => sum + fills, 0);
       return { added: left.map(({ test }) => test), filling, rows, barred, toMend, text, tests: read.tests };
     }
-    barred.push(...[...more].map(([{ test }, fault]) => ({ test, fault })));
+    for (const [{ test }, fault] of more) barred.push({ test, fault });
     left = left.filter((one) => !more.has(one));
   }
   return { added: [], filling: 0, rows: [], barred, toMend: [], text: start.text, tests: start.tests };
@@ -123,7 +132,6 @@ const checked = (start: Read, wanted: readonly Wanted[], scene: EngineScene): Ch
 
 interface RowOf extends PlacedRow {
   readonly of: Wanted;
-  readonly at: number;
 }
 
 const rowsOf = (start: string, wanted: readonly Wanted[]): readonly RowOf[] => {
@@ -131,10 +139,7 @@ const rowsOf = (start: string, wanted: readonly Wanted[]): readonly RowOf[] => {
   return wanted.flatMap((one) => {
     const id = one.id ?? freeName(one.test.date, (name) => taken.has(name));
     taken.add(id);
-    return testValues(one.test, id).map((values, at) => {
-      const { from = {} } = one.test.rows[at] ?? {};
-      return { of: one, at, values, from, engine: one.test.engine, id };
-    });
+    return testValues(one.test, id).map((values, at) => ({ of: one, test: one.test, at, values, id }));
   });
 };
 
@@ -164,8 +169,8 @@ const faultsOf = ({ text, problems }: Read, start: Read, rows: readonly RowOf[])
     const isFault = problem.severity === "error" || (problem.code === "text-formula" && row !== undefined);
     if (!isFault || known.has(nameOf(problem))) continue;
     const { code, found, expected, mend } = problem;
-    const from = row?.of.test.rows[row.at]?.from ?? {};
-    const fault: Fault = { code, severity: "error", found, expected, mend, ...from };
+    const place = row === undefined ? {} : readingPlace(row.test, row.at);
+    const fault: Fault = { code, severity: "error", found, expected, mend, ...place };
     if (row === undefined || code === "meter-backwards") toMend.push(row === undefined ? problem : fault);
     else if (!barred.has(row.of)) barred.set(row.of, fault);
   }

@@ -1,17 +1,19 @@
 // New readings that look mistyped: they come in as the sheet has them, and are told with the words that `enter` has for them.
 
-import type { Engine, Place, Test } from "@sealtrend/core/parts";
+import type { Engine, ImportedTest, Test } from "@sealtrend/core/parts";
 import type { Fault } from "../../command.ts";
 import type { RowValues } from "../entry/entry-context.ts";
 import { slipMend, slipSaid, slipsIn } from "../entry/entry-slips.ts";
+import { readingPlace } from "./reading-place.ts";
 
 /** A row as it goes into tests.csv. */
 export interface PlacedRow {
   readonly values: RowValues;
-  /** Where its first reading stands in the sheet. */
-  readonly from: Place;
-  readonly engine: string;
-  /** The name of its test. */
+  /** The test of the sheet that it is of. */
+  readonly test: ImportedTest;
+  /** Which of the test's rows. */
+  readonly at: number;
+  /** The name of the test in tests.csv. */
   readonly id: string;
 }
 
@@ -35,8 +37,8 @@ export const placedSlips = (
 ): readonly PlacedSlip[] => {
   const inOrder = tests.toSorted((a, b) => (a.date < b.date ? -1 : a.date > b.date ? 1 : 0));
   const at = new Map(inOrder.map(({ id }, i) => [id, i] as const));
-  return rows.flatMap(({ values, from, engine: id, id: test }) => {
-    const i = at.get(test) ?? 0;
+  return rows.flatMap(({ values, test, at: row, id }) => {
+    const i = at.get(id) ?? 0;
     const earlier = inOrder.slice(Math.max(0, i - lookedBack), i);
     return slipsIn([values], engine, earlier).map((slip) => ({
       said: {
@@ -44,23 +46,10 @@ export const placedSlips = (
         severity: "caution",
         found: slipSaid(slip, values.what ?? ""),
         expected: "the figure that the gauge showed",
-        ...(slip.label === undefined ? from : placeOf(slip.text, from)),
+        ...readingPlace(test, row, slip.label),
       },
-      amend: slipMend(slip, values, { id, test }),
+      amend: slipMend(slip, values, { id: test.engine, test: id }),
       isOfUnit: slip.label === undefined,
     }));
   });
-};
-
-/** Where a figure stands in the line of the first reading of its row, if it can be one place only; a sheet with a row a reading has it
- *  in another line. */
-const placeOf = (text: string, { file, line, excerpt }: Place): Place => {
-  const shape = text.replace(/[^\d.]/g, "").replace(".", "[.,]");
-  const found = [...(excerpt?.text ?? "").matchAll(new RegExp(`(?<!\\d|\\d\\.)${shape}(?!\\.?\\d)`, "g"))];
-  const [first] = found;
-  const of = file === undefined ? {} : { file };
-  if (first === undefined || line === undefined || excerpt === undefined) return of;
-  if (found.length > 1) return { ...of, line };
-  const from = first.index + 1;
-  return { ...of, line, column: from, excerpt: { ...excerpt, from, to: first.index + first[0].length } };
 };

@@ -18,6 +18,7 @@ import {
 import { type Args, Stop } from "../../command.ts";
 import type { Io } from "../../io.ts";
 import { type Logbook, textOf } from "../../logbook/open-logbook.ts";
+import { sparing } from "../../sparing.ts";
 import { usageFault } from "../usage.ts";
 import { importHints, typedEncoding, typedSeparator, withTyped } from "./import-hints.ts";
 import { type MapFile, mapFile } from "./map-file.ts";
@@ -43,6 +44,7 @@ export interface ReadSheet {
 export const readSheet = async (args: Args, io: Io, logbook: Logbook): Promise<ReadSheet> => {
   const { world } = logbook;
   const { file, bytes } = await sheetBytes(world, io, args.positionals[0] ?? "");
+  sparing(bytes.length);
   const used = mapFile(world, args.text("map"));
   const { text, encoding, asides } = sheetText(file, bytes, typedEncoding(args) ?? used?.encoding);
   const delimiter = typedSeparator(args) ?? used?.map.delimiter;

@@ -6,6 +6,25 @@ import { cutShort, listed, quoted } from "./print.ts";
 const list = (labels: readonly string[]): string =>
   `[${labels.map((label) => JSON.stringify(label)).join(", ")}]`;
 
+/** A label is short: a longer word goes with the one that it begins with. */
+const cylinderMend = ({
+  text,
+  engine,
+  grown,
+}: {
+  text: string;
+  engine: string;
+  grown?: readonly string[];
+}): string => {
+  const letter =
+    /^[A-Za-z][^0-9]*$/.test(text) && !/^[A-Za-z0-9]{1,3}$/.test(text) ? text.slice(0, 1).toUpperCase() : "";
+  const added = letter === "" ? "it" : `"${letter}", which ${quoted(text)} then goes with,`;
+  const named = `name the right one, or add ${added} to the cylinders of ${engine} in the map`;
+  return grown === undefined
+    ? named
+    : `${named}; of an engine that is recorded: sealtrend engine set ${engine} cylinders "${grown.join(" ")}"`;
+};
+
 export const importWords = {
   "import-sheet-empty": (_: object) => ({
     found: "the sheet holds nothing",
@@ -90,15 +109,12 @@ export const importWords = {
         ? "no cylinder is named for this reading"
         : `${quoted(facts.text)} is no cylinder of ${facts.engine}`,
     expected: `one of its cylinders: ${listed(facts.labels)}`,
-    mend:
-      facts.grown === undefined
-        ? `name the right one, or add it to the cylinders of ${facts.engine} in the map`
-        : `name the right one, or add it to the cylinders of ${facts.engine} in the map; of an engine that is recorded: sealtrend engine set ${facts.engine} cylinders "${facts.grown.join(" ")}"`,
+    mend: cylinderMend(facts),
   }),
   "import-unit": ({ text, own, unit }: { text: string; own: string; unit: string }) => ({
-    found: `${quoted(text)} is in ${own}, the map says ${unit}`,
-    expected: `readings in ${unit}`,
-    mend: `write it in ${unit}; if the whole sheet is in ${own}, write ${own} in the map`,
+    found: `${quoted(text)} is in ${own}, and the unit beside it is ${unit}`,
+    expected: "one unit for a reading",
+    mend: `write it in ${unit}, or write ${own} as its unit`,
   }),
   "import-decimal": ({ text, mark }: { text: string; mark: "." | "," | undefined }) => {
     const other = text.includes(",") ? "comma" : "point";
@@ -111,7 +127,7 @@ export const importWords = {
           ? `put "decimal": "${other === "comma" ? "," : "."}" in the map if the ${other} is a decimal mark`
           : large !== null
             ? `write ${large.slice(1).join("")} if the ${other} parts the thousands, else mend the map's decimal`
-            : `write ${text.replace(/[.,]/, mark)} in the sheet if that is meant, or mend the map's decimal`,
+            : `write ${text.replace(/[.,]$/, "").replace(/[.,]/, mark)} in the sheet if that is meant, or mend the map's decimal`,
     };
   },
   "import-later": ({ date, today }: { date: string; today: string }) => ({

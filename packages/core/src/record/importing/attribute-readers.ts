@@ -12,7 +12,7 @@ import type { LeftWhy } from "./imported.ts";
 import type { Bar, LeftList } from "./left-out.ts";
 import { unitIn, withoutUnitAndKind } from "./heading-text.ts";
 import type { SheetUnit } from "./reading-text.ts";
-import { cylinderNamed, isSummary, kindNamed, plainText } from "./sheet-words.ts";
+import { cylinderNamed, isSummary, kindNamed, plainText, sideNamed } from "./sheet-words.ts";
 import { remembered } from "./remembered.ts";
 import type { Spot } from "./sources.ts";
 import { suggestEngineId } from "./suggest-engine-id.ts";
@@ -165,7 +165,6 @@ const once = <T>(read: AttributeReader<T>): AttributeReader<T> => {
 };
 const mostRemembered = 4_096;
 
-/** The label of an engine's cylinder that a text names: as it stands, else by its number. */
 /** The cylinders of a recorded engine with the one that a text names; the map says how those of a new one fire. */
 const grownTo = (
   text: string,
@@ -175,10 +174,15 @@ const grownTo = (
   return label === undefined || ignition !== undefined ? {} : { grown: [...cylinders, label] };
 };
 
+/** The label of an engine's cylinder that a text names: as it stands, else by its number, its side, or its first letters. */
 const labelIn = (text: string, labels: readonly string[]): string | undefined => {
   const plain = plainText(text);
   const asIs = labels.find((label) => plainText(label) === plain);
   if (asIs !== undefined) return asIs;
-  const named = cylinderNamed(withoutUnitAndKind(text));
-  return labels.find((label) => label.toUpperCase() === named);
+  const named = cylinderNamed(withoutUnitAndKind(text)) ?? sideNamed(withoutUnitAndKind(text));
+  const found = labels.find((label) => label.toUpperCase() === named);
+  if (found !== undefined || named !== undefined || isSummary(text)) return found;
+  // a word goes with the label of letters that it begins with, where it is the only one
+  const begun = labels.filter((label) => /^[A-Za-z]+$/.test(label) && plain.startsWith(label.toLowerCase()));
+  return begun.length === 1 ? begun[0] : undefined;
 };

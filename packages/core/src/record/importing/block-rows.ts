@@ -12,14 +12,18 @@ export interface DayOfRow {
 /** The day that a row without a reading states, such as `Date: 12 June 2009`; undefined where it states none, or several.
  *  @param columns - with readings */
 export const dayOfRow = (row: SheetRow, columns: readonly number[]): DayOfRow | undefined => {
-  const found = row.cells.flatMap(({ text }, column): readonly DayOfRow[] => {
+  let only: DayOfRow | undefined;
+  for (const [column, { text }] of row.cells.entries()) {
     const day = text === "" ? undefined : dateWays(text).size > 0 ? text : dateWithin(text);
-    return day === undefined ? [] : [{ text: day, column }];
-  });
-  const [only] = found;
-  if (only === undefined || found.length > 1) return undefined;
-  const isRead = columns.some((column) => column !== only.column && looksRead(row.cells[column]?.text ?? ""));
-  return isRead ? undefined : only;
+    if (day === undefined) continue;
+    if (only !== undefined) return undefined;
+    only = { text: day, column };
+  }
+  if (only === undefined) return undefined;
+  const { column: own } = only;
+  return columns.some((column) => column !== own && looksRead(row.cells[column]?.text ?? ""))
+    ? undefined
+    : only;
 };
 
 /** The only text of a row, as a title of a table is written; undefined for any other row. */

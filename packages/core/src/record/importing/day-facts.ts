@@ -19,11 +19,10 @@ export type FactReader = (name: string, spot: Spot) => string;
 /** Reads facts as the map has its numbers. */
 export const factReader = (map: ImportMap, left: LeftList): FactReader => {
   const known = new Map<string, string>();
-  const read = (name: string, { text, at }: Spot): string => {
+  const read = (name: string, { text, at }: Spot): string | undefined => {
     if (text === "" || map.notTaken.some((word) => plainText(word) === plainText(text))) return "";
-    const noted = (fault: Problem): "" => {
+    const noted = (fault: Problem): undefined => {
       if (at !== undefined) left.found(at.row, at.column, fault, 0);
-      return "";
     };
     if (Object.hasOwn(wordColumns, name)) {
       const words = Object.entries(wordColumns).find(([column]) => column === name)?.[1] ?? [];
@@ -47,14 +46,15 @@ export const factReader = (map: ImportMap, left: LeftList): FactReader => {
     const report = <C extends ProblemCode>(code: C, facts: Facts<C>): undefined => {
       noted(problem(code, facts));
     };
-    return checkNumber(pointed, bounds, ",", report, name) === undefined ? "" : pointed;
+    return checkNumber(pointed, bounds, ",", report, name) === undefined ? undefined : pointed;
   };
   return (name, spot) => {
-    const key = `${name}\n${spot.key === "fixed" ? spot.text : spot.key}`;
+    const key = `${name}\n${spot.text}`;
     const before = known.get(key);
     if (before !== undefined) return before;
-    if (known.size >= mostRemembered) known.clear();
     const value = read(name, spot);
+    if (value === undefined) return "";
+    if (known.size >= mostRemembered) known.clear();
     known.set(key, value);
     return value;
   };

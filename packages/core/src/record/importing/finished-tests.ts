@@ -3,82 +3,106 @@
 import { type Problem, problem } from "../../problem/index.ts";
 import { readNumber } from "../../quantity/index.ts";
 import { median } from "../../statistics/index.ts";
-import type { DraftRow, DraftTest, TakenText } from "./gather.ts";
-import type { ImportedTest, Sheet } from "./imported.ts";
+import type { CellAt } from "./cell-places.ts";
+import type { DraftRow, DraftTest } from "./gather.ts";
+import type { ImportedTest } from "./imported.ts";
 import type { LeftList } from "./left-out.ts";
-import { testKey } from "./recorded.ts";
 
 /** The tests of a sheet, by engine and date, and how many of their readings were left out.
- *  @param left - gets the reasons */
+ *  @param drafts - taken over: each is let go when its test is finished  @param left - gets the reasons */
 export const finishedTests = (
-  drafts: readonly DraftTest[],
-  sheet: Sheet,
+  drafts: DraftTest[],
   left: LeftList,
 ): { readonly tests: readonly ImportedTest[]; readonly lost: number } => {
   let lost = 0;
-  const leave = ({ row, column }: TakenText, what: Problem, readings: number): void => {
+  const leave = (cell: CellAt | undefined, what: Problem, readings: number): void => {
     lost += readings;
-    left.found(row, column, what, readings);
+    if (cell !== undefined) left.found(cell.row, cell.column, what, readings);
   };
   const misplacedIn = markFinder(drafts);
-  const tests = drafts.flatMap((draft): readonly ImportedTest[] => {
-    const isSupplied = [...draft.facts.keys()].some((name) => name.startsWith("regulated_"));
-    const rows = draft.rows.flatMap((row): readonly DraftRow[] => {
-      const isGood = isSupplied || row.unit === "%" || row.gauge !== "" || !row.what.startsWith("leak");
-      if (!isGood) {
-        const facts = { test: `${draft.engine.engine} ${draft.date}` };
-        leave({ ...row, text: "" }, problem("supply-missing", facts), readingsIn(row));
-        return [];
-      }
-      const misplaced = misplacedIn(row);
-      if (misplaced.length === 0) return [row];
-      for (const [, cell] of misplaced) leave(cell, problem("import-mark", { text: cell.text }), 1);
-      const away = new Set(misplaced.map(([label]) => label));
-      const rest = { ...row, cells: new Map([...row.cells].filter(([label]) => !away.has(label))) };
-      return readingsIn(rest) === 0 ? [] : [rest];
-    });
-    return rows.length === 0 ? [] : [finished({ ...draft, rows }, sheet)];
-  });
+  const isGood = (draft: DraftTest, row: DraftRow): boolean => {
+    if (row.unit !== "%" && row.gauge === "" && row.what.startsWith("leak") && !isSupplied(draft)) {
+      const facts = { test: `${draft.engine.engine} ${draft.date}` };
+      leave(row.places.cell(undefined), problem("supply-missing", facts), readingsIn(row));
+      return false;
+    }
+    for (const at of misplacedIn(row)) {
+      leave(row.places.cell(at), problem("import-mark", { text: row.texts[at] ?? "" }), 1);
+      row.texts[at] = undefined;
+    }
+    return readingsIn(row) > 0;
+  };
+  const tests: ImportedTest[] = [];
+  drafts.reverse();
+  for (let draft = drafts.pop(); draft !== undefined; draft = drafts.pop()) {
+    const own = draft;
+    const rows = own.rows.filter((row) => isGood(own, row));
+    if (rows.length > 0) tests.push(finished(own, rows));
+  }
   return { tests, lost };
 };
 
-const readingsIn = ({ cells }: DraftRow): number =>
-  [...cells.values()].filter(({ text }) => text !== "x").length;
+const isSupplied = ({ facts }: DraftTest): boolean =>
+  Object.entries(facts).some(([name, value]) => value !== "" && name.startsWith("regulated_"));
+
+const readingsIn = ({ texts }: DraftRow): number =>
+  texts.reduce((sum, text) => sum + (text === undefined || text === "x" ? 0 : 1), 0);
 
 /** Finds the cells of a row that are next to nothing among their fellows with their mark, and like them without: 1,26 among 126s,
  *  1.050 among 998s. A reading alone has those of the whole sheet for fellows. One that is marked as doubtful is taken, and so is a
  *  5.0: a cylinder can hold nothing. */
-const markFinder = (
-  drafts: readonly DraftTest[],
-): ((row: DraftRow) => readonly (readonly [label: string, cell: TakenText])[]) => {
-  const middles = new Map<string, number | undefined>();
-  const middleOf = ({ unit, what }: DraftRow): number | undefined => {
-    const key = `${what} ${unit}`;
-    if (!middles.has(key)) {
-      const alike = drafts.flatMap(({ rows }) =>
-        rows.filter((row) => row.unit === unit && row.what === what),
-      );
-      middles.set(key, middle(alike.flatMap((row) => figuresIn(row))));
-    }
-    return middles.get(key);
-  };
+const markFinder = (drafts: readonly DraftTest[]): ((row: DraftRow) => readonly number[]) => {
+  const middles = sheetMiddles(drafts);
   return (row) => {
-    if (row.unit === "%" || row.what.startsWith("leak")) return [];
-    return [...row.cells].filter(([label, { text }]) => {
-      if (!marked.test(text)) return false;
-      const fellows = middle(figuresIn(row, label)) ?? middleOf(row);
-      const share = Number(text.replace(".", "")) / (fellows ?? Infinity);
-      return share > alike.least && share < alike.most;
-    });
+    if (isOpenToMarks(row))
+      return row.texts.flatMap((text = "", at) => {
+        if (!marked.test(text)) return [];
+        const fellows = middle(figuresIn(row, at)) ?? middles.get(row.what)?.get(row.unit);
+        const share = Number(text.replace(".", "")) / (fellows ?? Infinity);
+        return share > alike.least && share < alike.most ? [at] : [];
+      });
+    return [];
   };
+};
+
+const isOpenToMarks = ({ unit, what, texts }: DraftRow): boolean =>
+  unit !== "%" && !what.startsWith("leak") && texts.some((text = "") => marked.test(text));
+
+type Middles = ReadonlyMap<string, ReadonlyMap<string, number>>;
+
+/** The middle of all readings of a kind and unit, for rows that have none to hold a mark against; worked out before any of them is
+ *  let go. */
+const sheetMiddles = (drafts: readonly DraftTest[]): Middles => {
+  const wanted = new Map<string, Map<string, number[]>>();
+  const rows = function* (): Iterable<DraftRow> {
+    for (const draft of drafts) yield* draft.rows;
+  };
+  for (const row of rows())
+    if (isOpenToMarks(row) && figuresIn(row).length === 0) {
+      const units = wanted.get(row.what) ?? new Map<string, number[]>();
+      wanted.set(row.what, units.set(row.unit, []));
+    }
+  if (wanted.size > 0)
+    for (const row of rows()) {
+      const figures = wanted.get(row.what)?.get(row.unit);
+      if (figures !== undefined) for (const figure of figuresIn(row)) figures.push(figure);
+    }
+  return new Map(
+    [...wanted].map(([what, units]) => [
+      what,
+      new Map(
+        [...units].flatMap(([unit, figures]) => (figures.length === 0 ? [] : [[unit, median(figures)]])),
+      ),
+    ]),
+  );
 };
 
 const marked = /^\d{1,2}\.\d{2,3}$/;
 
 /** The readings of a row above nothing, whose marks leave no doubt. @param but - a cylinder that is left out */
-const figuresIn = ({ cells }: DraftRow, but?: string): readonly number[] =>
-  [...cells].flatMap(([label, { text }]) => {
-    const read = label === but || marked.test(text) ? undefined : readNumber(text);
+const figuresIn = ({ texts }: DraftRow, but?: number): readonly number[] =>
+  texts.flatMap((text, at) => {
+    const read = at === but || text === undefined || marked.test(text) ? undefined : readNumber(text);
     return read?.ok === true && read.value > 0 ? [read.value] : [];
   });
 
@@ -88,25 +112,26 @@ const middle = (figures: readonly number[]): number | undefined =>
 /** Judgement of this project. */
 const alike = { least: 0.5, most: 2 };
 
-const finished = ({ engine, date, facts, rows }: DraftTest, sheet: Sheet): ImportedTest => {
-  const conditions = [...facts].filter(([name]) => name !== "meter" && name !== "by");
-  const [meter, by] = [facts.get("meter"), facts.get("by")];
-  const test = {
+const finished = ({ engine, date, facts }: DraftTest, rows: readonly DraftRow[]): ImportedTest => {
+  const { meter = "", by = "", ...others } = facts;
+  const conditions = Object.entries(others).filter(([, value]) => value !== "");
+  return {
     engine: engine.engine,
     cylinders: engine.cylinders,
     date,
-    ...(meter === undefined ? {} : { meter }),
-    ...(by === undefined ? {} : { by }),
-    conditions: Object.fromEntries(conditions),
-    rows: rows.map((row) => ({
-      what: row.what,
-      take: row.take ?? 1,
-      ...(row.gauge === "" ? {} : { gauge: row.gauge }),
-      unit: row.unit,
-      cells: engine.cylinders.map((label) => row.cells.get(label)?.text ?? "x"),
-      ...(row.notes.size === 0 ? {} : { note: [...row.notes].join("; ") }),
-      from: sheet.place(row.row, row.column),
+    ...(meter === "" ? {} : { meter }),
+    ...(by === "" ? {} : { by }),
+    conditions: conditions.length === 0 ? noConditions : Object.fromEntries(conditions),
+    rows: rows.map(({ what, take = 1, gauge, unit, texts, places, notes }) => ({
+      what,
+      take,
+      ...(gauge === "" ? {} : { gauge }),
+      unit,
+      cells: texts.map((text = "x") => text),
+      ...(notes.length === 0 ? {} : { note: notes.join("; ") }),
+      from: places,
     })),
   };
-  return { ...test, key: testKey(test) };
 };
+
+const noConditions: ImportedTest["conditions"] = {};

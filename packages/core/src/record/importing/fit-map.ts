@@ -4,7 +4,9 @@ import { type Place, type Problem, problem } from "../../problem/index.ts";
 import { columnLetters, columnNamed, columnsNamed } from "./columns.ts";
 import { fixedExpected, fixedMisfit } from "./fixed-values.ts";
 import type { Attribute, ImportMap, Source } from "./import-map.ts";
+import { unitIn } from "./heading-text.ts";
 import type { Sheet } from "./imported.ts";
+import { unitOfCell } from "./reading-text.ts";
 
 /** What every reading needs, with an entry to begin with. */
 const needed = {
@@ -96,8 +98,24 @@ export const fitMap = (
         problem("import-column-twice", { column: columnLetters(column), first }, place(`${path}.column`)),
       );
   }
+  const columns = [...seen.keys()].sort((a, b) => a - b);
   for (const [field, example] of Object.entries(needed))
-    if (!sourcesOf(map).some(([path]) => path === field))
+    if (
+      !sourcesOf(map).some(([path]) => path === field) &&
+      !(field === "unit" && namesUnits(sheet, map, columns))
+    )
       problems.push(problem("field-missing", { field, example }, place("schema")));
-  return { columns: [...seen.keys()].sort((a, b) => a - b), problems };
+  return { columns, problems };
+};
+
+/** Whether readings of the sheet name their units themselves: then the map need not. */
+const namesUnits = (sheet: Sheet, { firstRow, what }: ImportMap, columns: readonly number[]): boolean => {
+  const kinds =
+    what !== undefined && "column" in what ? columnNamed(sheet, what.column, firstRow) : undefined;
+  return sheet.rows.some(
+    ({ row, cells }) =>
+      row >= firstRow &&
+      (columns.some((i) => unitOfCell(cells[i]?.text ?? "") !== undefined) ||
+        (kinds !== undefined && unitIn(cells[kinds]?.text ?? "") !== undefined)),
+  );
 };

@@ -60,7 +60,8 @@ export const fixedMisfit = (
   if (engine !== undefined && !map.engines.some(({ sheet }) => plainText(sheet) === plainText(engine)))
     return misfit("engine", engine, "a name that stands in the list engines of the map");
   const without = map.engines.find(
-    ({ engine: id, cylinders }) => id !== "" && cylinder !== undefined && !cylinders.includes(cylinder),
+    ({ engine: id, cylinders }) =>
+      id !== "" && cylinder !== undefined && cylinders.length > 0 && !cylinders.includes(cylinder),
   );
   if (without !== undefined && cylinder !== undefined)
     return misfit(

@@ -119,7 +119,7 @@ const unreadDays = (sheet: Sheet, shape: SheetShape, columns: readonly number[])
       entry: "date",
       ways: [
         [`the days stand in ${where}; what is none is left out`, `"date": ${JSON.stringify(source)}`],
-        ["or in the sheet", "write that day as 2019-05-14"],
+        ["it is a slip", "write that day in the sheet as 2019-05-14"],
       ],
       place: placeIn(sheet, bad),
     });
@@ -164,5 +164,11 @@ const dateCells = (
     return sheet.rows.filter(({ row }) => row === date.headerRow).flatMap((row) => texts(row, columns));
   if (!("column" in date)) return [];
   const index = shape.columns.find(({ index: at }) => columnRanges([at])[0] === date.column)?.index ?? -1;
-  return sheet.rows.filter(({ row }) => row >= shape.firstRow).flatMap((row) => texts(row, [index]));
+  // Days come again and again: the first cell of each says what all of them do.
+  const firsts = new Map<string, SheetText>();
+  for (const row of sheet.rows) {
+    const text = row.row < shape.firstRow ? "" : (row.cells[index]?.text ?? "");
+    if (text !== "" && !firsts.has(text)) firsts.set(text, { text, row, column: index });
+  }
+  return [...firsts.values()];
 };

@@ -6,7 +6,7 @@ import { type Guess, type SheetText, asked, joined, placeIn, quotedCell, settled
 import type { EngineOfSheet, ImportMap } from "./import-map.ts";
 import type { ImportHints, Sheet } from "./imported.ts";
 import { rowKinds } from "./row-kinds.ts";
-import { cylinderNamed, isSummary, plainText } from "./sheet-words.ts";
+import { cylinderNamed, isSummary, plainText, sideNamed } from "./sheet-words.ts";
 import { lookAt } from "./sources.ts";
 import { isEngineId, suggestEngineId } from "./suggest-engine-id.ts";
 
@@ -26,29 +26,30 @@ export const guessEngines = (
   const named = enginesIn(sheet, map, columns);
   const wrong = badId(map, known);
   if (wrong !== undefined) return wrong;
+  const ownOf = (name: string) => {
+    const plain = plainText(name);
+    return known.find(({ id, name: own = id }) => id === suggestEngineId(name) || plainText(own) === plain);
+  };
+  // Names that stand beside each other in one sheet are different engines.
+  const beside = new Set(named.flatMap(({ name }) => ownOf(name)?.id ?? []));
+  const others = known.map(({ id }) => id).filter((id) => !beside.has(id));
   const taken = new Set<string>();
   const entries: EngineOfSheet[] = [];
   const doubts: Guess[] = [];
   for (const one of named) {
-    const plain = plainText(one.name);
     const suggested = suggestEngineId(one.name);
-    const own = known.find(({ id, name = id }) => id === suggested || plainText(name) === plain);
+    const own = ownOf(one.name);
     const engine = own?.id ?? suggestEngineId(one.name, taken);
     const twin = own === undefined && engine !== suggested ? suggested : undefined;
-    const [near] =
-      own === undefined
-        ? nearest(
-            suggested,
-            known.map(({ id }) => id),
-          )
-        : [];
+    const [near] = own === undefined ? nearest(suggested, others).filter((id) => isSlip(one, id)) : [];
     const other = twin ?? near;
     if (other !== undefined) doubts.push(doubt(sheet, one, { engine, other }));
     taken.add(engine);
     entries.push({
       sheet: one.name,
       engine,
-      cylinders: own?.cylinders ?? wholeSet(one.labels),
+      // where nothing says which cylinder a reading is of, the list is left to be filled from the sheet
+      cylinders: own?.cylinders ?? (map.cylinder === undefined ? [] : wholeSet(one.labels)),
       ...(own === undefined ? { ignition: "unknown" as const } : {}),
     });
   }
@@ -80,6 +81,10 @@ const badId = ({ engine }: ImportMap, known: NonNullable<ImportHints["known"]>):
   });
 };
 
+/** Whether a name may be a slip for an engine: one that was typed is not, where its figures are others. */
+const isSlip = ({ cell, name }: Named, id: string): boolean =>
+  cell !== undefined || name.replace(/\D/g, "") === id.replace(/\D/g, "");
+
 const doubt = (
   sheet: Sheet,
   { cell, name }: Named,
@@ -88,14 +93,23 @@ const doubt = (
   asked(
     "engine-name",
     `${cell === undefined ? JSON.stringify(name) : quotedCell(cell)} may be ${other} or an engine of its own`,
-    {
-      entry: "engines",
-      ways: [
-        [`it is ${other}`, `"sheet": ${JSON.stringify(name)}, "engine": "${other}"`],
-        [`it is another: ${engine}`, `"sheet": ${JSON.stringify(name)}, "engine": "${engine}"`],
-      ],
-      ...(cell === undefined ? {} : { place: placeIn(sheet, cell) }),
-    },
+    cell === undefined
+      ? {
+          entry: "engine",
+          option: "--engine",
+          ways: [
+            [`it is ${other}`, `"engine": { "fixed": "${other}" }`, `--engine ${other}`],
+            [`it is another`, `sealtrend engine add ${engine} first`],
+          ],
+        }
+      : {
+          entry: "engines",
+          ways: [
+            [`it is ${other}`, `"sheet": ${JSON.stringify(name)}, "engine": "${other}"`],
+            [`it is another: ${engine}`, `"sheet": ${JSON.stringify(name)}, "engine": "${engine}"`],
+          ],
+          place: placeIn(sheet, cell),
+        },
   );
 
 const enginesIn = (sheet: Sheet, map: ImportMap, columns: readonly number[]): readonly Named[] => {
@@ -123,7 +137,8 @@ const enginesIn = (sheet: Sheet, map: ImportMap, columns: readonly number[]): re
       const cell = spot.at === undefined ? undefined : { ...spot.at, text: spot.text };
       const one = found.get(key) ?? { cell, name: spot.text, labels: new Set<string>() };
       found.set(key, one);
-      const label = cylinderNamed(withoutUnitAndKind(cylinders?.spot(column).text ?? ""));
+      const named = withoutUnitAndKind(cylinders?.spot(column).text ?? "");
+      const label = cylinderNamed(named) ?? sideNamed(named);
       if (label !== undefined) one.labels.add(label);
     }
   }
@@ -137,6 +152,22 @@ export const labelsByName = (
   columns: readonly number[],
 ): ReadonlyMap<string, readonly string[]> =>
   new Map(enginesIn(sheet, map, columns).map(({ name, labels }) => [plainText(name), wholeSet(labels)]));
+
+/** The map with the cylinders of the sheet for each engine that it lists with none; names of one engine share them. */
+export const withCylinders = (sheet: Sheet, map: ImportMap, columns: readonly number[]): ImportMap => {
+  const isOpen = ({ engine, cylinders }: EngineOfSheet): boolean => engine !== "" && cylinders.length === 0;
+  if (!map.engines.some(isOpen)) return map;
+  const named = enginesIn(sheet, map, columns);
+  const labelsOf = (id: string): readonly string[] => {
+    const names = new Set(
+      map.engines.filter(({ engine }) => engine === id).map((one) => plainText(one.sheet)),
+    );
+    const own = named.filter(({ name }) => names.has(plainText(name)));
+    return wholeSet(new Set(own.flatMap(({ labels }) => [...labels])));
+  };
+  const engines = map.engines.map((one) => (isOpen(one) ? { ...one, cylinders: labelsOf(one.engine) } : one));
+  return { ...map, engines };
+};
 
 /** The cylinders that have readings, and where they are only numbered those between. */
 const wholeSet = (labels: ReadonlySet<string>): readonly string[] => {

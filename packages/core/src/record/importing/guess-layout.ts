@@ -3,11 +3,12 @@
 import { columnLetters, columnRanges } from "./columns.ts";
 import { dateWays } from "./cell-date.ts";
 import { unitIn } from "./heading-text.ts";
+import { cylinderPart } from "./guess-cylinder.ts";
 import { type Guess, asked, joined, settled, silent } from "./guess-parts.ts";
 import type { Source } from "./import-map.ts";
 import type { ImportHints, Sheet, SheetRow } from "./imported.ts";
 import { type SheetColumn, type SheetShape, cylinderHeadings } from "./sheet-shape.ts";
-import { isSummary, kindNamed, plainText } from "./sheet-words.ts";
+import { isOrdinal, isSummary, kindNamed, plainText } from "./sheet-words.ts";
 
 export interface Layout {
   readonly columns: readonly number[];
@@ -29,7 +30,8 @@ export const guessLayout = (sheet: Sheet, shape: SheetShape, hints: ImportHints)
     heads !== undefined && (isRow || isNamed) && inHeads.length > 0
       ? inHeads
       : (sure.length > 0 && isNamed ? sure : figures).map(({ index }) => index);
-  const above = shape.block.filter((row) => row !== heads?.row || !isRow);
+  const above = shape.block.filter((row) => (row !== heads?.row || !isRow) && !isCounting(row, columns));
+  const ordinals = shape.block.find((row) => isCounting(row, columns));
   const spare = isRow ? [] : loose.filter(({ index }) => !columns.includes(index));
   const parts = [
     settled(
@@ -37,7 +39,16 @@ export const guessLayout = (sheet: Sheet, shape: SheetShape, hints: ImportHints)
       "readings",
       `readings stand in ${columnRanges(columns).join(", ")} from row ${String(shape.firstRow)} on`,
     ),
-    cylinderPart(sheet, shape, { heads: isRow ? heads.row : undefined, column: cylinder }),
+    cylinderPart(sheet, shape, { heads: isRow ? heads.row : undefined, column: cylinder, columns, isNamed }),
+    ...(ordinals !== undefined && !isRow
+      ? [
+          settled(
+            { take: { headerRow: ordinals.row } },
+            "take",
+            `row ${String(ordinals.row)} numbers the takes: ${textsAbove(ordinals, columns).slice(0, 2).join(", ")}`,
+          ),
+        ]
+      : []),
     ...(heads !== undefined && !isRow && isNamed
       ? [
           settled(
@@ -76,6 +87,10 @@ export const guessLayout = (sheet: Sheet, shape: SheetShape, hints: ImportHints)
   return { columns, guess: joined(parts) };
 };
 
+/** Whether each column of readings has a repeat above it: `1st`, `2nd`. */
+const isCounting = (row: SheetRow, columns: readonly number[]): boolean =>
+  columns.length > 0 && columns.every((i) => isOrdinal(row.cells[i]?.text ?? ""));
+
 const withRole = (shape: SheetShape, role: SheetColumn["role"]): SheetColumn | undefined =>
   shape.columns.find((column) => column.role === role);
 
@@ -87,33 +102,6 @@ const isFigures = ({ role, numbers, dates, texts }: SheetColumn): boolean =>
   (role === undefined || role === "reading") && numbers > 0 && numbers >= dates + texts;
 
 const saysReading = (head: string): boolean => kindNamed(head) !== undefined || unitIn(head) !== undefined;
-
-const cylinderPart = (
-  sheet: Sheet,
-  shape: SheetShape,
-  { heads, column }: { readonly heads: SheetRow | undefined; readonly column: SheetColumn | undefined },
-): Guess => {
-  if (heads !== undefined) {
-    const source: Source = { headerRow: heads.row };
-    return settled({ cylinder: source }, "cylinder", `row ${String(heads.row)} names the cylinders`);
-  }
-  if (column !== undefined)
-    return settled(
-      { cylinder: { column: columnLetters(column.index) } },
-      "cylinder",
-      `column ${columnLetters(column.index)} names the cylinders`,
-    );
-  const [first] = shape.block;
-  return asked("cylinder", "nothing in the sheet says which cylinder a reading is of", {
-    entry: "cylinder",
-    ways: [
-      ["a row above the readings names them", '"cylinder": { "headerRow": 1 }'],
-      ["a column names them", '"cylinder": { "column": "B" }'],
-      ["engines with one cylinder", '"cylinder": { "fixed": "1" }'],
-    ],
-    ...(first === undefined ? {} : { place: sheet.place(first, 0) }),
-  });
-};
 
 /** A heading row as a source: filled where cells above the readings are blank, as merged cells are. */
 const headerSource = (row: SheetRow, columns: readonly number[]): Source => {

@@ -4,10 +4,12 @@
 import { columnLetters, columnRanges } from "./columns.ts";
 import { guessDecimal, markedTwice } from "./guess-cells.ts";
 import { guessDay } from "./guess-date.ts";
+import { guessExtras } from "./guess-extras.ts";
+import { guessKind } from "./guess-kind.ts";
 import { guessEngines } from "./guess-engines.ts";
 import { engineCandidate, guessLayout } from "./guess-layout.ts";
 import { type Guess, type SheetText, asked, joined, placeIn, quotedCell, silent } from "./guess-parts.ts";
-import { guessExtras, guessKind, guessUnit } from "./guess-units.ts";
+import { guessUnit } from "./guess-units.ts";
 import type { ImportMap } from "./import-map.ts";
 import type { GuessedMap, ImportHints, Sheet } from "./imported.ts";
 import { separators } from "./map-words.ts";
@@ -100,11 +102,22 @@ const readingCells = (shape: SheetShape, columns: readonly number[]): readonly S
     )
     .slice(0, mostCells);
 
+const blanksAtEnd = (raw: string, delimiter: string): number => {
+  const text = raw.trimEnd();
+  let from = text.length;
+  while (text[from - 1] === delimiter) from--;
+  return text.length - from;
+};
+
 /** Commas between cells and as decimal marks make rows that are wider than their headings. */
 const separatorPart = (sheet: Sheet, shape: SheetShape): Guess => {
   const delimiter = separators.find((one) => one === sheet.delimiter);
   const known: Guess = delimiter === undefined ? silent : { map: { delimiter }, open: [], why: [] };
-  const heads = Math.max(0, ...shape.block.map(({ cells }) => cells.length));
+  // merged headings have blank cells behind them, which are no part of the row's cells
+  const heads = Math.max(
+    0,
+    ...shape.block.map(({ cells, raw }) => cells.length + blanksAtEnd(raw, sheet.delimiter)),
+  );
   const wide = shape.data.filter(({ cells }) => cells.length > heads);
   const [first] = wide;
   if (sheet.delimiter !== "," || heads < 2 || first === undefined || wide.length * 2 < shape.data.length)

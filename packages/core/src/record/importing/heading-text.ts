@@ -14,8 +14,18 @@ export const withoutUnitAndKind = remembered((text: string): string =>
     .trim(),
 );
 
-/** The unit that a heading names: alone, in brackets, or as a word of its own. */
-export const unitIn = remembered((text: string): SheetUnit | undefined => {
+const supply = /(?:\bat|@) ?(\d{1,3}(?:[.,]\d{1,2})?) ?(psi|kpa|bar)g?(?![\p{L}\d])/iu;
+
+/** The supply that a heading such as `Leak-down % at 80 psi` names, by its column of tests.csv. */
+export const supplyIn = (text: string): { readonly column: string; readonly text: string } | undefined => {
+  const [, figure = "", named = ""] = supply.exec(text) ?? [];
+  const unit = sheetUnitNamed(named);
+  return unit === undefined ? undefined : { column: `regulated_${unit}`, text: figure.replace(",", ".") };
+};
+
+/** The unit that a heading names: alone, in brackets, or as a word of its own; not that of a supply. */
+export const unitIn = remembered((heading: string): SheetUnit | undefined => {
+  const text = heading.replace(supply, " ").trim();
   const whole = sheetUnitNamed(text);
   if (whole !== undefined) return whole;
   if (/%|percent|pct/i.test(text)) return /held|retain|left/i.test(text) ? "% held" : "%";

@@ -8,9 +8,11 @@ import { type FactReader, factReader } from "./day-facts.ts";
 import { attributes, fitMap } from "./fit-map.ts";
 import { finishedTests } from "./finished-tests.ts";
 import { type DayFacts, type Gathering, gatherTests } from "./gather.ts";
+import { withCylinders } from "./guess-engines.ts";
 import type { Attribute, ImportMap } from "./import-map.ts";
 import type { Imported, LostRemark, Sheet, SheetRow } from "./imported.ts";
 import { type LeftList, leftList } from "./left-out.ts";
+import { type OwnUnits, ownUnits } from "./own-units.ts";
 import { readingText } from "./reading-text.ts";
 import { type RowKind, rowKinds } from "./row-kinds.ts";
 import { plainText } from "./sheet-words.ts";
@@ -25,10 +27,12 @@ export const importReadings = (
 ): Outcome<Imported> => {
   const { columns, problems } = fitMap(sheet, map, place);
   if (problems.length > 0) return bad(problems);
-  return good(new SheetReader({ sheet, map, columns, today }).read());
+  const whole = withCylinders(sheet, map, columns);
+  return good(new SheetReader({ sheet, map: whole, columns, today }).read());
 };
 
-const nothing: Spot = { text: "", key: "none" };
+const nothing: Spot = { text: "" };
+const noFacts: DayFacts = {};
 /** The units that tests.csv has a column of supply pressures for. */
 const supplyUnits: readonly string[] = ["psi", "kPa", "bar"];
 
@@ -41,8 +45,12 @@ class SheetReader {
   readonly #fact: FactReader;
   readonly #looks: ReadonlyMap<string, Look>;
   readonly #conditions: readonly string[];
+  readonly #hasFacts: boolean;
+  /** Whether the readings of a row have their facts of the day in common. */
+  readonly #isShared: boolean;
   readonly #notTaken: ReadonlySet<string>;
   readonly #gathering: Gathering;
+  readonly #own: OwnUnits;
   /** The supply that the pairs of a row name. */
   #supply = "";
   #ofRow: DayFacts | undefined;
@@ -59,7 +67,8 @@ class SheetReader {
     this.#fact = factReader(map, this.#left);
     this.#conditions = Object.keys(map.conditions ?? {});
     this.#notTaken = new Set(map.notTaken.map(plainText));
-    this.#gathering = gatherTests(map.sameDay);
+    this.#gathering = gatherTests(sheet, map.sameDay);
+    this.#own = ownUnits(map);
     const sources = [
       ...attributes.map((name) => [name, map[name]] as const),
       ...Object.entries(map.conditions ?? {}),
@@ -69,6 +78,9 @@ class SheetReader {
         source === undefined ? [] : [[name, lookAt(sheet, source, { columns, firstRow: map.firstRow })]],
       ),
     );
+    const facts = ["meter", "by", ...this.#conditions].flatMap((name) => this.#looks.get(name) ?? []);
+    this.#hasFacts = facts.length > 0;
+    this.#isShared = facts.every(({ isOfRow }) => isOfRow);
   }
 
   read(): Imported {
@@ -77,11 +89,12 @@ class SheetReader {
     const kindOf = rowKinds(this.#sheet, this.#map, { columns, isBlank: (text) => this.#isBlank(text) });
     for (const row of this.#sheet.rows)
       if (row.row >= firstRow && row.row <= lastRow) this.#row(row, kindOf(row));
-    const { tests, lost } = finishedTests(this.#gathering.tests(), this.#sheet, this.#left);
+    const { tests, lost } = finishedTests(this.#gathering.handOver(), this.#left);
     return {
       tests,
       left: this.#left.all(),
-      counts: { readings: this.#readings - lost, notTaken: this.#blank },
+      moreLeft: this.#left.more(),
+      counts: { readings: this.#readings - lost, notTaken: this.#blank, ...this.#own.counts() },
       remarks: this.#remarks,
     };
   }
@@ -116,7 +129,17 @@ class SheetReader {
     const engine = this.#readers.engine(at("engine"));
     const date = this.#readers.date(at("date"));
     const what = this.#readers.what(at("what"));
-    const unit = this.#readers.unit(at("unit"));
+    const kindText = at("what").text;
+    const fault = (one: ReturnType<typeof problem>): void => {
+      this.#left.found(row, column, one, 1);
+    };
+    const own = isBlank ? undefined : this.#own.of(text, kindText);
+    if (own === undefined && this.#map.unit === undefined) {
+      if (isBlank) this.#blank++;
+      else fault(problem("unit-missing", { text }));
+      return;
+    }
+    const unit = own === undefined ? this.#readers.unit(at("unit")) : { ok: true as const, value: own };
     const take = this.#readers.take(at("take"));
     const gauge = this.#readers.gauge(at("gauge"));
     const label = engine.ok ? this.#readers.cylinder(at("cylinder"), engine.value) : engine;
@@ -125,11 +148,13 @@ class SheetReader {
       if (!isBlank) lose([engine, date, what, unit, take, gauge, label]);
       return;
     }
+    const beside = this.#own.against(kindText, unit.value);
+    if (!isBlank && beside !== undefined) {
+      fault(problem("import-unit", { text: kindText, own: beside, unit: unit.value }));
+      return;
+    }
     const isLeak = what.value.startsWith("leak");
     const isPercent = unit.value === "%" || unit.value === "% held";
-    const fault = (one: ReturnType<typeof problem>): void => {
-      this.#left.found(row, column, one, 1);
-    };
     if (!isBlank && isPercent && !isLeak) {
       fault(problem("percent-out-of-place", { what: what.value }));
       return;
@@ -165,12 +190,15 @@ class SheetReader {
       text: read.text,
       facts,
       note: isBlank ? "" : this.#note(at("note"), label.value),
-      row,
-      column,
+      at: { row, column },
     });
     if (isBlank) this.#blank++;
-    else if (taken === "taken") this.#readings++;
-    else if (taken === "full") fault(problem("take-bad", { text: "100" }));
+    else if (taken === "taken") {
+      this.#readings++;
+      this.#own.note(own, supply);
+    }
+    if (isBlank || taken === "taken") return;
+    if (taken === "full") fault(problem("take-bad", { text: "100" }));
     else fault(problem("import-twice", { what: what.value, take: take.value ?? 1, label: label.value }));
   }
 
@@ -181,16 +209,14 @@ class SheetReader {
   /** Read once for a row where nothing of them stands above the columns. */
   #facts(column: number): DayFacts {
     if (this.#ofRow !== undefined) return this.#ofRow;
+    if (!this.#hasFacts) return noFacts;
     const spot = (name: string): Spot => this.#looks.get(name)?.spot(column) ?? nothing;
     const facts = {
       meter: this.#fact("meter", spot("meter")),
       by: this.#readers.freeText(spot("by"), "by"),
       ...Object.fromEntries(this.#conditions.map((name) => [name, this.#fact(name, spot(name))])),
     };
-    const isShared = ["meter", "by", ...this.#conditions].every(
-      (name) => this.#looks.get(name)?.isOfRow !== false,
-    );
-    if (isShared) this.#ofRow = facts;
+    if (this.#isShared) this.#ofRow = facts;
     return facts;
   }
 

@@ -1,7 +1,7 @@
 // What comes out of a stranger's sheet: tests ready for tests.csv, what was left out and why, and what only the owner
 // of the sheet can say.
 
-import type { Place, Problem } from "../../problem/index.ts";
+import type { Place, Problem, ProblemCode } from "../../problem/index.ts";
 import type { PressureUnit } from "../../quantity/index.ts";
 import type { TableRow } from "../csv.ts";
 import type { IsoDate } from "../iso-date.ts";
@@ -39,8 +39,13 @@ export interface ImportedRow {
   /** A cell a cylinder in the engine's order, as tests.csv has it: `131`, `131.5?`, `>300`, `x`. */
   readonly cells: readonly string[];
   readonly note?: string;
-  /** Where its first reading stands. */
-  readonly from: Place;
+  readonly from: ReadFrom;
+}
+
+/** Where the readings of a row stand in the sheet. */
+export interface ReadFrom {
+  /** @param cylinder - which of the engine's, from 0; the first reading of the row where it has none there */
+  place(cylinder?: number): Place;
 }
 
 /** One test of one engine, without the name that it will get in tests.csv. */
@@ -53,8 +58,6 @@ export interface ImportedTest {
   /** Cells of condition columns of tests.csv, by column. */
   readonly conditions: Readonly<Record<string, string>>;
   readonly rows: readonly ImportedRow[];
-  /** The same for the same engine, day, kinds, takes, figures and units, whatever sheet they came from. */
-  readonly key: string;
 }
 
 /** `fault`: something is wrong with it; `summary`: an average, a total; `header`: the heading again; `map`: the map leaves
@@ -74,12 +77,30 @@ export interface LeftOut {
   readonly problem: Problem;
 }
 
+/** Places that were left for the same reason as some that are told one by one. */
+export interface LeftCount {
+  readonly why: LeftWhy;
+  readonly code: ProblemCode;
+  readonly places: number;
+  /** Readings that are lost with them. */
+  readonly readings: number;
+}
+
 /** What came out of a sheet: tests ready for tests.csv, and what was left out with the reason. */
 export interface Imported {
   readonly tests: readonly ImportedTest[];
+  /** The first of each kind. */
   readonly left: readonly LeftOut[];
+  readonly moreLeft: readonly LeftCount[];
   /** Reading cells that came in, and those that hold nothing or a word for "not taken". */
-  readonly counts: { readonly readings: number; readonly notTaken: number };
+  readonly counts: {
+    readonly readings: number;
+    readonly notTaken: number;
+    /** Readings that name a unit themselves, other than the one that is said of all. */
+    readonly ownUnits: readonly { readonly unit: string; readonly readings: number }[];
+    /** Readings that name their supply themselves, as `74/80` does. */
+    readonly ownSupplies: number;
+  };
   /** Remarks of rows of which no reading came in, so that they come in with none. */
   readonly remarks: readonly LostRemark[];
 }

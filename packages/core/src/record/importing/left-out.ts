@@ -2,7 +2,7 @@
 
 import { type Facts, type Problem, type ProblemCode, type Severity, problem } from "../../problem/index.ts";
 import { columnLetters } from "./columns.ts";
-import type { LeftOut, LeftWhy, Sheet, SheetRow } from "./imported.ts";
+import type { LeftCount, LeftOut, LeftWhy, Sheet, SheetRow } from "./imported.ts";
 import type { Spot } from "./sources.ts";
 
 /** A place in the sheet that keeps readings out, and how many so far; with none it is not on the list. */
@@ -22,7 +22,10 @@ export interface LeftList {
     facts: Facts<C>,
     how: How & { readonly column: number },
   ): void;
+  /** The first of each kind, by their places. */
   all(): readonly LeftOut[];
+  /** How many more there are of each kind. */
+  more(): readonly LeftCount[];
 }
 
 interface How {
@@ -30,24 +33,39 @@ interface How {
   readonly readings: number;
 }
 
+/** So many of one kind are kept with all that is told of them; a sheet that is wrong throughout may have 400,000. */
+const mostKept = 200;
+
+/** A place in a sheet as a number: no row has more columns. */
+const mostColumns = 4_096;
+
 /** An empty list for a sheet. */
 export const leftList = (sheet: Sheet): LeftList => {
-  const entries = new Map<string, Entry>();
+  const kinds = new Map<string, Kind>();
   const note = (row: SheetRow, column: number, { why, what, readings, whole, isKept }: Note): Bar => {
-    const key = `${String(row.row)},${String(column)},${what.code}`;
-    const known = entries.get(key);
-    if (known !== undefined) return known.bar;
-    const bar = { readings };
-    const left = (): LeftOut => ({
-      why,
-      row: row.row,
-      ...(whole ? {} : { column: columnLetters(column) }),
-      cell: row.cells[column]?.text ?? "",
-      readings: bar.readings,
-      problem: { ...what, ...sheet.place(row, column) },
-    });
-    entries.set(key, { bar, isKept, left });
-    return bar;
+    const name = `${why}\n${what.code}`;
+    const kind = kinds.get(name) ?? newKind(why, what.code);
+    kinds.set(name, kind);
+    const place = row.row * mostColumns + column;
+    const known = kind.entries.get(place) ?? kind.ofRow.get(place);
+    if (known !== undefined) return known;
+    const entry: Entry = { readings, isKept };
+    const isFull = kind.entries.size >= mostKept;
+    if (isFull && row.row > kind.row) {
+      countRow(kind);
+      kind.row = row.row;
+    }
+    if (!isFull)
+      entry.left = () => ({
+        why,
+        row: row.row,
+        ...(whole ? {} : { column: columnLetters(column) }),
+        cell: row.cells[column]?.text ?? "",
+        readings: entry.readings,
+        problem: { ...what, ...sheet.place(row, column) },
+      });
+    (isFull && row.row === kind.row ? kind.ofRow : kind.entries).set(place, entry);
+    return entry;
   };
   return {
     cell: ({ at }, code, facts, why = "fault") =>
@@ -68,18 +86,60 @@ export const leftList = (sheet: Sheet): LeftList => {
       note(row, column, { why, what, readings, whole: true, isKept: true });
     },
     all: () =>
-      [...entries.values()]
-        .filter(({ bar, isKept }) => isKept || bar.readings > 0)
-        .map(({ left }) => left())
+      [...kinds.values()]
+        .flatMap(({ entries }) => [...entries.values()].filter(counting))
+        .flatMap(({ left }) => left?.() ?? [])
         .sort((a, b) => a.row - b.row || (a.problem.column ?? 0) - (b.problem.column ?? 0)),
+    more: () =>
+      [...kinds.values()].flatMap((kind): LeftCount[] => {
+        countRow(kind);
+        for (const entry of kind.entries.values()) if (entry.left === undefined) count(kind, entry);
+        const { why, code, places, readings } = kind;
+        return places === 0 ? [] : [{ why, code, places, readings }];
+      }),
   };
 };
 
-interface Entry {
-  readonly bar: Bar;
-  readonly isKept: boolean;
-  readonly left: () => LeftOut;
+interface Kind {
+  readonly why: LeftWhy;
+  readonly code: ProblemCode;
+  /** The first, and of later ones those that stand in a row before the one at hand, such as a heading. */
+  readonly entries: Map<number, Entry>;
+  /** Later ones of the row at hand: counted when the next comes. */
+  row: number;
+  readonly ofRow: Map<number, Entry>;
+  places: number;
+  readings: number;
 }
+
+interface Entry extends Bar {
+  readonly isKept: boolean;
+  /** Only of the first of a kind. */
+  left?: () => LeftOut;
+}
+
+const newKind = (why: LeftWhy, code: ProblemCode): Kind => ({
+  why,
+  code,
+  entries: new Map(),
+  row: 0,
+  ofRow: new Map(),
+  places: 0,
+  readings: 0,
+});
+
+const counting = ({ isKept, readings }: Entry): boolean => isKept || readings > 0;
+
+const count = (kind: Kind, entry: Entry): void => {
+  if (!counting(entry)) return;
+  kind.places += 1;
+  kind.readings += entry.readings;
+};
+
+const countRow = (kind: Kind): void => {
+  for (const entry of kind.ofRow.values()) count(kind, entry);
+  kind.ofRow.clear();
+};
 
 interface Note extends How {
   readonly what: Problem;

@@ -6,6 +6,7 @@ import { type JsonObject, type JsonView, isObject, viewJson } from "../json-view
 import type { EngineOfSheet, ImportMap, Source } from "./import-map.ts";
 import { attributes } from "./fit-map.ts";
 import { fixedExpected } from "./fixed-values.ts";
+import { mapConditions, mapEntries } from "./map-entries.ts";
 import { dateOrders, decimalMarks, sameDayRules, separators } from "./map-words.ts";
 import { plainText } from "./sheet-words.ts";
 import { usualNotTaken } from "./usual-not-taken.ts";
@@ -18,22 +19,10 @@ export interface ReadMap {
   place(path: string): Place;
 }
 
-const keys: readonly string[] = [
-  "schema",
-  "encoding",
-  "delimiter",
-  "decimal",
-  "dates",
-  "firstRow",
-  "lastRow",
-  "readings",
-  ...attributes,
-  "conditions",
-  "notTaken",
-  "sameDay",
-  "engines",
-];
+const keys: readonly string[] = mapEntries.map(({ name }) => name);
 
+const cylinderRule =
+  'its cylinders in order, each once, of up to 4 letters or digits: ["1", "2", "3", "4"]; [] takes those of the sheet';
 const sourceKeys = ["column", "headerRow", "fixed", "fill"];
 
 /** Reads a map; every fault of it is named. */
@@ -145,7 +134,7 @@ class MapReader {
       return this.#bad("conditions", conditions, '{ "air_temp_C": { "column": "G" } }');
     const entries = Object.entries(conditions).flatMap(([name, value]) => {
       const path = `conditions.${name}`;
-      if (!isConditionColumn(name)) this.#bad(path, value, "a condition column of tests.csv");
+      if (!isConditionColumn(name)) this.#bad(path, value, `one of: ${mapConditions.join(", ")}`);
       const source = this.#source(path, value, firstRow);
       return source === undefined ? [] : [[name, source] as const];
     });
@@ -186,15 +175,19 @@ class MapReader {
         `an id such as "${id}", or "" to leave the engine out`,
         `write "${id}"`,
       );
-    const labels = this.#texts(`${path}.cylinders`, cylinders);
+    const labels = cylinders === undefined ? [] : this.#texts(`${path}.cylinders`, cylinders);
     const isGood =
       labels !== undefined &&
-      (labels.length > 0 || engine === "") &&
       labels.length <= 28 &&
       labels.every((label) => /^[A-Za-z0-9]{1,4}$/.test(label)) &&
       new Set(labels).size === labels.length;
     if (!isGood)
-      return this.#bad(`${path}.cylinders`, cylinders, 'its cylinders in order: ["1", "2", "3", "4"]');
+      return this.#bad(
+        `${path}.cylinders`,
+        cylinders,
+        cylinderRule,
+        'write ["1", "2"], or ["L", "R"] for Left and Right',
+      );
     const known = (["spark", "compression", "unknown"] as const).find((word) => word === ignition);
     if (ignition !== undefined && known === undefined)
       return this.#bad(`${path}.ignition`, ignition, '"spark", "compression" or "unknown"');

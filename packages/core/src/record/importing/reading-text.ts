@@ -2,9 +2,10 @@
 // put right, as the map says.
 
 import { type Facts, type Problem, type ProblemCode, problem } from "../../problem/index.ts";
-import { type PressureUnit, fromSi, gaugeUnitNamed } from "../../quantity/index.ts";
+import { type PressureUnit, digitsValue, fromSi, gaugeUnitNamed } from "../../quantity/index.ts";
 import { readReadingCell } from "../reading-cell.ts";
 import type { DecimalMark } from "./import-map.ts";
+import { remembered } from "./remembered.ts";
 import { looksTogether } from "./together.ts";
 
 /** `% held` is what a dial shows that reads what stays in. */
@@ -32,20 +33,32 @@ export const sheetUnitNamed = (text: string): SheetUnit | undefined => {
 
 /** The largest reading that is believed, as in tests.csv. */
 const mostReading_Pa = 20_000_000;
+const mostOf = remembered((unit: SheetUnit): number =>
+  unit === "%" || unit === "% held" ? 100 : Number(fromSi(mostReading_Pa, unit).toPrecision(3)),
+);
 const mark = /[.,]/;
 const withUnit = /^(>?\s*[+]?[\d.,]+(?:\s*\/\s*[\d.,]+)?\s*\??)\s*([A-Za-z%][A-Za-z0-9%/²]*)\s*(\??)$/;
+
+/** The unit that a reading cell names itself, as `150 psi` does. */
+export const unitOfCell = (cell: string): SheetUnit | undefined =>
+  endsInFigure.test(cell) ? undefined : sheetUnitNamed(withUnit.exec(cell)?.[2] ?? "");
+const endsInFigure = /[\d.,]$/;
+
+/** Whether the second unit is what the first says, held or lost left open. */
+export const goesWithUnit = (own: SheetUnit, unit: SheetUnit): boolean =>
+  own === unit || (own === "%" && unit === "% held");
 
 /** Reads a cell that holds something. */
 export const readingText = (cell: string, rules: ReadingRules): ReadingText => {
   const { unit, column, pairs } = rules;
+  if (digitsValue(cell) <= mostOf(unit) && unit !== "% held") return { kind: "reading", text: cell };
   if (/^[=＝]/.test(cell)) return fault("import-formula", { text: cell });
   if (looksTogether(cell) || (!pairs && two.test(cell))) return fault("import-together", { text: cell });
   const about = aboutSo(cell);
   if (about !== undefined) return fault("import-doubtful", { text: cell, figure: about });
   const [, figure, named = "", doubt = ""] = withUnit.exec(cell) ?? [];
   const own = sheetUnitNamed(named);
-  if (own !== undefined && own !== unit && !(own === "%" && unit === "% held"))
-    return fault("import-unit", { text: cell, own, unit });
+  if (own !== undefined && !goesWithUnit(own, unit)) return fault("import-unit", { text: cell, own, unit });
   const bare = own === undefined || figure === undefined ? cell : `${figure.trim()}${doubt}`;
   const figures = pairs ? bare.split("/").map((part) => part.trim()) : [bare];
   if (figures.length > 2) return fault("number-bad", { column, text: cell, fault: "not-a-number" });
@@ -80,10 +93,8 @@ const plainFigure = (typed: string, cell: string, { unit, decimal, column }: Rea
   if (marks.length === 1 && marks[0] !== decimal && /\d/.test(text))
     return fault("import-decimal", { text: cell, mark: decimal });
   const pointed = marks.length === 1 ? text.replace(mark, ".") : text;
-  const bounds =
-    unit === "%" || unit === "% held"
-      ? { of: "percent", least: 0, most: 100 }
-      : { of: `a reading in ${unit}`, least: 0, most: Number(fromSi(mostReading_Pa, unit).toPrecision(3)) };
+  const isPercent = unit === "%" || unit === "% held";
+  const bounds = { of: isPercent ? "percent" : `a reading in ${unit}`, least: 0, most: mostOf(unit) };
   const faults: Problem[] = [];
   const read = readReadingCell(
     pointed,

@@ -1,6 +1,7 @@
 // An imported test as rows of tests.csv, and whether the logbook has it already.
 
 import { byText } from "../../problem/index.ts";
+import { type PressureUnit, fromSi, toSi } from "../../quantity/index.ts";
 import { cylinderColumn } from "../test-rows.ts";
 import type { Cell, EngineRecord, PressureRow, Test } from "../types.ts";
 import type { ImportedRow, ImportedTest, Recorded } from "./imported.ts";
@@ -43,10 +44,6 @@ const rowKey = (
 const importedRowKey = (row: ImportedRow, labels: readonly string[]): string =>
   rowKey(row, new Map(labels.map((label, i) => [label, row.cells[i] ?? "x"])));
 
-/** What a test is known again by: engine, day, and its rows with kind, unit and figures, in the order of their takes. */
-export const testKey = ({ engine, date, rows, cylinders }: Omit<ImportedTest, "key">): string =>
-  [engine, date, ...rows.map((row) => importedRowKey(row, cylinders))].join("\n");
-
 const textOf = (cell: Cell): string => (cell.kind === "not-taken" ? "x" : cell.text);
 
 const recordedRowKey = (row: PressureRow, labels: readonly string[]): string =>
@@ -83,6 +80,16 @@ export const alreadyRecorded = (
   });
 };
 
+/** All readings of a test of the sheet as one text: the same for a recorded test that has the same ones. */
+export const readingsKey = ({ rows, cylinders }: ImportedTest): string =>
+  inOrder(rows.map((row) => importedRowKey(row, cylinders)));
+
+/** All readings of a recorded test as one text. @param labels - of its engine */
+export const recordedKey = ({ rows }: Test, labels: readonly string[]): string =>
+  inOrder(rows.map((row) => recordedRowKey(row, labels)));
+
+const inOrder = (keys: readonly string[]): string => [...keys].sort(byText).join("\n");
+
 interface RecordedRow {
   readonly row: PressureRow;
   readonly name: string;
@@ -99,12 +106,17 @@ const standing = (
   labels: readonly string[],
 ): Omit<Recorded, "id"> => {
   const there = [...recorded.rows];
-  const open = rows.filter((row) => {
-    const key = importedRowKey(row, cylinders);
-    const at = there.findIndex((one) => recordedRowKey(one, labels) === key);
+  const takenOut = (row: ImportedRow, isIt: (one: PressureRow) => boolean): boolean => {
+    const at = there.findIndex(isIt);
     if (at !== -1) there.splice(at, 1);
     return at === -1;
-  });
+  };
+  const open = rows
+    .filter((row) => {
+      const key = importedRowKey(row, cylinders);
+      return takenOut(row, (one) => recordedRowKey(one, labels) === key);
+    })
+    .filter((row) => takenOut(row, (one) => isSameConverted({ row, cylinders }, one, labels)));
   const left = there.map((row) => ({
     row,
     name: `${row.what} ${row.unit}`,
@@ -116,6 +128,57 @@ const standing = (
   const known = [...rows.filter((row) => !open.includes(row)), ...parted.flatMap((one) => one.known ?? [])];
   const match = missing.length + filling.length === 0 ? "same" : known.length > 0 ? "part" : "other";
   return { match, missing, filling, known, others: left.map(({ row }) => row.what) };
+};
+
+/** Whether a row says in one unit what the recorded one says in another, as far as either was read. */
+const isSameConverted = (
+  { row, cylinders }: { readonly row: ImportedRow; readonly cylinders: readonly string[] },
+  one: PressureRow,
+  labels: readonly string[],
+): boolean => {
+  const { what, unit } = row;
+  if (one.what !== what || one.unit === unit || one.unit === "%" || unit === "%") return false;
+  const own = figuresOf(cylinders.map((label, i) => [label, row.cells[i] ?? "x"]));
+  const there = figuresOf(labels.map((label, i) => [label, textOf(one.cells[i] ?? { kind: "not-taken" })]));
+  if (own.size === 0 || own.size !== there.size) return false;
+  const recordedUnit = one.unit;
+  return [...own].every(([label, text]) => {
+    const other = there.get(label);
+    return other !== undefined && isWithinRounding([text, unit], [other, recordedUnit]);
+  });
+};
+
+/** A figure as it is written, and its unit. */
+export type FigureInUnit = readonly [text: string, unit: PressureUnit | "%"];
+
+/** Whether two figures are the same; in two units of pressure, within half a step of the coarser. */
+export const isSameFigure = ([a, unitA]: FigureInUnit, [b, unitB]: FigureInUnit): boolean => {
+  if (unitA === unitB) return figure(a) === figure(b);
+  return unitA !== "%" && unitB !== "%" && isWithinRounding([a, unitA], [b, unitB]);
+};
+
+/** A figure in the unit and with the decimals of another; as it stands where that cannot be. */
+export const figureLike = ([text, unit]: FigureInUnit, [like, to]: FigureInUnit): string => {
+  const [number = ""] = /\d+(?:[.,]\d+)?/.exec(text) ?? [];
+  if (unit === to || unit === "%" || to === "%" || number === "") return text;
+  const value = fromSi(toSi(Number(number.replace(",", ".")), unit), to);
+  return text.replace(number, value.toFixed((/[.,](\d+)/.exec(like)?.[1] ?? "").length));
+};
+
+type InUnit = readonly [text: string, unit: PressureUnit];
+
+/** Half a step of the coarser of two figures; signs and doubts are the same. */
+const isWithinRounding = ([a, unitA]: InUnit, [b, unitB]: InUnit): boolean => {
+  const parts = (text: string): readonly [around: string, number: string] => [
+    text.replace(/[\d.]+/, " "),
+    text.replace(/[^\d.]/g, ""),
+  ];
+  const [aroundA, numberA] = parts(a);
+  const [aroundB, numberB] = parts(b);
+  const halfStep = (text: string): number => 0.5 * 10 ** -(text.split(".")[1] ?? "").length;
+  const most = Math.max(toSi(halfStep(numberA), unitA), toSi(halfStep(numberB), unitB));
+  const apart = Math.abs(toSi(Number(numberA), unitA) - toSi(Number(numberB), unitB));
+  return aroundA === aroundB && apart <= most * 1.000_001;
 };
 
 /** What of a row stands there in rows that say nothing else, and what does not; such rows are taken out of the list. An earlier import

@@ -3,8 +3,8 @@
 const most = 4_096;
 
 /** The same function, which keeps its last answers. */
-export const remembered = <T>(read: (text: string) => T): ((text: string) => T) => {
-  let known = new Map<string, { readonly value: T }>();
+export const remembered = <T, K extends string = string>(read: (text: K) => T): ((text: K) => T) => {
+  let known = new Map<K, { readonly value: T }>();
   return (text) => {
     const before = known.get(text);
     if (before !== undefined) return before.value;

@@ -10,6 +10,7 @@ import {
   type HeadWord,
   cylinderNamed,
   headWords,
+  isOrdinal,
   isSummary,
   kindNamed,
   plainText,
@@ -139,7 +140,10 @@ const isFurtherHeading = (row: SheetRow | undefined): boolean => {
     (!all.some(isDate) &&
       all.every(
         (text) =>
-          unitIn(text) !== undefined || headWordOf(text) !== undefined || kindNamed(text) !== undefined,
+          unitIn(text) !== undefined ||
+          headWordOf(text) !== undefined ||
+          kindNamed(text) !== undefined ||
+          isOrdinal(text),
       ))
   );
 };
@@ -147,7 +151,8 @@ const isFurtherHeading = (row: SheetRow | undefined): boolean => {
 const columnOf = (index: number, block: readonly SheetRow[], data: readonly SheetRow[]): SheetColumn => {
   const heads = block.map(({ cells }) => cells[index]?.text ?? "").filter((text) => text !== "");
   const found = data.map(({ cells }) => cells[index]?.text ?? "").filter((text) => text !== "");
-  const named = roleOf(heads);
+  const dates = found.filter(isDate).length;
+  const named = roleOf(heads, dates);
   const state = named === "engine" && isEngineState(found) ? "engine_temp" : undefined;
   const condition = state ?? heads.map(conditionNamed).find((name) => name !== undefined);
   const role = condition === undefined ? named : "condition";
@@ -158,17 +163,19 @@ const columnOf = (index: number, block: readonly SheetRow[], data: readonly Shee
     ...(role === undefined ? {} : { role }),
     ...(condition === undefined ? {} : { condition }),
     numbers: found.filter(isFigure).length,
-    dates: found.filter(isDate).length,
+    dates,
     texts: found.filter((text) => !isFigure(text) && !isDate(text) && !noReading.has(plainText(text))).length,
   };
 };
 
-const roleOf = (heads: readonly string[]): SheetColumn["role"] => {
+/** The last heading counts; one that says date over no date names what stands beside it, where another heading says what is below. */
+const roleOf = (heads: readonly string[], dates: number): SheetColumn["role"] => {
   if (heads.some(isSummary)) return "summary";
-  return heads
+  const [last, ...others] = heads
     .toReversed()
     .map(headWordOf)
-    .find((role) => role !== undefined);
+    .filter((role) => role !== undefined);
+  return last === "date" && dates === 0 ? (others[0] ?? last) : last;
 };
 
 /** The heading row that names cylinders above columns, and the columns; undefined where there is none. */

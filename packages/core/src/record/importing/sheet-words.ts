@@ -97,6 +97,22 @@ export const cylinderNamed = remembered((text: string): string | undefined => {
   return label === "" || /^[LR]?0$/.test(label) ? undefined : label;
 });
 
+/** Whether a text counts repeats: `1st`, `2nd`, `3.`. */
+export const isOrdinal = (text: string): boolean =>
+  /^[1-9]\d?\s?(?:st|nd|rd|th|\.|er|eme|e|re)$/.test(text.trim().toLowerCase());
+
+const sides: readonly (readonly [string, ReadonlySet<string>])[] = [
+  ["L", words("left, lh, links, linker, gauche, izquierdo, izquierda, sinistro, sinistra, lewy, vanster")],
+  ["R", words("right, rh, rechts, rechter, droite, droit, derecho, derecha, destro, destra, prawy, hoger")],
+];
+
+/** The label of a cylinder that is named by its side: `L` of `Left`. Only where the map says that a text is a cylinder's: two engines of a
+ *  boat are called so too. */
+export const sideNamed = (text: string): string | undefined => {
+  const [first = ""] = plainText(text).split(" ");
+  return sides.find(([, names]) => names.has(first))?.[0];
+};
+
 /** Whether a text names a cylinder by a word or a sign, not by its bare number. */
 export const saysCylinder = (text: string): boolean =>
   cylinderNamed(text) !== undefined && !/^[LlRr]?\d+$/.test(text.trim());

@@ -1,12 +1,12 @@
 // A spreadsheet's CSV as rows and cells. No row is taken for a header; what holds nothing is counted and left.
 
 import { type Problem, problem } from "../../problem/index.ts";
-import { type TableCell, parseRows, placeOf } from "../csv.ts";
+import { parseRows, placeOf } from "../csv.ts";
+import { CutRow, CutText } from "./cut-rows.ts";
 import type { Sheet, SheetRow } from "./imported.ts";
 import { separators } from "./map-words.ts";
-import { plainCells } from "../located-rows.ts";
-import { type PlainLine, plainLines, plainRowMaker } from "./plain-lines.ts";
-import { cellsHeld, trimmedCells } from "./trimmed-cells.ts";
+import { type PlainLine, plainLines } from "./plain-lines.ts";
+import { cellsHeld } from "./trimmed-cells.ts";
 
 /** Lines that are looked at for the separator. */
 const sample = 60;
@@ -20,22 +20,10 @@ export const parseSheet = (
 ): { readonly sheet: Sheet; readonly problems: readonly Problem[] } => {
   const delimiter = options.delimiter ?? separatorOf(text);
   const plain = plainLines(text);
-  const parsed = plain === undefined ? parseRows(text, file, delimiter) : { faults: [], problems: [] };
-  const faults = [...parsed.faults, ...parsed.problems];
-  const preamble = /^\uFEFF?sep=.(?=\r?\n|\r)/i.test(text) ? 1 : 0;
-  const held =
-    "located" in parsed
-      ? heldRows(parsed.located, {
-          preamble,
-          cellsOf: ({ cells }) => cells,
-          rowOf: (row, one) => ({ ...one, row, cells: trimmedCells(one.cells) }),
-        })
-      : heldRows(plain ?? [], {
-          preamble,
-          cellsOf: ({ raw }) => plainCells(raw, delimiter),
-          rowOf: plainRowMaker(delimiter),
-        });
-  const { rows, columns, trailing } = held;
+  const { rows, columns, trailing, faults } =
+    plain === undefined
+      ? wholeParsed(text, file, delimiter)
+      : { ...heldRows(plain, new CutText(text, delimiter), 0), faults: [] };
   const sheet: Sheet = {
     file,
     delimiter,
@@ -50,34 +38,39 @@ export const parseSheet = (
   return { sheet, problems: isEmpty ? [empty] : faults };
 };
 
-interface Making<L> {
-  /** Lines in front that no spreadsheet shows as a row. */
-  readonly preamble: number;
-  readonly cellsOf: (line: L) => readonly TableCell[];
-  readonly rowOf: (row: number, line: L) => SheetRow;
-}
+type Held = Pick<Sheet, "rows" | "columns" | "trailing">;
 
-/** The rows that hold something, and what blank cells and rows there are besides. */
-const heldRows = <L extends PlainLine>(
-  lines: readonly L[],
-  { preamble, cellsOf, rowOf }: Making<L>,
-): Pick<Sheet, "rows" | "columns" | "trailing"> => {
+const wholeParsed = (
+  text: string,
+  file: string,
+  delimiter: string,
+): Held & { readonly faults: readonly Problem[] } => {
+  const { clean, faults, problems, located } = parseRows(text, file, delimiter);
+  const lines = located.map(({ line, offset, raw }) => ({ line, offset, end: offset + raw.length }));
+  const preamble = /^\uFEFF?sep=.(?=\r?\n|\r)/i.test(text) ? 1 : 0;
+  return { ...heldRows(lines, new CutText(clean, delimiter), preamble), faults: [...faults, ...problems] };
+};
+
+/** The rows that hold something, and what blank cells and rows there are besides.
+ *  @param preamble - lines in front that no spreadsheet shows as a row */
+const heldRows = (lines: Iterable<PlainLine>, source: CutText, preamble: number): Held => {
   const rows: SheetRow[] = [];
   let row = -preamble;
   let lastLine = 0;
   let columns = 0;
   let cells = 0;
   let behind = 0;
-  for (const one of lines) {
-    row += one.line - lastLine;
-    lastLine = one.line + (one.raw.match(/\r\n|\r|\n/g)?.length ?? 0);
-    const all = cellsOf(one);
+  for (const { line, offset, end } of lines) {
+    const raw = source.text.slice(offset, end);
+    row += line - lastLine;
+    lastLine = line + (raw.match(/\r\n|\r|\n/g)?.length ?? 0);
+    const all = source.all(raw);
     const held = cellsHeld(all);
     behind = held === 0 ? behind + 1 : 0;
     if (held === 0) continue;
     cells += all.length - held;
     columns = Math.max(columns, held);
-    rows.push(rowOf(row, one));
+    rows.push(new CutRow(source, { row, line, offset, end }));
   }
   return { rows, columns, trailing: { cells, rows: behind } };
 };

@@ -8,8 +8,6 @@ import type { Sheet, SheetRow } from "./imported.ts";
 /** A text of the sheet and its cell; of the map itself where it is fixed. */
 export interface Spot {
   readonly text: string;
-  /** The same for the same cell. */
-  readonly key: string;
   readonly at?: { readonly row: SheetRow; readonly column: number };
 }
 
@@ -28,7 +26,7 @@ export const lookAt = (
   source: Source,
   { columns, firstRow }: { readonly columns: readonly number[]; readonly firstRow: number },
 ): Look => {
-  if ("fixed" in source) return fixedLook({ text: source.fixed.trim(), key: "fixed" });
+  if ("fixed" in source) return fixedLook({ text: source.fixed.trim() });
   if ("headerRow" in source) return headerLook(sheet, source, columns);
   if ("above" in source) return aboveLook(sheet, columns, firstRow);
   return columnLook(columnNamed(sheet, source.column, firstRow) ?? -1, source.fill === true);
@@ -45,7 +43,7 @@ const headerLook = (
 ): Look => {
   const row = sheet.rows.find((one) => one.row === headerRow);
   const spots = new Map<number, Spot>();
-  let last: Spot = { text: "", key: "blank" };
+  let last: Spot = { text: "" };
   for (const column of columns) {
     const text = row?.cells[column]?.text ?? "";
     if (row !== undefined && (text !== "" || !fill || last.text === "")) last = spotOf(row, column, text);
@@ -55,7 +53,7 @@ const headerLook = (
 };
 
 const columnLook = (column: number, fill: boolean): Look => {
-  let last: Spot = { text: "", key: "blank" };
+  let last: Spot = { text: "" };
   return {
     enter: (row) => {
       const text = row.cells[column]?.text ?? "";
@@ -68,7 +66,7 @@ const columnLook = (column: number, fill: boolean): Look => {
 
 /** The last day that stood in a row of its own. */
 const aboveLook = (sheet: Sheet, columns: readonly number[], firstRow: number): Look => {
-  let last: Spot = { text: "", key: "blank" };
+  let last: Spot = { text: "" };
   const enter = (row: SheetRow): void => {
     const day = dayOfRow(row, columns);
     if (day !== undefined) last = spotOf(row, day.column, day.text);
@@ -77,8 +75,4 @@ const aboveLook = (sheet: Sheet, columns: readonly number[], firstRow: number): 
   return { enter, spot: () => last, isOfRow: true };
 };
 
-const spotOf = (row: SheetRow, column: number, text: string): Spot => ({
-  text,
-  key: `${String(row.row)},${String(column)}`,
-  at: { row, column },
-});
+const spotOf = (row: SheetRow, column: number, text: string): Spot => ({ text, at: { row, column } });

@@ -18,8 +18,9 @@ export const unreadColumns = (sheet: Sheet, map: ImportMap): readonly UnreadColu
   const counts = new Map<number, number>();
   for (const { row, cells } of sheet.rows) {
     if (row < firstRow || row > lastRow) continue;
-    for (const [at, { text }] of cells.entries())
+    cells.forEach(({ text }, at) => {
       if (text !== "" && !read.has(at)) counts.set(at, (counts.get(at) ?? 0) + 1);
+    });
   }
   const above = sheet.rows.filter(({ row }) => row < firstRow);
   return [...counts]

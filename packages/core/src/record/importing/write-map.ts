@@ -1,35 +1,11 @@
 // A map as a person edits it: an entry a line, lists and sources on one line.
 
 import type { ImportMap } from "./import-map.ts";
-
-const order: readonly (keyof ImportMap)[] = [
-  "schema",
-  "encoding",
-  "delimiter",
-  "decimal",
-  "dates",
-  "firstRow",
-  "lastRow",
-  "readings",
-  "engine",
-  "date",
-  "cylinder",
-  "what",
-  "take",
-  "unit",
-  "gauge",
-  "meter",
-  "by",
-  "note",
-  "conditions",
-  "notTaken",
-  "sameDay",
-  "engines",
-];
+import { mapEntries } from "./map-entries.ts";
 
 /** The JSON of a map; `readImportMap` reads the same map from it. */
 export const writeImportMap = (map: ImportMap): string => {
-  const entries = order.flatMap((key) => {
+  const entries = mapEntries.flatMap(({ name: key }) => {
     const value = map[key];
     if (value === undefined) return [];
     return [`  ${JSON.stringify(key)}: ${key === "engines" ? engineLines(map.engines) : onOneLine(value)}`];
