@@ -19,6 +19,7 @@ export const rows = [
   ["round trips: rows written, read, written again", "round-trip", ({ roundTrips }) => number(roundTrips)],
   ["hostile texts, and commands that had to show them", "hostile-text", ({ texts, commands }) => (texts === undefined ? "–" : `${number(texts)}, ${number(commands)}`)],
   ["crafted files: huge, deep, wide, no text, names of every object, formulas", "crafted", ({ crafted }) => number(crafted)],
+  ["files of 200 000 readings or faults, and the most memory that one took", "large", ({ large, largest_MB }) => (large === undefined ? "–" : `${number(large)}, ${number(largest_MB)} MB`)],
   ["rule expressions: escapes, foreign names, by lot", "formulas", ({ escapes, names, expressions }) => (escapes === undefined ? "–" : `${number(escapes)}, ${number(names)}, ${number(expressions)}`)],
   ["names for an engine that lead elsewhere", "engine-names", ({ names }) => number(names)],
   ["patterns in the sources, of them linear in the length of a text", "patterns", ({ patterns, linear }) => (patterns === undefined ? "–" : `${number(patterns)}, ${number(linear)}`)],

@@ -44,6 +44,7 @@ const parts = [
   { name: "round-trip", file: "round-trip.mjs", args: seeded },
   { name: "hostile-text", file: "hostile-text.mjs" },
   { name: "crafted", file: "crafted.mjs", args: sized },
+  { name: "large", file: "large.mjs", args: sized },
   { name: "formulas", file: "formulas.mjs", args: seeded },
   { name: "engine-names", file: "engine-names.mjs" },
   { name: "patterns", file: "patterns.mjs", args: sized },

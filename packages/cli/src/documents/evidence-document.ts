@@ -14,6 +14,7 @@ export const oilDocument = (oil: OilTest | undefined) =>
         controlRise: oil.controlRise,
         u_controlRise: oil.controlUncertainty,
         controlsRoseToo: oil.controlsRoseToo,
+        byTwo: oil.byTwo,
         against: oil.against,
       };
 

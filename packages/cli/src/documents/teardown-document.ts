@@ -60,6 +60,7 @@ const itemDocument = (item: TeardownItem) => ({
   at: item.at,
   quantity: item.quantity,
   value_mm: mm(item.value),
+  apart_mm: item.apart?.map(mm),
   between_mm: item.between === undefined ? undefined : [mm(item.between.low), mm(item.between.high)],
   u_mm: mm(item.uncertainty),
   uncertaintyFrom: item.uncertaintyFrom,

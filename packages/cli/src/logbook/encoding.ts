@@ -1,6 +1,8 @@
 // Bytes of a user's file to text and back, without losing or changing any byte that is not touched.
 // Windows-1252 is decoded by a table of ours: the runtime's own decoder differs between versions in 0x80 to 0x9F.
 
+import { asTheirs, asWritten } from "../as-theirs.ts";
+
 export const encodings = ["utf-8", "utf-16le", "utf-16be", "windows-1252"] as const;
 export type Encoding = (typeof encodings)[number];
 
@@ -16,10 +18,15 @@ export interface Decoded {
 }
 
 /** Decodes a whole file; undefined for UTF-16 with an odd number of bytes. */
-export const decode = (bytes: Uint8Array): Decoded | undefined => {
+export const decode = (bytes: Uint8Array): Decoded | undefined => theirs(decodedAsMarked(bytes));
+
+const theirs = (decoded: Decoded | undefined): Decoded | undefined =>
+  decoded === undefined ? undefined : { ...decoded, text: asTheirs(decoded.text) };
+
+const decodedAsMarked = (bytes: Uint8Array): Decoded | undefined => {
   const none = new Uint8Array();
-  if (startsWith(bytes, marks["utf-16le"])) return decodeAs(bytes, "utf-16le");
-  if (startsWith(bytes, marks["utf-16be"])) return decodeAs(bytes, "utf-16be");
+  if (startsWith(bytes, marks["utf-16le"])) return decodedAs(bytes, "utf-16le");
+  if (startsWith(bytes, marks["utf-16be"])) return decodedAs(bytes, "utf-16be");
   const bom = startsWith(bytes, marks["utf-8"]) ? "bom" : "none";
   const body = bom === "bom" ? bytes.subarray(3) : bytes;
   const whole = strictUtf8(body);
@@ -41,7 +48,10 @@ export const decode = (bytes: Uint8Array): Decoded | undefined => {
 };
 
 /** Decodes a whole file by an encoding that somebody told, with or without its mark; undefined where it does not fit. */
-export const decodeAs = (bytes: Uint8Array, encoding: Encoding): Decoded | undefined => {
+export const decodeAs = (bytes: Uint8Array, encoding: Encoding): Decoded | undefined =>
+  theirs(decodedAs(bytes, encoding));
+
+const decodedAs = (bytes: Uint8Array, encoding: Encoding): Decoded | undefined => {
   const start = mark(encoding);
   const bom = start.length > 0 && startsWith(bytes, [...start]) ? "bom" : "none";
   const body = bom === "bom" ? bytes.subarray(start.length) : bytes;
@@ -54,11 +64,15 @@ export const decodeAs = (bytes: Uint8Array, encoding: Encoding): Decoded | undef
   return text === undefined ? undefined : { text, encoding, bom, cutOff: new Uint8Array(), flaw: "none" };
 };
 
+/** The bytes of a new file: UTF-8 without a mark. */
+export const utf8 = (text: string): Uint8Array => Buffer.from(asWritten(text), "utf8");
+
 /** Encodes text, without a mark; or names the first character that the encoding cannot hold. */
 export const encode = (
-  text: string,
+  shown: string,
   encoding: Encoding,
 ): { readonly bytes: Uint8Array } | { readonly character: string } => {
+  const text = asWritten(shown);
   const half = /\p{Surrogate}/u.exec(text);
   if (encoding === "utf-16le") return { bytes: Buffer.from(text, "utf16le") };
   if (encoding === "utf-16be") return { bytes: Buffer.from(text, "utf16le").swap16() };

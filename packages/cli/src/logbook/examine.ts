@@ -41,18 +41,18 @@ export const examine = (world: World, root: string, today: string, only?: string
   const desk = new Desk(world);
   const own = desk.text(join(root, "logbook.json"));
   const book = own === undefined ? undefined : readLogbook(own.text, own.file);
-  desk.faults.push(
-    ...(book?.problems ?? []),
-    ...(own === undefined
+  desk.note(
+    book?.problems ?? [],
+    own === undefined
       ? []
-      : fieldsUnknown(own, ["schema", "demo", "homeAltitude_m", "units", "tools", "name", "note"])),
+      : fieldsUnknown(own, ["schema", "demo", "homeAltitude_m", "units", "tools", "name", "note"]),
   );
   const gaugeText = desk.text(join(root, "gauges.csv"));
   const gauges = gaugeText === undefined ? undefined : readGauges(gaugeText.text, gaugeText.file);
-  desk.faults.push(
-    ...(gauges?.problems ?? []),
-    ...columnsNearlyNamed(gaugeText, gaugeColumns),
-    ...daysAhead(gaugeText, today, "link_date"),
+  desk.note(
+    gauges?.problems ?? [],
+    columnsNearlyNamed(gaugeText, gaugeColumns),
+    daysAhead(gaugeText, today, "link_date"),
   );
   if (only === undefined) desk.copies(root);
   const facts = book?.logbook ?? { demo: false };
@@ -68,6 +68,11 @@ class Desk {
   readonly world: World;
   constructor(world: World) {
     this.world = world;
+  }
+
+  /** One by one: a file may have more faults than a call may have arguments. */
+  note(...lists: readonly (readonly Fault[])[]): void {
+    for (const faults of lists) for (const fault of faults) this.faults.push(fault);
   }
 
   /** The text of a file; undefined where there is none or it cannot be read, which is noted. */
@@ -139,17 +144,17 @@ const examineEngine = (desk: Desk, root: string, id: string, { gauges, facts, to
       ...(notes && { notes }),
       ...(measurements && { measurements }),
     };
-    desk.faults.push(...readEngineRecord({ id, engine: json, ...given }, gauges, facts).problems);
+    desk.note(readEngineRecord({ id, engine: json, ...given }, gauges, facts).problems);
   }
   const read = [tests, services, notes, measurements];
-  if (engine === undefined) desk.faults.push(...read.flatMap(shapeFaults));
-  desk.faults.push(
-    ...read.flatMap((table) => daysAhead(table, today)),
-    ...headerFaults(amendments, "amendments.csv"),
-    ...columnsNearlyNamed(tests, [...testColumns(labelsOf(engine, tests)), ...Object.keys(numberColumns)]),
-    ...columnsNearlyNamed(services, serviceColumns),
-    ...columnsNearlyNamed(notes, noteColumns),
-    ...columnsNearlyNamed(measurements, [...measurementColumns, ...optionalMeasurementColumns]),
+  if (engine === undefined) desk.note(...read.map(shapeFaults));
+  desk.note(
+    ...read.map((table) => daysAhead(table, today)),
+    headerFaults(amendments, "amendments.csv"),
+    columnsNearlyNamed(tests, [...testColumns(labelsOf(engine, tests)), ...Object.keys(numberColumns)]),
+    columnsNearlyNamed(services, serviceColumns),
+    columnsNearlyNamed(notes, noteColumns),
+    columnsNearlyNamed(measurements, [...measurementColumns, ...optionalMeasurementColumns]),
   );
 };
 

@@ -76,8 +76,11 @@ export const stopOnErrors = (problems: readonly (Problem | Fault)[]): void => {
 };
 
 /** The text of one engine's files. @throws Stop 3 when a file cannot be read */
-export const engineFiles = (logbook: Logbook, id: string, cautions: Fault[] = []): EngineFiles => {
-  const { world, root } = logbook;
+export const engineFiles = (
+  { world, root }: Pick<Logbook, "world" | "root">,
+  id: string,
+  cautions: Fault[] = [],
+): EngineFiles => {
   const named = (name: string): NamedText | undefined => textOf(world, join(root, id, name), cautions);
   const tests = named("tests.csv");
   const services = named("services.csv");

@@ -1,6 +1,7 @@
 // Reads a user's file whole: its bytes, its text, how it is encoded, and a fingerprint to know it by.
 
 import { Stop, type Fault } from "../command.ts";
+import { sparing } from "../sparing.ts";
 import { decode, type Decoded } from "./encoding.ts";
 import { codeOf, type World } from "./world.ts";
 import { fileFault, shown, systemFault } from "./words.ts";
@@ -22,6 +23,7 @@ export interface UserFile extends Decoded {
 export const readFileIfThere = (world: World, path: string): UserFile | undefined => {
   const raw = readRaw(world, path, largestFile);
   if (raw === undefined) return undefined;
+  sparing(raw.size / 4); // a record takes less than a sheet that becomes one
   const file = shown(world.cwd, path);
   const decoded = decode(raw.bytes);
   if (decoded === undefined) throw new Stop(1, [fileFault("file-half-character", { file })]);

@@ -3,6 +3,7 @@
 import { isAbsolute, relative } from "node:path";
 
 import type { Problem } from "@sealtrend/core";
+import { asTheirs } from "../as-theirs.ts";
 import { quoted } from "../options/quote.ts";
 
 interface Facts {
@@ -234,5 +235,5 @@ export const savedFault = ({ found, file }: Pick<Problem, "found" | "file">): Fi
 /** A path as the user would type it: relative where it lies below the working folder. */
 export const shown = (cwd: string, path: string): string => {
   const short = relative(cwd, path);
-  return short === "" || short.startsWith("..") || isAbsolute(short) ? path : short;
+  return asTheirs(short === "" || short.startsWith("..") || isAbsolute(short) ? path : short);
 };

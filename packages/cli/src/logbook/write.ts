@@ -9,6 +9,7 @@ import { columnsAdded, columnsLacking, withColumns } from "./add-columns.ts";
 import { commit } from "./commit.ts";
 import { makeFolder, removeEmptyFolder } from "./create.ts";
 import { deltaBetween, type Delta } from "./delta.ts";
+import { utf8 } from "./encoding.ts";
 import { insideRoot, isThere, realPath } from "./inside.ts";
 import { remember, type Done } from "./journal.ts";
 import { rowsAtEnd, wholeText } from "./line-ends.ts";
@@ -143,7 +144,7 @@ const prepare = (world: World, path: string, change: Change): Prepared => {
   const file = { path, kind: change.kind, rows: [] };
   if (change.kind === "create") {
     if (isThere(world, path)) throw new Stop(3, [fileFault("file-exists", { file: shown(world.cwd, path) })]);
-    return { delta: deltaTo(world, path, undefined, Buffer.from(change.text)), file };
+    return { delta: deltaTo(world, path, undefined, utf8(change.text)), file };
   }
   if (change.kind === "replace") {
     const current = readFile(world, path);
@@ -162,7 +163,7 @@ const prepareRows = (world: World, path: string, change: Append, found: UserFile
   const begins = current === undefined || current.text === "";
   const lines = begins && change.header !== undefined ? [change.header, ...rows] : rows;
   if (current === undefined) {
-    const bytes = Buffer.from(lines.map((line) => `${line}\n`).join(""));
+    const bytes = utf8(lines.map((line) => `${line}\n`).join(""));
     return { delta: deltaTo(world, path, undefined, bytes), file };
   }
   const bytes = Buffer.concat([current.bytes, rowsAtEnd(current, shown(world.cwd, path), lines)]);
