@@ -99,7 +99,12 @@ test("A new meter is not saved without what it reads, and storage asks how long 
 });
 
 test.each([
-  ["a word that is not known", ["--what", "valvejob"], "write valve job"],
+  [
+    "a word that is not known",
+    ["--what", "valvejob"],
+    'did you mean valve job?: sealtrend service boat --what "valve job"',
+  ],
+  ["a work in other words", ["--what", "new pistons"], "the nearest is re-ring"],
   ["a cylinder that is not there", ["--what", "valve job", "--cylinders", "5"], "expected all, none, or"],
   ["a range of cylinders", ["--what", "valve job", "--cylinders", "1-3"], "expected all, none, or"],
   [

@@ -64,7 +64,7 @@ test("a fall that is shown all the same says that a part of it may be the speed"
 test("show tells both speeds beside a lower level, where they were not corrected", async () => {
   const rows = [dry(2016, even(260), "260"), dry(2026, [800, 802, 799, 803], "145")];
   expect(await said(deskOf(rows), "show", "van")).toContain(
-    "lower than in 2016-05 (same gauge, cranked at 145 instead of 260 rpm): see",
+    "lower than in 2016-05 (same gauge, cranked at 145 instead of 260 rpm): sealtrend history van",
   );
   const document = await deskOf(rows).json("show", "van");
   expect(misfits(document, schemaOf("show"))).toEqual([]);

@@ -26,13 +26,16 @@ import { usage } from "./usage.ts";
 
 export const engineAdd: Command = {
   name: "engine add",
-  summary: "a new engine",
+  summary: "begin the record of a new engine",
   examples: [
     "sealtrend engine add pump --cylinders 4 --ignition compression --minimum 26bar --meter h",
     "sealtrend engine add pump --from pump.json",
   ],
   positionals: [{ name: "NAME", help: "a short name, such as pump: it names a folder", need: "must" }],
-  options: [...engineOptions, { name: "from", value: "FILE", help: "take an engine.json that somebody has" }],
+  options: [
+    ...engineOptions,
+    { name: "from", value: "FILE", help: "take over an engine.json that somebody else made" },
+  ],
   run: async (args, io) => {
     const [id = ""] = args.positionals;
     const world = nodeWorld(io);

@@ -34,7 +34,7 @@ const table: readonly EngineOption[] = [
   option("ignition", "ignition", "spark", "how it fires (diesel, petrol and gas are understood)"),
   option("name", "name", "TEXT", "what you call it"),
   option("use", "use", "farm", "what it drives"),
-  option("cycle", "cycle", "four-stroke", "default four-stroke"),
+  option("cycle", "cycle", "four-stroke", "strokes of a cycle (default four-stroke)"),
   option("cooling", "cooling", "liquid", "how it is cooled"),
   option("meter", "meter", "h", "what its meter counts"),
   option("home-altitude", "homeAltitude_m", "350m", "height of its usual place"),
@@ -48,6 +48,13 @@ const table: readonly EngineOption[] = [
 export const wordsOfField = (path: string): Pick<Option, "choices" | "also"> => {
   const field = engineFields[path];
   return field?.kind === "word" ? { choices: field.words, also: field.also } : {};
+};
+
+/** What a field can be set to, where that is a short list. */
+export const valuesOfField = (path: string): readonly string[] => {
+  const field = engineFields[path];
+  if (field?.kind === "yes-no") return ["yes", "no"];
+  return field?.kind === "word" ? field.words : [];
 };
 
 export const engineOptions: readonly Option[] = table.map(({ name, path, value, help }) => ({

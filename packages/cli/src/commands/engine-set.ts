@@ -21,6 +21,7 @@ import { changesTold, limitChanges } from "../render/limit-changes.ts";
 import { savedLine } from "../render/saved-line.ts";
 import { wrapText } from "../render/table.ts";
 import { typedValue } from "../render/typed-value.ts";
+import { valuesOfField } from "./engine-options.ts";
 import { type Field, isSetWhole, newValue, sizesExample, sizesExpected, wordsOf } from "./engine-field.ts";
 import { limitEdit } from "./engine-limit.ts";
 import { holdsRows, withCylinderColumns } from "./cylinder-columns.ts";
@@ -42,7 +43,12 @@ export const engineSet: Command = {
       help: "the field, such as geometry.bore; sealtrend engine show lists them",
       need: "must",
     },
-    { name: "VALUE", help: "its value, such as 86mm; - takes the field out", need: "may" },
+    {
+      name: "VALUE",
+      help: "its value, such as 86mm; - takes the field out",
+      need: "may",
+      wordsBy: (told) => valuesOfField(told("PATH") ?? ""),
+    },
   ],
   options: [],
   run: async (args, io) => {

@@ -19,7 +19,9 @@ import { type Change, write } from "../logbook/write.ts";
 import { typedLine } from "../options/quote.ts";
 import { clean } from "../render/clean.ts";
 import { askNew } from "./entry/ask-new.ts";
+import { askUnit } from "./entry/ask-unit.ts";
 import { completeEntry } from "./entry/complete-entry.ts";
+import { withDryGauge } from "./entry/dry-gauge.ts";
 import { entryAnswer } from "./entry/entry-answer.ts";
 import { conditionOptions, placeOptions, rowOptions } from "./entry/entry-options.ts";
 import { type Placed, columnsFilled, placeRows } from "./entry/entry-place.ts";
@@ -77,10 +79,15 @@ const enterTest = async (line: Args, io: Io): Promise<Answer> => {
     ...{ world, place, engine, isNew, dialect, earlier },
     gauges: logbook.gauges,
   });
-  const { args } = given;
-  const target = targetOf(args, io);
-  const gauge = logbook.gauges.find(({ id: name }) => name === args.text("gauge"));
-  const { rows: read, faults } = entryRows(args, { engine, gauge, dialect });
+  const target = targetOf(given.args, io);
+  const { gauges } = logbook;
+  const { args: named, asides } = withDryGauge(given.args, target, { earlier, gauges });
+  const contextOf = (line: Args) => ({
+    ...{ engine, gauges, dialect },
+    gauge: gauges.find(({ id: name }) => name === line.text("gauge")),
+  });
+  const args = await askUnit(named, io, { ...contextOf(named), ...given });
+  const { rows: read, faults } = entryRows(args, contextOf(args));
   if (faults.length > 0) throw new Stop(2, faults, given.kind === "typed" ? "" : notSaved(args));
   const slips = slipsIn(read, engine, earlier);
   const rows = io.interactive
@@ -122,7 +129,7 @@ const enterTest = async (line: Args, io: Io): Promise<Answer> => {
     written,
     rows,
     file,
-    asides: given.asides,
+    asides: [...given.asides, ...asides],
   });
 };
 

@@ -24,7 +24,7 @@ import { usage } from "./usage.ts";
 
 export const gaugeAdd: Command = {
   name: "gauge add",
-  summary: "a gauge or leak-down tester, described once",
+  summary: "describe a gauge or leak-down tester, once",
   examples: [
     "sealtrend gauge add red --kind compression --unit psi --full-scale 300psi --class 2.5",
     "sealtrend gauge add tester --kind leak-down --full-scale 100psi --regulated 80psi --restrictor 0.040in",

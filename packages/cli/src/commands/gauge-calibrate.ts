@@ -44,7 +44,7 @@ const options: readonly Option[] = [
 
 export const gaugeCalibrate: Command = {
   name: "gauge calibrate",
-  summary: "what a gauge reads where the truth is known",
+  summary: "check a gauge where the truth is known: on open holes, or on one cylinder at two speeds",
   examples: [
     "sealtrend gauge calibrate cheapo --hole 1.0mm --reads 55psi",
     'sealtrend gauge calibrate cheapo --hole "0.8mm:74psi 1.0mm:66psi 1.25mm:52psi"',

@@ -30,7 +30,7 @@ const options = [
 
 export const gaugeCompare: Command = {
   name: "gauge compare",
-  summary: "two gauges on the same warm engine: how the one stands to the other",
+  summary: "how two gauges read beside each other on the same warm engine",
   examples: ["sealtrend gauge compare --test 2026-05-03a", "sealtrend gauge compare pump --test latest"],
   positionals: [{ name: "ENGINE", help: "the engine; may be left out where there is only one", need: "may" }],
   options,

@@ -2,7 +2,6 @@
 
 import {
   type EngineRecord,
-  type HistoryAssessment,
   type KindHistory,
   type NextTest,
   type PressureUnit,
@@ -31,6 +30,7 @@ export const history: Command = {
     { name: "long", help: "the readings alone, one a row" },
   ],
   run: async (args, io) => {
+    io.brief?.();
     const { logbook, record } = await pickRecord(args, io);
     const label = cylinderNamed(record, args.text("cylinder"));
     const assessment = assessHistory(record);
@@ -48,19 +48,24 @@ export const history: Command = {
       ...(label === undefined ? {} : { cylinder: label }),
       ...(upTo === undefined ? {} : { upTo }),
     } as const;
-    const step = stepOf(assessment);
-    const options = { width, unicode, today, unit, detail, ...(step === undefined ? {} : { step }) } as const;
+    const newest = record.tests.length === 0 ? undefined : assessTest(record, pickTest(record, undefined));
+    const step = newest === undefined ? undefined : firstStep(newest);
+    const options = {
+      width,
+      unicode,
+      today,
+      unit,
+      detail,
+      ...(newest === undefined ? {} : { newest }),
+      ...(step === undefined ? {} : { step }),
+    } as const;
     const lines = historyScreen(assessment, asked, options);
     const text = `${lines.join("\n")}\n`;
     return { exit: 0, text, json: historyDocument(assessment, step), ...saidAside(logbook) };
   },
 };
 
-/** The step that `show` names first of the newest test. */
-const stepOf = ({ record }: HistoryAssessment): Step | undefined =>
-  record.tests.length === 0 ? undefined : firstStep(assessTest(record, pickTest(record, undefined)));
-
-/** As the screen of the test names it. */
+/** What `show` names first of the newest test. */
 const firstStep = (assessment: TestAssessment): Step | undefined =>
   shownTests(assessment.nextTests)[0] ?? beforeOpening(assessment);
 

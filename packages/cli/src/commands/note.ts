@@ -24,23 +24,29 @@ import { usage } from "./usage.ts";
 import { writableEngine } from "./writable-engine.ts";
 
 const options: readonly Option[] = [
-  { name: "what", value: "KIND", help: `kind of evidence: ${noteNames.join(", ")}` },
+  { name: "what", value: "KIND", help: "kind of evidence", words: noteNames },
   {
     name: "value",
     value: "0.4L/1000km",
     help: "a number with its unit, or a word such as none, some, heavy",
+    wordsBy: (told) => takesOf(kindNamed(told("what"))).words,
   },
-  { name: "unit", value: "UNIT", help: "the unit, where it is not attached to the value" },
+  {
+    name: "unit",
+    value: "UNIT",
+    help: "the unit, where it is not attached to the value",
+    wordsBy: (told) => takesOf(kindNamed(told("what"))).units,
+  },
   { name: "cylinders", value: "LABELS", help: 'which cylinders it is about: "3", "1 2"' },
   { name: "date", value: "DATE", help: "the day (default today)" },
   { name: "meter", value: "N", help: "hours, km or miles on the meter" },
-  { name: "by", value: "WHO", help: "me, shop, or a name" },
+  { name: "by", value: "WHO", help: "who saw it", words: ["me", "shop"], orElse: "a name" },
   { name: "note", value: "TEXT", help: "anything else" },
 ];
 
 export const note: Command = {
   name: "note",
-  summary: "other evidence: oil use, blow-by, debris, what was seen or heard",
+  summary: "record other evidence: oil use, blow-by, debris, what was seen or heard",
   examples: [
     'sealtrend note boat --what "oil use" --value 0.4L/1000km',
     'sealtrend note tractor --what "valve seen" --value burnt --cylinders 3 --by shop',
@@ -82,8 +88,10 @@ interface Takes {
 const takesOf = (what: Kind | undefined): Takes =>
   what === undefined ? { words: [], units: [] } : noteKinds[what];
 
-const known = (args: Args): Kind | undefined =>
-  noteNames.find((name) => name === args.text("what")?.trim().toLowerCase());
+const kindNamed = (typed: string | undefined): Kind | undefined =>
+  noteNames.find((name) => name === typed?.trim().toLowerCase());
+
+const known = (args: Args): Kind | undefined => kindNamed(args.text("what"));
 
 const asked = async (typed: Args, io: Io, engine: Engine): Promise<Args> => {
   const open = typed.text("what") === undefined || typed.text("value") === undefined;

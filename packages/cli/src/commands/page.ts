@@ -26,7 +26,12 @@ export const page: Command = {
       name: "for",
       value: "WHOM",
       choices: purposes,
-      help: "shop: sizes, asked for, parts; buyer: every reading; file: all",
+      help: "who reads it",
+      means: {
+        shop: "sizes, what is asked for, parts",
+        buyer: "every reading",
+        file: "all there is",
+      },
     },
     {
       name: "out",

@@ -21,26 +21,35 @@ import { askMore } from "./entry/ask-more.ts";
 import { readBack, saveRow } from "./save-row.ts";
 import { typedDay } from "./typed/typed-day.ts";
 import { checkTexts } from "./typed/typed-text.ts";
+import { checkWork } from "./work-meant.ts";
 import { typedWords } from "./typed/typed-words.ts";
 import { writableEngine } from "./writable-engine.ts";
 
 const options: readonly Option[] = [
-  { name: "what", value: "WORK", help: `what was done: ${workNames.join(", ")}` },
-  { name: "cylinders", value: "LABELS", help: 'which it touched: all, none, or labels: "1 2" (default all)' },
+  { name: "what", value: "WORK", help: "what was done", words: workNames },
+  {
+    name: "cylinders",
+    value: "LABELS",
+    help: "which it touched (default all)",
+    words: ["all", "none"],
+    orElse: 'labels such as "1 2"',
+  },
   {
     name: "new-baseline",
     value: "LABELS",
-    help: "which begin a new history (default: those touched, where head or rings were open; else none)",
+    help: "which begin a new history (default those touched, where head or rings were open; else none)",
+    words: ["all", "none"],
+    orElse: "labels",
   },
   { name: "date", value: "DATE", help: "the day (default today)" },
   { name: "meter", value: "N", help: "hours, km or miles on the meter" },
-  { name: "by", value: "WHO", help: "me, shop, or a name" },
+  { name: "by", value: "WHO", help: "who did it", words: ["me", "shop"], orElse: "a name" },
   { name: "note", value: "TEXT", help: 'anything else; for storage how long: "7 months"' },
 ];
 
 export const service: Command = {
   name: "service",
-  summary: "what was done to the engine: who compares readings across it must know",
+  summary: "record what was done to the engine, so that readings before and after it are compared fairly",
   examples: [
     'sealtrend service boat --what "valve job" --cylinders all --meter 640',
     'sealtrend service tractor --what "head gasket" --cylinders "1 2" --by shop --date 2026-04-11',
@@ -51,6 +60,7 @@ export const service: Command = {
   run: async (typed, io) => {
     const { logbook, id, engine } = await writableEngine(typed, io);
     const args = await asked(typed, io, engine);
+    checkWork(args, id);
     checkTexts(args, ["by", "note"]);
     const values = valuesOf(args, io);
     const { file, undo, said } = await saveRow({

@@ -15,10 +15,11 @@ export const show: Command = {
   positionals: [{ name: "ENGINE", help: "the engine; may be left out where there is only one", need: "may" }],
   options: [
     { name: "test", value: "ID", help: "which test (default the latest)" },
-    { name: "rules", value: "FILE", help: "hold it against the rules of this sheet" },
-    { name: "faults", value: "DIR", help: "tell causes by the tables in this folder" },
+    { name: "rules", value: "FILE", help: "judge by the rules in this sheet" },
+    { name: "faults", value: "DIR", help: "rank the causes by the fault tables in this folder" },
   ],
   run: async (args, io) => {
+    io.brief?.();
     const { logbook, record } = await pickRecord(args, io);
     const own = await ownSheets(args, io);
     const assessment = assessTest(record, pickTest(record, args.text("test")), own.options);

@@ -30,7 +30,8 @@ import { usage } from "./usage.ts";
 
 export const teardown: Command = {
   name: "teardown",
-  summary: "figures of an engine taken apart: inside, outside or too close to tell, and what work follows",
+  summary:
+    "judge what was measured on an engine taken apart: inside its limits, outside, or too close to tell, and what work follows",
   examples: [
     "sealtrend teardown tractor --from rods.txt --unit in --instrument thread",
     "sealtrend teardown tractor",

@@ -15,7 +15,7 @@ export const yard: Command = {
   positionals: [
     {
       name: "FILE|DIR|-",
-      help: "a CSV with the columns of tests.csv and one named engine (ignition too, if known), a logbook, a folder of logbooks, or - for standard input (default: your logbook)",
+      help: "a CSV with the columns of tests.csv and one named engine (ignition too, if known); a logbook; a folder of logbooks; or - for standard input (default your logbook)",
       need: "may",
     },
   ],

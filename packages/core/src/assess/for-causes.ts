@@ -14,7 +14,15 @@ import { isWarm } from "./trust/cold.ts";
 type Asked = Omit<NextTest, "by">;
 type Found = Pick<
   TestAssessment,
-  "trust" | "cylinders" | "oil" | "high" | "diagnosis" | "evidence" | "levelSince" | "levelBelow" | "unexplained"
+  | "trust"
+  | "cylinders"
+  | "oil"
+  | "high"
+  | "diagnosis"
+  | "evidence"
+  | "levelSince"
+  | "levelBelow"
+  | "unexplained"
 >;
 
 /** What would tell the causes apart. Nothing where all is even and nothing of the whole engine is likely. */

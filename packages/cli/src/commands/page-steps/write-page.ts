@@ -2,6 +2,7 @@
 
 import { dirname } from "node:path";
 import { Stop } from "../../command.ts";
+import { utf8 } from "../../logbook/encoding.ts";
 import { isThere } from "../../logbook/inside.ts";
 import { fileFault, shown, systemFault } from "../../logbook/words.ts";
 import { type World, codeOf } from "../../logbook/world.ts";
@@ -11,7 +12,7 @@ import { usage } from "../usage.ts";
 
 /** @param over - whether an existing page may be replaced  @throws Stop 2 where the name is taken, 3 where it cannot be written */
 export const writePage = (world: World, path: string, text: string, over: "refused" | "allowed"): number => {
-  const bytes = Buffer.from(text);
+  const bytes = utf8(text);
   const file = shown(world.cwd, path);
   try {
     const entry = world.fs.lstatSync(path, { throwIfNoEntry: false });

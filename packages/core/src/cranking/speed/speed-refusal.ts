@@ -73,7 +73,7 @@ export const outsideSpeeds = (speeds: readonly number[]): SpeedRefusal<"speed-ou
 
 /** Whether these speeds can be brought to one another at all. @param to - the reference speed [rpm] */
 export const refusedSpeeds = (from: readonly number[], to: number): SpeedRefusal | undefined => {
-  const outside = outsideSpeeds([...from, to]);
+  const outside = outsideSpeeds(from) ?? outsideSpeeds([to]);
   if (outside !== undefined) return outside;
   const far = from.find((speed) => speed / to < reach.least || speed / to > reach.most);
   return far === undefined
