@@ -92,8 +92,8 @@ export {
   type YardCourse,
   type YardDecision,
   type YardRow,
-  type YardWorst,
   yardRow,
 } from "./yard/yard-row.ts";
+export { type YardWorst } from "./yard/worst.ts";
 export { type YardOrder, yardCompare, yardOrders } from "./yard/yard-order.ts";
 export { type YardTotals, noYard, withEngine } from "./yard/yard-totals.ts";

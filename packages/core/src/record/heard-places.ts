@@ -2,6 +2,7 @@
 
 import type { Heard, HeardPlace } from "./types.ts";
 
+/** The words of a `heard` cell: a place each, or none. */
 export const heardPlaces: readonly HeardPlace[] = [
   "intake",
   "exhaust",

@@ -5,7 +5,36 @@ import { median } from "../../statistics/index.ts";
 import { belowOthers } from "../below-others.ts";
 import type { LeakValue } from "../leak/assess-leak-down.ts";
 import type { CylinderStanding, Standings } from "../standings.ts";
-import type { YardLeak, YardWorst } from "./yard-row.ts";
+import type { LimitMissed } from "../assessment.ts";
+
+/** The cylinder that is looked at first. */
+export interface YardWorst {
+  readonly label: string;
+  /** Absent in a test that is void. */
+  readonly standing?: Standing;
+  /** 1 - value / median of all, dry. */
+  readonly belowMedian?: number;
+  /** 1 - value / median of the other cylinders, dry: the figure of `show`. */
+  readonly belowOthers?: number;
+  /** Where the leak-down gave it its standing. */
+  readonly leak?: YardLeak;
+  readonly limitsMissed: readonly LimitMissed[];
+  /** Its reading held nothing. */
+  readonly held: "something" | "nothing";
+  readonly flaggedBefore: boolean;
+  /** Low beyond the chance of one reading. */
+  readonly confirmed: boolean;
+}
+
+/** The leak-down of a cylinder that it lets stand out, or of an engine that was tested no other way. */
+export interface YardLeak {
+  /** Part of the supply, 0 to 1. */
+  readonly lost: number;
+  /** 1 - part held / median of what the other cylinders held. */
+  readonly belowOthers?: number;
+  /** More is lost than the maker, or the master of that day, allows. */
+  readonly overLimit: boolean;
+}
 
 const byStanding: readonly (Standing | undefined)[] = ["lagging", "suspect", "even", undefined];
 

@@ -5,8 +5,6 @@ import { type Decision, intervals } from "../../decision/index.ts";
 import type { Course, Courses, CylinderCourse } from "../../history/index.ts";
 import type { EngineRecord, MeterUnit, Test } from "../../record/index.ts";
 import { shippedRules } from "../../rules/index.ts";
-import type { Standing } from "../../spread/index.ts";
-import type { LimitMissed } from "../assessment.ts";
 import { assessDecision } from "../deciding/assess-decision.ts";
 import { isCurrent } from "../deciding/current.ts";
 import type { DecisionAssessment } from "../deciding/decision-assessment.ts";
@@ -18,36 +16,7 @@ import { type Standings, standingsOf } from "../standings.ts";
 import type { TrustCode } from "../trust/trust-reason.ts";
 import { shownCourses } from "../years/assess-history.ts";
 import { suspectByLuck } from "./luck.ts";
-import { worstOf } from "./worst.ts";
-
-/** The cylinder that is looked at first. */
-export interface YardWorst {
-  readonly label: string;
-  /** Absent in a test that is void. */
-  readonly standing?: Standing;
-  /** 1 - value / median of all, dry. */
-  readonly belowMedian?: number;
-  /** 1 - value / median of the other cylinders, dry: the figure of `show`. */
-  readonly belowOthers?: number;
-  /** Where the leak-down gave it its standing. */
-  readonly leak?: YardLeak;
-  readonly limitsMissed: readonly LimitMissed[];
-  /** Its reading held nothing. */
-  readonly held: "something" | "nothing";
-  readonly flaggedBefore: boolean;
-  /** Low beyond the chance of one reading. */
-  readonly confirmed: boolean;
-}
-
-/** The leak-down of a cylinder that it lets stand out, or of an engine that was tested no other way. */
-export interface YardLeak {
-  /** Part of the supply, 0 to 1. */
-  readonly lost: number;
-  /** 1 - part held / median of what the other cylinders held. */
-  readonly belowOthers?: number;
-  /** More is lost than the maker, or the master of that day, allows. */
-  readonly overLimit: boolean;
-}
+import { type YardWorst, worstOf } from "./worst.ts";
 
 /** What the worst cylinder of an engine did over its years. */
 export interface YardCourse {

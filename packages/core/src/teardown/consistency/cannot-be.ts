@@ -74,15 +74,16 @@ export const impossible = (
   const range = `${rangeText(plausible.low, plausible.high, unit)}, by ${plausible.from}`;
   const [only, ...more] = meant;
   const isLikely = only !== undefined && more.length === 0;
+  const right = isLikely ? only.value : undefined;
   return {
     code: isLikely ? "likely-slip" : "cannot-be",
     ...placeOnly(item),
     quantity: item.quantity,
     text: `${placeNamed(item)} ${item.quantity} ${valueText(item)} cannot be: expected ${range}`,
     mend:
-      meant.length === 0
+      only === undefined
         ? `measure it again, then type \`${insteadLine(item)}\` with what it reads`
-        : `was ${meant.map((slip) => `${lengthText(slip.value, unit)} (${slip.how})`).join(" or ")} meant? Look at the paper or measure it again${only === undefined ? "" : `, then type \`${insteadLine(item, isLikely ? only.value : undefined)}\`${isLikely ? "" : " with what is right"}`}`,
+        : `was ${meant.map((slip) => `${lengthText(slip.value, unit)} (${slip.how})`).join(" or ")} meant? Look at the paper or measure it again, then type \`${insteadLine(item, right)}\`${isLikely ? "" : " with what is right"}`,
     ...(meant.length === 0 ? {} : { meant: meant.map(({ value }) => length(value)) }),
     weight: "conflict",
   };

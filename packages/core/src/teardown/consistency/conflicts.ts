@@ -3,7 +3,7 @@
 import { type Engine, isLimitFor } from "../../record/index.ts";
 import type { EnteredTwice } from "../judging/entered-twice.ts";
 import type { GroundBefore } from "../judging/ground-before.ts";
-import type { Reading } from "../judging/readings.ts";
+import type { Reading } from "../judging/reading.ts";
 import { isSamePlace, partNamed } from "../places.ts";
 import type { PartCount, TeardownConflict, TeardownItem } from "../teardown.ts";
 import { alreadyGround } from "./already-ground.ts";

@@ -2,7 +2,7 @@
 
 import type { Engine } from "../../record/index.ts";
 import { lengthNumber, lengthText } from "../length-text.ts";
-import type { Reading } from "../judging/readings.ts";
+import { type Reading, type Taken, isApart, mostApart, takenOf } from "../judging/reading.ts";
 import { isSamePlace, placeNamed, placeOnly } from "../places.ts";
 import type { TeardownConflict, TeardownItem } from "../teardown.ts";
 import { insteadLine } from "../typing/instead-line.ts";
@@ -12,17 +12,6 @@ import { plausibleFor } from "./plausible.ts";
 import { slipsTowards, swapped } from "./slips.ts";
 
 type Sized = Pick<Engine, "clearances" | "geometry">;
-
-/** One time that a place was read. */
-interface Taken {
-  /** The figure as if it had been read this once. */
-  readonly item: TeardownItem;
-  /** What repeats do not share; between two instruments all of it. [m] */
-  readonly read: number;
-}
-
-/** Standard uncertainties that two readings may be apart (judgement). */
-const most = 4;
 
 /** @param readings - of parts as they are now, by whatever instrument */
 export const repeatsApart = (readings: readonly Reading[], engine: Sized): readonly TeardownConflict[] => {
@@ -34,36 +23,6 @@ export const repeatsApart = (readings: readonly Reading[], engine: Sized): reado
     const taken = own.flatMap((one) => takenOf(one, own.length === 1 ? "same" : "several"));
     return isApart(taken) ? [conflictOf(item, taken, { readings, engine })] : [];
   });
-};
-
-const takenOf = ({ item, instrument, repeats }: Reading, tools: "same" | "several"): readonly Taken[] =>
-  repeats.map((value) => ({
-    item: { ...item, value, readings: 1 },
-    read: readOf({ item, instrument }, tools),
-  }));
-
-const readOf = (
-  { item, instrument }: Pick<Reading, "item" | "instrument">,
-  tools: "same" | "several",
-): number => {
-  if (item.between !== undefined) return item.uncertainty;
-  return tools === "same" ? instrument.read : Math.hypot(instrument.read, instrument.common);
-};
-
-const isApart = (taken: readonly Taken[]): boolean =>
-  taken.some((one, i) => taken.slice(i + 1).some((other) => areApart(one, other)));
-
-const areApart = (one: Taken, other: Taken): boolean =>
-  Math.abs(one.item.value - other.item.value) > most * Math.hypot(one.read, other.read);
-
-/** A reading whose repeats cannot all be right stands with each of them and without a mean, which nobody read. */
-export const withoutMean = (reading: Reading): Reading => {
-  const [first, ...others] = takenOf(reading, "same");
-  if (first === undefined || !isApart([first, ...others])) return reading;
-  return {
-    ...reading,
-    item: { ...reading.item, value: first.item.value, apart: [...new Set(reading.repeats)] },
-  };
 };
 
 interface Beside {
@@ -113,7 +72,7 @@ const slipOf = (
         one.item !== item &&
         (how === swapped
           ? lengthNumber(one.item.value, item.unit) === lengthNumber(value, item.unit)
-          : Math.abs(one.item.value - value) <= most * Math.SQRT2 * one.read),
+          : Math.abs(one.item.value - value) <= mostApart * Math.SQRT2 * one.read),
     );
     return right === undefined ? [] : [{ item, how, meant: right.item.value, right: right.item.value }];
   });

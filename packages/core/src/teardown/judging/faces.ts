@@ -5,7 +5,7 @@ import type { MeasuredPart } from "../../record/index.ts";
 import { type FaceFlatness, type FlatLine, type FlatPoint, faceFlatness } from "../figures/index.ts";
 import type { LimitVerdict, TeardownItem } from "../teardown.ts";
 import { type Made, byLabel, madeOf, sourceText } from "./made.ts";
-import type { Reading } from "./readings.ts";
+import type { Reading } from "./reading.ts";
 
 /** A head or a deck; `label` where there are several. */
 export interface Face {

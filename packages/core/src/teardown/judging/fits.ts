@@ -9,7 +9,7 @@ import { lengthNumber, lengthText } from "../length-text.ts";
 import { isFresh } from "./limits.ts";
 import { type Made, byLabel, madeOf, sourceText, takenBy } from "./made.ts";
 import { originalBore } from "./original-bore.ts";
-import type { Reading } from "./readings.ts";
+import type { Reading } from "./reading.ts";
 import { isUnworn } from "./round-parts.ts";
 import type { SizeOf } from "./sizes.ts";
 

@@ -5,7 +5,7 @@ import { type Length, length } from "../../quantity/index.ts";
 import type { Engine, LengthUnit, LimitPair } from "../../record/index.ts";
 import { standardSize } from "../standard-size.ts";
 import { isFresh } from "./limits.ts";
-import type { Reading } from "./readings.ts";
+import type { Reading } from "./reading.ts";
 
 export type Journal = "main" | "pin";
 

@@ -100,7 +100,8 @@ const worst = ({ verdicts }: TeardownItem, kind: LimitVerdict["kind"]): LimitVer
       (a, b) => Number(a.waits ?? false) - Number(b.waits ?? false) || a.probability - b.probability,
     )[0];
 
-/** In one word; undefined without a limit, unless it waits for its figures.  @source handbook/teardown.md, first lines: new and wear are judged apart */
+/** In one word; undefined without a limit, unless it waits for its figures.
+ *  @source handbook/teardown.md, first lines: new and wear are judged apart */
 export const standingOf = (item: TeardownItem): ItemStanding | undefined => {
   const first = ruling(item, asked(item));
   if (first === undefined) return item.waits === true ? "waits" : undefined;

@@ -4,7 +4,7 @@ import type { Length } from "../../quantity/index.ts";
 import type { FigureKind, Instrument, Readings } from "../conformity/index.ts";
 import { lengthNumber } from "../length-text.ts";
 import type { TeardownItem } from "../teardown.ts";
-import type { Reading } from "./readings.ts";
+import type { Reading } from "./reading.ts";
 
 export interface Made {
   /** Verdicts are not in it yet. */

@@ -6,7 +6,7 @@ import { mean } from "../../statistics/index.ts";
 import { alreadyBored } from "../figures/index.ts";
 import type { Oversize } from "../asked-for.ts";
 import { byLabel } from "./made.ts";
-import type { Reading } from "./readings.ts";
+import type { Reading } from "./reading.ts";
 import { isUnworn } from "./round-parts.ts";
 
 export interface Original {

@@ -5,25 +5,16 @@ import type { LengthUnit, Measurement } from "../../record/index.ts";
 import { mean } from "../../statistics/index.ts";
 import {
   type DivisionBy,
-  type Instrument,
   feelerUncertainty,
   instrumentFor,
   instrumentText,
   readingUncertainty,
 } from "../conformity/index.ts";
-import { withoutMean } from "../consistency/repeats-apart.ts";
 import { isSamePlace } from "../places.ts";
 import type { TeardownItem } from "../teardown.ts";
 import { digitsOf, divisionBy } from "./digits.ts";
+import { type Reading, withoutMean } from "./reading.ts";
 import { withSuperseded } from "./superseded.ts";
-
-/** A figure of one place with its instrument. */
-export interface Reading {
-  readonly item: TeardownItem;
-  readonly instrument: Instrument;
-  /** What was read each time; by feeler the middle of the leaves. [m] */
-  readonly repeats: readonly Length[];
-}
 
 const units: readonly (string | undefined)[] = ["mm", "um", "in", "thou"] satisfies readonly LengthUnit[];
 const isLengthUnit = (unit: string | undefined): unit is LengthUnit => units.includes(unit);

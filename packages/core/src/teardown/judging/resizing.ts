@@ -8,7 +8,7 @@ import { standardSize } from "../standard-size.ts";
 import type { TeardownItem } from "../teardown.ts";
 import { byLabel } from "./made.ts";
 import { boredBefore, originalBore, standardBore } from "./original-bore.ts";
-import type { Reading } from "./readings.ts";
+import type { Reading } from "./reading.ts";
 import { isUnworn } from "./round-parts.ts";
 
 interface Asked {

@@ -12,7 +12,7 @@ import {
   tapers,
 } from "../figures/index.ts";
 import { type Made, byLabel, madeOf, sourceText, takenBy } from "./made.ts";
-import type { Reading } from "./readings.ts";
+import type { Reading } from "./reading.ts";
 
 /** One diameter with the reading that it is. */
 interface Spot extends RoundReading {

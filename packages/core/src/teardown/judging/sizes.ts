@@ -8,7 +8,7 @@ import { standardSize } from "../standard-size.ts";
 import type { TeardownItem } from "../teardown.ts";
 import type { GroundBefore } from "./ground-before.ts";
 import { isFresh } from "./limits.ts";
-import type { Reading } from "./readings.ts";
+import type { Reading } from "./reading.ts";
 import { isUnworn } from "./round-parts.ts";
 
 /** Above 0: bored; below: ground. Undefined of a part of standard size. [m] */
