@@ -60,9 +60,12 @@ const plainAssert = {
 const noColumns = {
   name: "no-columns",
   setup(build) {
-    build.onLoad({ filter: /yargs.lib.platform-shims.esm\.mjs$/ }, ({ path }) => ({
-      contents: readFileSync(path, "utf8").replace(/^ *stdColumns:.*$/m, "stdColumns: null"),
-    }));
+    build.onLoad({ filter: /yargs.lib.platform-shims.esm\.mjs$/ }, ({ path }) => {
+      const asShipped = readFileSync(path, "utf8");
+      const contents = asShipped.replace(/^ *stdColumns:.*$/m, "stdColumns: null");
+      if (contents === asShipped) throw new Error(`no line with stdColumns in ${path}`);
+      return { contents };
+    });
   },
 };
 

@@ -2,6 +2,7 @@
 
 import { fstatSync } from "node:fs";
 import type { Interface } from "node:readline";
+import { inputHolds } from "./input-holds.ts";
 import type { Io } from "./io.ts";
 import { clean } from "./render/clean.ts";
 import { ioFacts } from "./render/io-facts.ts";
@@ -34,14 +35,15 @@ export const nodeIo = (ways: Pick<Io, "out" | "err" | "isRead">): Io => {
       return buffer(process.stdin);
     },
     inputParts,
+    inputHolds,
     watched: isTerminal(2),
     brief: optimiseLate,
   };
 };
 
 /** V8 11, of Node 20, optimises a function once so many bytes of its code were run: here fifteen times as many as usual, so
- *  that only a large logbook has it done. A third of the time of a short command went there, in other threads. Later ones
- *  do not know the flag and would say so. */
+ *  that only a large logbook has it done. A third of the time of a short command went there, in other threads. It tells when
+ *  and never what, so that it may change on the way. Later ones do not know the flag and would say so. */
 const optimiseLate = (): void => {
   if (process.versions.v8.startsWith("11."))
     process.getBuiltinModule("node:v8").setFlagsFromString("--interrupt-budget=1000000");

@@ -57,6 +57,18 @@ test("each engine of the demo is told as show, history and decide tell it", asyn
   }
 });
 
+test("a column without a name is told once, however long the file is", async () => {
+  const desk = newDesk();
+  const rows = Array.from(
+    { length: 1500 },
+    (_, i) => `eng${String(i)},2024-05-01a,2024-05-01,dry,psi,150,149,151,148,x,as before`,
+  );
+  const header = "engine,test,date,what,unit,c1,c2,c3,c4,,note";
+  desk.put("fleet.csv", [header, ...rows, ""].join("\n"));
+  const { exit, err } = await desk.type(["yard", "fleet.csv"]);
+  expect([exit, err.match(/has no name/g)?.length]).toEqual([1, 1]);
+});
+
 test("500 engines of one CSV, in any order of rows, are told as 500 logbooks tell them", async () => {
   const engines = fleet(500);
   const desk = newDesk();

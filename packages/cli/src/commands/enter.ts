@@ -83,7 +83,9 @@ const enterTest = async (line: Args, io: Io): Promise<Answer> => {
   const { gauges } = logbook;
   const { args: named, asides } = withDryGauge(given.args, target, { earlier, gauges });
   const contextOf = (line: Args) => ({
-    ...{ engine, gauges, dialect },
+    engine,
+    gauges,
+    dialect,
     gauge: gauges.find(({ id: name }) => name === line.text("gauge")),
   });
   const args = await askUnit(named, io, { ...contextOf(named), ...given });

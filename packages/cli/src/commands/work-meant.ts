@@ -24,17 +24,18 @@ const meant: readonly { readonly words: RegExp; readonly work: Work }[] = [
   { words: /meter|clock/i, work: "meter replaced" },
 ];
 
-/** @throws Stop 2 for a word that is none of them, with the line that has it */
+/** @throws Stop 2 for a word that is none of them, with the line that has one and all else that was typed */
 export const checkWork = (args: Args, id: string): void => {
   const typed = args.text("what")?.trim() ?? "";
   if (typed === "" || workNames.some((name) => name === typed.toLowerCase())) return;
   const [near] = nearest(typed.toLowerCase(), workNames);
   const work = near ?? meant.find(({ words }) => words.test(typed))?.work ?? "other";
-  const kept = ["cylinders", "date", "meter", "by"].flatMap((name) => {
+  const kept = ["cylinders", "new-baseline", "date", "meter", "by"].flatMap((name) => {
     const text = args.text(name);
     return text === undefined ? [] : [`--${name}`, text];
   });
-  const note = near === undefined ? ["--note", [typed, args.text("note")].filter(Boolean).join("; ")] : [];
+  const told = [near === undefined ? typed : "", args.text("note") ?? ""].filter((text) => text !== "");
+  const note = told.length === 0 ? [] : ["--note", told.join("; ")];
   const line = typedLine(["service", id, "--what", work, ...kept, ...note]);
   const why = near === undefined ? `the nearest is ${work}` : `did you mean ${work}?`;
   throw new Stop(2, [

@@ -29,6 +29,8 @@ export interface YardAnswer {
 export interface JobAnswer {
   readonly answers: readonly YardAnswer[];
   readonly problems: readonly (Problem | Fault)[];
+  /** What is wrong with the header of the file: other jobs may find the same. */
+  readonly ofHeader: readonly Problem[];
 }
 
 export interface YardReading extends YardChoices {
@@ -43,13 +45,14 @@ export const answerJob = (source: YardFile, { runs }: Job, reading: YardReading)
   if (size > mostBytesOfAnEngine) return tooLarge(source, runs, reading);
   const answers: YardAnswer[] = [];
   const problems: Problem[] = [];
+  const header: Problem[] = [];
   for (const [engine, own] of byEngine(readRuns(source, runs, size, reading))) {
     const { ofHeader, ...answer } = answerOf(engine, own, reading);
     if (engine === "") problems.push(...answer.problems);
     else answers.push(answer);
-    problems.push(...ofHeader.filter(({ column }) => !problems.some((one) => one.column === column)));
+    header.push(...ofHeader.filter(({ column }) => !header.some((one) => one.column === column)));
   }
-  return { answers, problems };
+  return { answers, problems, ofHeader: header };
 };
 
 const byEngine = (runs: readonly Read[]): ReadonlyMap<string, readonly YardRun[]> => {
@@ -117,7 +120,7 @@ const nameOf = (bytes: Buffer, { header, encoding }: YardReading): string => {
 /** No more than its first row is read of it. */
 const tooLarge = (source: YardFile, runs: readonly RunPlace[], reading: YardReading): JobAnswer => {
   const [first] = runs;
-  if (first === undefined) return { answers: [], problems: [] };
+  if (first === undefined) return { answers: [], problems: [], ofHeader: [] };
   const row = Buffer.alloc(Math.min(first.length, 1 << 16));
   readFully(source, row, first.offset);
   const engine = nameOf(row, reading);
@@ -126,5 +129,6 @@ const tooLarge = (source: YardFile, runs: readonly RunPlace[], reading: YardRead
   return {
     answers: [{ engine, problems: [{ ...fault, found, line: first.line, column: 1 }] }],
     problems: [],
+    ofHeader: [],
   };
 };

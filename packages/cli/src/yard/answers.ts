@@ -60,8 +60,9 @@ export const answersOfBooks = ({ engines, problems, asides }: YardBooks): Answer
   asides,
   cautions: [],
   answers: async function* () {
-    if (problems.length > 0) yield { answers: [], problems };
-    for (const engine of engines) yield await Promise.resolve({ answers: [engine.answer()], problems: [] });
+    if (problems.length > 0) yield { answers: [], problems, ofHeader: [] };
+    for (const engine of engines)
+      yield await Promise.resolve({ answers: [engine.answer()], problems: [], ofHeader: [] });
   },
   close: () => undefined,
 });

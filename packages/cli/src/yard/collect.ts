@@ -37,6 +37,7 @@ export const collector = (io: Io, { format, order, top, due }: YardAsked): Colle
   const kept = order === undefined ? undefined : keptRows(order, top);
   const problems: (Problem | Fault)[] = [];
   const rest = new Map<string, number>();
+  const header: Problem[] = [];
   let [totals, matching, told, untold, begun] = [noYard, 0, 0, 0, false];
   const write = writer(io, format);
   const remember = (found: YardAnswer["problems"]): void => {
@@ -65,9 +66,11 @@ export const collector = (io: Io, { format, order, top, due }: YardAsked): Colle
     if (head + text !== "") io.out(head + text);
   };
   return {
-    take: ({ answers, problems: found }) => {
+    take: ({ answers, problems: found, ofHeader }) => {
       out(answers.map(takeOne).join(""));
-      remember(found);
+      const fresh = ofHeader.filter(({ column }) => !header.some((one) => one.column === column));
+      header.push(...fresh);
+      remember([...found, ...fresh]);
     },
     done: () => {
       if (format !== "table")

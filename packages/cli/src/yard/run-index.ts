@@ -1,4 +1,4 @@
-// Which engine stands where in a file: runs of its rows, engine by engine in the order in which they come first. 24 bytes a run
+// Which engine stands where in a file: runs of its rows, engine by engine in the order in which they come first. 20 bytes a run
 // and 8 an engine, in arrays that double; where the rows of an engine stand together that is one run an engine.
 
 import { engineNumbers } from "./engine-numbers.ts";

@@ -33,10 +33,12 @@ export const runInSpans: Readonly<
 /** Work since which cylinders began anew, where no test was made after it: the newest, or the newest with rings to run in. A test
  *  on its day counts as after it. */
 export const workAfter = ({ tests, services }: EngineRecord, test: Test): Service | undefined => {
-  const since = services.filter(({ date, newBaseline }) => date > test.date && newBaseline.length > 0);
-  const last = since.at(-1);
-  const isTested = tests.some(({ date, setAside }) => setAside === undefined && date >= (last?.date ?? ""));
-  return isTested ? undefined : (since.findLast(runsIn) ?? last);
+  const isTested = (day: string): boolean =>
+    tests.some(({ date, setAside }) => setAside === undefined && date >= day);
+  const open = services.filter(
+    ({ date, newBaseline }) => date > test.date && newBaseline.length > 0 && !isTested(date),
+  );
+  return open.findLast(runsIn) ?? open.at(-1);
 };
 
 /** What comes next after it, whatever the test before it asked for: the others are read with those worked on, as fellows. */

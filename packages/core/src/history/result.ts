@@ -108,8 +108,9 @@ export interface CylinderHistory {
   /** The last test against all earlier ones of the epoch; a flag asks for a repeat. */
   readonly change?: Change & { readonly test: number };
   readonly early?: { readonly direction: Direction; readonly test: number; readonly change: number };
-  /** Of an alarmed cylinder with four contrasts, and of a rising one (whose `fall` is negative). `firstAfter`: place of the first test after the step. A step seen
-   *  in the last reading only is the same as a bad reading; `last-two`: the one before it was low already, by less. */
+  /** Of an alarmed cylinder with four contrasts, and of a rising one (whose `fall` is negative). `firstAfter`: place of the
+   *  first test after the step. A step seen in the last reading only is the same as a bad reading; `last-two`: the one before
+   *  it was low already, by less. */
   readonly shape?: StepOrLine & {
     readonly firstAfter?: number;
     readonly seenIn?: "last-reading-only" | "last-two" | "several";

@@ -17,7 +17,10 @@ const reading = (name: string, help: string, example: string, alias?: string): O
   ...(alias === undefined ? {} : { alias }),
 });
 const fact = (name: string, value: string, help: string, more: Partial<Option> = {}): Option => ({
-  ...{ name, value, help, group: day },
+  name,
+  value,
+  help,
+  group: day,
   ...more,
 });
 /** A fact that is a word of a short list. */

@@ -183,7 +183,7 @@ const cylinderQuestion = (
 const withoutUnit = (
   answer: string,
   unit: string | undefined,
-): { readonly kind: "bare"; readonly text: string } | (Taken & { readonly kind: "refused" | "doubted" }) => {
+): { readonly kind: "bare"; readonly text: string } | { readonly kind: "refused"; readonly text: string } => {
   const found = gaugeUnits.find((name) => answer.toLowerCase().endsWith(name.toLowerCase()));
   const number = found === undefined ? "" : answer.slice(0, -found.length).trim();
   if (found === undefined || !/\d\??$/.test(number)) return { kind: "bare", text: answer };

@@ -127,11 +127,11 @@ const isOver = (kind: KindHistory, x: number, today: string): boolean => {
 
 const lastPlace = ({ result }: KindHistory): number => result.tests.at(-1)?.x ?? 0;
 
-/** The month, or the meter to the three digits that a forecast can carry at most. */
-/** `about 2031`, `at about 585 h`. */
+/** `about 2031-05`, `at about 585 h`. */
 const about = (kind: KindHistory, x: number): string =>
   `${typeof placeText(kind, x) === "string" ? "" : "at "}about ${whenText(kind, x)}`;
 
+/** The month, or the meter to the three digits that a forecast can carry at most. */
 const whenText = (kind: KindHistory, x: number): string => {
   const place = placeText(kind, x);
   return typeof place === "number"

@@ -174,15 +174,9 @@ const byTwoText = ({ byTwo, against }: OilTest, { record, test }: TestAssessment
     name === undefined ? "a gauge not named" : clean(name);
   const said = `It counts for no cause: dry by ${named(dry)}, with oil by ${named(wet)}.`;
   if (dry !== undefined && wet !== undefined) return said;
-  const line = typedLine([
-    "amend",
-    record.engine.id,
-    "--test",
-    test.id,
-    "--what",
-    wet === undefined ? "wet" : "dry",
-  ]);
-  return `${said} If it was one gauge: ${line} --gauge ${clean(dry ?? wet ?? "")} --because "one gauge"`;
+  const row = ["--test", test.id, "--what", wet === undefined ? "wet" : "dry"];
+  const gauge = ["--gauge", clean(dry ?? wet ?? ""), "--because", "one gauge"];
+  return `${said} If it was one gauge: ${typedLine(["amend", record.engine.id, ...row, ...gauge])}`;
 };
 
 const signed = (rise: number): string => {

@@ -17,7 +17,7 @@ import { deciding } from "./teardown-rows.ts";
 import { leftOutOf } from "./teardown-left-out.ts";
 import { findingText } from "./teardown-seen.ts";
 import { type Standing, rulingVerdict, standingOf, standingWords } from "./teardown-standing.ts";
-import { numberOf } from "./teardown-table.ts";
+import { numberOf, readOf } from "./teardown-table.ts";
 import { figureName, partNamed } from "./teardown-words.ts";
 
 type Echoed = Pick<Measurement, "part" | "label" | "at" | "quantity" | "value" | "state">;
@@ -86,7 +86,7 @@ const figureTexts = (items: readonly TeardownItem[], { units }: EchoOptions): re
     const own = items.filter((item) => figureName(item) === name);
     const item = deciding(own);
     if (item === undefined) return [];
-    const written = writtenIn(unit, [...own.map(({ value }) => value), ...limitValues(item)]);
+    const written = writtenIn(unit, [...own.flatMap(readOf), ...limitValues(item)]);
     const standing = standingOf(item);
     return [
       { said: `${name} ${figureOf(item, own, written)}`, standing, limits: limitsText(item, written), item },
@@ -96,8 +96,8 @@ const figureTexts = (items: readonly TeardownItem[], { units }: EchoOptions): re
     if (standing === "inside" || standing === "near" || standing === "no-limit") return [];
     const { probability = 0 } = rulingVerdict(item) ?? {};
     const chance = standing === "close" ? `, ${chanceText(probability)} inside` : "";
-    const isJudged = standing !== "waits" || limits === "";
-    const word = isJudged ? standingWords[standing] : "waits, no verdict: see check";
+    const word =
+      standing === "waits" && limits !== "" ? "waits, no verdict: see check" : standingWords[standing];
     return [`${said} ${word}${chance}${limits === "" ? "" : ` (${limits})`}`];
   });
   const of = (wanted: Standing): string =>

@@ -73,6 +73,6 @@ const flat = (document: ReturnType<typeof yardDocument>): Flat => {
   };
 };
 
-/** A text that a spreadsheet would take for a formula is made one of letters by an apostrophe. */
+/** A text that a spreadsheet would take for a formula stays a text by an apostrophe before it. */
 const inert = (text: string): string =>
   /^\s*[=+@\-\uFF1D\uFF0B\uFF0D\uFF20]/.test(text) ? `'${text}` : text;

@@ -45,8 +45,8 @@ const reportOf = (
   return shapeReport(own, courses);
 };
 
-/** A step seen in the last reading only is the same as a bad reading, and one after a low reading need not be one. One that held before and holds nothing now fell at
- *  once. */
+/** A step seen in the last reading only is the same as a bad reading; one that a low reading came before may have been a slow
+ *  loss. A cylinder that held before and holds nothing now fell at once. */
 const shapeReport = ({ shape, alarms }: CylinderCourse, { tests }: Courses): OnsetReport => {
   if (alarms.includes("no-compression")) return tests.length > 1 ? "sudden" : "cannot tell";
   switch (shape?.shape) {

@@ -92,10 +92,12 @@ export const leftList = (sheet: Sheet): LeftList => {
         .sort((a, b) => a.row - b.row || (a.problem.column ?? 0) - (b.problem.column ?? 0)),
     more: () =>
       [...kinds.values()].flatMap((kind): LeftCount[] => {
-        countRow(kind);
-        for (const entry of kind.entries.values()) if (entry.left === undefined) count(kind, entry);
-        const { why, code, places, readings } = kind;
-        return places === 0 ? [] : [{ why, code, places, readings }];
+        const open = [...kind.ofRow.values(), ...kind.entries.values()].filter(
+          (entry) => entry.left === undefined && counting(entry),
+        );
+        const places = kind.places + open.length;
+        const readings = open.reduce((sum, entry) => sum + entry.readings, kind.readings);
+        return places === 0 ? [] : [{ why: kind.why, code: kind.code, places, readings }];
       }),
   };
 };
@@ -130,14 +132,12 @@ const newKind = (why: LeftWhy, code: ProblemCode): Kind => ({
 
 const counting = ({ isKept, readings }: Entry): boolean => isKept || readings > 0;
 
-const count = (kind: Kind, entry: Entry): void => {
-  if (!counting(entry)) return;
-  kind.places += 1;
-  kind.readings += entry.readings;
-};
-
 const countRow = (kind: Kind): void => {
-  for (const entry of kind.ofRow.values()) count(kind, entry);
+  for (const entry of kind.ofRow.values()) {
+    if (!counting(entry)) continue;
+    kind.places += 1;
+    kind.readings += entry.readings;
+  }
   kind.ofRow.clear();
 };
 
