@@ -37,6 +37,7 @@ export const fakeIo = ({ answers = [], input = "", ...given }: Given = {}): Fake
     waits: () => Promise.resolve(false),
     readInput: () => Promise.resolve(new TextEncoder().encode(input)),
     inputParts: () => ReadableStream.from([new TextEncoder().encode(input)]),
+    inputHolds: () => input.trim() !== "",
     watched: false,
     isRead: () => true,
     stdout: () => out.join(""),

@@ -40,6 +40,13 @@ const cases = [
   ["a fault in JSON, stdout full", "$sealtrend show nobody --json > /dev/full", 3, /could not be written/, 0],
   ["undo, stdout full", "$sealtrend undo > /dev/full", 3, /could not be written.*saved/, -1],
   ["gauge add, stdout full", "$sealtrend gauge add red --kind compression --unit psi > /dev/full", 3, /could not be written.*saved/, 0],
+  ["teardown, lines in a pipe", "echo 'bore 1: 86.5mm' | $sealtrend teardown pump", 0, /bore 1/, 0],
+  ["teardown, lines in a pipe that are not read", "echo 'bore 2: 86.5mm' | $sealtrend teardown pump --no-input", 0, /^the lines on standard input were not read and nothing was saved/, 0],
+  ["teardown, lines in a file that are not read", "$sealtrend teardown pump --no-input < logbook/pump/tests.csv", 0, /^the lines on standard input were not read/, 0],
+  ["teardown, a pipe with nothing in it", ": | $sealtrend teardown pump --no-input", 0, /^$/, 0],
+  ["teardown, a pipe that stays open", "sleep 2 | $sealtrend teardown pump --no-input", 0, /^$/, 0],
+  ["teardown, stdin closed", "$sealtrend teardown pump --no-input <&-", 0, /^$/, 0],
+  ["teardown, in a loop over lines, takes none of them", "printf '1\\n2\\n3\\n' | (while read one; do $sealtrend teardown pump --no-input > /dev/null; echo $one; done | grep -c .) | grep -qx 3", 0, /^$/, 0],
 ]; // prettier-ignore
 
 for (const [name, line, wanted, says, more] of cases) {

@@ -30,6 +30,8 @@ export interface Io {
   readInput(): Promise<Uint8Array>;
   /** The same in parts, as they come, so that it may be larger than the memory. */
   inputParts(): AsyncIterable<Uint8Array>;
+  /** Whether standard input holds text that was not read; never waits for it. */
+  inputHolds(): boolean;
   /** Whether stderr is a terminal: somebody waits and sees. */
   readonly watched: boolean;
   /** Told when what a command does is on the disk: what fails afterwards must not sound as if it were not. */

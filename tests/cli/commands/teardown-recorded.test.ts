@@ -47,6 +47,19 @@ test("--no-input judges the newest, --teardown an earlier one, --as-of what was 
   expect([none.exit, none.err.includes("one of: 1, 2")]).toEqual([2, true]);
 });
 
+test("lines that wait while --no-input judges are told as not read, and nothing of them is saved", async () => {
+  const desk = await deskWithSix();
+  await enter(desk, "2025-03-01");
+  const plain = await desk.type(["teardown", "tractor", "--no-input"]);
+  const waiting = await desk.type(["teardown", "tractor", "--no-input"], { input: "pin 2: 2.2483in\n" });
+  expect([waiting.exit, waiting.out]).toEqual([0, plain.out]);
+  expect(plain.err).toBe("");
+  expect(waiting.err.replace(/\s+/g, " ").trim()).toBe(
+    "the lines on standard input were not read and nothing was saved: leave --no-input out to enter them",
+  );
+  expect(measurements(desk)).toHaveLength(1);
+});
+
 test("without input what is recorded is judged, and reading never writes", async () => {
   const desk = await deskWithSix();
   await desk.type(["teardown", "tractor"], { input: rods });

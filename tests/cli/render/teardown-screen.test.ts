@@ -3,6 +3,8 @@
 
 import { type TeardownAssessment, length } from "@sealtrend/core";
 import { expect, test } from "vitest";
+import { blocksOf } from "../../../packages/cli/src/render/teardown/teardown-rows.ts";
+import { blockLines } from "../../../packages/cli/src/render/teardown/teardown-table.ts";
 import { teardownScreen } from "../../../packages/cli/src/render/teardown/teardown.ts";
 import { assessed, inches, item, mm, sixPins, verdict, wornBore } from "./teardown-values.ts";
 
@@ -350,4 +352,29 @@ test("where all is inside the figures are shown as long as there is room", () =>
   );
   expect(lines.length).toBeLessThanOrEqual(24);
   expect(lines.join("\n")).toContain("thread clearance in  0.0015");
+});
+
+test("parts without a column are called inside only where they were measured", () => {
+  const found = (missing: readonly string[]): string => {
+    const waits = item({
+      part: "bore",
+      label: "2",
+      quantity: "diameter",
+      value: mm(86.1),
+      verdicts: [verdict()],
+      waits: true,
+      standing: "waits",
+    });
+    // without a limit, so that it has no row: measured all the same
+    const bare = item({ part: "bore", label: "1", quantity: "ridge", value: mm(0.1) });
+    const counts = [
+      { part: "bore", expected: 4, measured: 2, missing, beyond: [], from: "cylinders" },
+    ] as const;
+    const [block] = blocksOf(assessed({ items: [bare, waits], counts }), labels(4));
+    return block === undefined
+      ? ""
+      : blockLines(block, { width: 80, units: undefined, shown: "needed" }).join(" ").replace(/\s+/g, " ");
+  };
+  expect(found([])).toContain("see check; the other bore: inside, or no limit");
+  expect(found(["3", "4"])).toContain("see check; bore 1: inside, or no limit; bores 3 and 4: not measured");
 });

@@ -7,8 +7,9 @@ import {
   swappedDigits,
   wholeTurn,
 } from "../../../packages/core/src/teardown/consistency/siblings.ts";
+import { impossible } from "../../../packages/core/src/teardown/consistency/cannot-be.ts";
 import { swaps } from "../../../packages/core/src/teardown/consistency/slips.ts";
-import { row } from "./consistency-samples.ts";
+import { figure, mm, row } from "./consistency-samples.ts";
 import { all, bore, judgedAs, limit, measured, saw } from "./judge-samples.ts";
 
 const pins = { part: "pin", quantity: "diameter", at: "front/0" } as const;
@@ -107,4 +108,58 @@ test("three high readings of one bore are wear, one alone may be a swap", () => 
     judgedAs(high(...values), inches).conflicts.map(({ code }) => code);
   expect(codesOf(3.948, 3.945, 3.942)).not.toContain("swapped-digits");
   expect(codesOf(3.942, 3.94, 3.94)).toEqual(["swapped-digits"]);
+});
+
+// by hand: the others' middle is 8.01, a quarter of the 1.5 mm that one guide may differ by is 0.375: 8.80 is 0.79 off
+const guide = (last: number, more = {}) => {
+  const at = ["top/thrust", "top/axial", "middle/thrust", "middle/axial", "bottom/thrust"];
+  const place = { part: "guide", quantity: "bore", label: "2in" } as const;
+  return [
+    ...[8.02, 7.98, 8.01, 8.01, 8.02].map((value, i) => figure({ ...place, at: at[i] ?? "" }, value)),
+    figure({ ...place, at: "bottom/axial" }, last, more),
+  ];
+};
+
+test("a reading is held against the others of its own part where it has no fellows", () => {
+  expect(apartFromSiblings(guide(8.8))).toMatchObject([
+    {
+      code: "apart-from-siblings",
+      label: "2in",
+      at: "bottom/axial",
+      weight: "doubtful",
+      text: "guide 2in bottom/axial bore 8.80 mm stands 0.79 mm above the other figures of guide 2in",
+    },
+  ]);
+  expect(apartFromSiblings(guide(8.3))).toEqual([]);
+  expect(apartFromSiblings(guide(8.8, { state: "cleaned" }))).toEqual([]);
+});
+
+test("two places that stand off alike are no slip, nor is the only spot of a bore that did not wear", () => {
+  expect(
+    apartFromSiblings([
+      ...guide(8.8).slice(1),
+      ...guide(8.8)
+        .slice(0, 1)
+        .map((one) => ({ ...one, value: mm(8.8) })),
+    ]),
+  ).toEqual([]);
+  const bores = ["top/thrust", "top/axial", "middle/thrust", "bottom/thrust"].map((at, i) =>
+    figure({ part: "bore", quantity: "diameter", label: "1", at }, i === 3 ? 86.6 : 87.6),
+  );
+  expect(apartFromSiblings(bores)).toEqual([]);
+});
+
+test("a slip is not offered a mend that would itself be asked about", () => {
+  const meant = (value: number): unknown =>
+    impossible(
+      guide(value).at(-1) ?? expect.fail(),
+      { clearances: [], geometry: {} },
+      { others: guide(value).slice(0, -1) },
+    );
+  expect(meant(88.03)).toMatchObject({
+    code: "cannot-be",
+    mend: "measure it again, then type `guide 2in bottom/axial instead:` with what it reads",
+  });
+  expect(meant(88.03)).not.toHaveProperty("meant");
+  expect(meant(80.3)).toMatchObject({ code: "likely-slip", meant: [expect.closeTo(0.00803, 9) as number] });
 });

@@ -28,6 +28,7 @@ export const type = async (program, words, { cwd, home, width = 80, answers = []
     waits: () => Promise.resolve(false),
     readInput: () => Promise.resolve(Buffer.from(input)),
     inputParts: () => ReadableStream.from([Buffer.from(input)]),
+    inputHolds: () => input.trim() !== "",
     watched: false,
     isRead: () => true,
   };

@@ -47,7 +47,9 @@ export const teardown: Command = {
     if (given.kind !== "lines") {
       const place = await open("read");
       const isDemo = place.logbook.facts.demo;
-      if (given.kind === "none" || isDemo) return recorded(typed, io, place, isDemo ? [demoSaid] : []);
+      const unread = given.kind === "none" ? given.asides : [];
+      if (given.kind === "none" || isDemo)
+        return recorded(typed, io, place, isDemo ? [...unread, demoSaid] : unread);
     }
     const place = await open("write");
     refuseDemo(place.logbook);

@@ -19,7 +19,7 @@ export type Given =
     }
   | { readonly kind: "asked" }
   /** Judge what is recorded. */
-  | { readonly kind: "none" };
+  | { readonly kind: "none"; readonly asides: readonly string[] };
 
 /** @throws Stop 1 for what is no text, 3 for a file that cannot be read */
 export const givenLines = async (args: Args, io: Io): Promise<Given> => {
@@ -29,12 +29,14 @@ export const givenLines = async (args: Args, io: Io): Promise<Given> => {
     const { path, text, cautions } = readFile(world, resolve(io.cwd, from));
     return { kind: "lines", file: shown(io.cwd, path), lines: linesOf(text), asides: cautions.map(asSaid) };
   }
-  if (args.flag("no-input")) return { kind: "none" };
+  if (args.flag("no-input")) return { kind: "none", asides: io.inputHolds() ? [notRead] : [] };
   if (io.interactive) return { kind: "asked" };
   return inputLines(await io.readInput());
 };
 
 const standardInput = "standard input";
+
+const notRead = `the lines on ${standardInput} were not read and nothing was saved: leave --no-input out to enter them`;
 
 const inputLines = (bytes: Uint8Array): Given => {
   const file = standardInput;
@@ -42,7 +44,7 @@ const inputLines = (bytes: Uint8Array): Given => {
   if (decoded === undefined) throw new Stop(1, [fileFault("file-half-character", { file })]);
   const zeros = decoded.text.split("\0").length - 1;
   if (zeros > 0) throw new Stop(1, [fileFault("file-zero-bytes", { file, detail: String(zeros) })]);
-  if (decoded.text.trim() === "") return { kind: "none" };
+  if (decoded.text.trim() === "") return { kind: "none", asides: [] };
   return { kind: "lines", file, lines: linesOf(decoded.text), asides: [] };
 };
 

@@ -17,6 +17,8 @@ export interface FigureRow {
 export interface Block {
   readonly part: MeasuredPart;
   readonly labels: readonly string[];
+  /** Labels of which nothing was measured at all, with a limit or without. */
+  readonly unmeasured: readonly string[];
   readonly rows: readonly FigureRow[];
   readonly standing: Standing;
 }
@@ -49,10 +51,12 @@ const blockOf = (
     })
     .sort(byStanding);
   const missing = counts.filter((one) => one.part === part).flatMap((one) => one.missing);
-  const labels = [...new Set([...items.map(({ label }) => label ?? ""), ...missing])];
+  const measured = new Set(items.map(({ label }) => label ?? ""));
+  const labels = inOrder([...new Set([...measured, ...missing])], cylinders);
   return {
     part,
-    labels: inOrder(labels, cylinders),
+    labels,
+    unmeasured: labels.filter((label) => !measured.has(label)),
     rows,
     standing: worst(rows.map(({ standing }) => standing)),
   };

@@ -50,17 +50,22 @@ export const blockLines = (block: Block, options: TableOptions): readonly string
         width,
       )
     : labels.flatMap((label) => labelLines(block, rows, label, options));
-  const left = block.labels.length - labels.length;
+  const left = block.labels.filter((label) => !labels.includes(label));
+  const bare = left.filter((label) => block.unmeasured.includes(label));
+  const fine = left.filter((label) => !bare.includes(label));
   const foot = [
     ...(isTable && judged.length < rows.length ? [bareText(rows, units)] : []),
     ...(isTable ? [...new Set(judged.flatMap(wordsSaid))] : []),
-    ...(left === 0
-      ? []
-      : [`the other ${left === 1 ? block.part : partsName(block.part)}: inside, or no limit`]),
+    ...(fine.length === 0 ? [] : [`${leftNamed(block, fine, bare)}: inside, or no limit`]),
+    ...(bare.length === 0 ? [] : [`${leftNamed(block, bare, fine)}: not measured`]),
     ...(isOnly || shown === "figures" ? [] : limitsOf(judged)),
   ];
   return [...lines, ...(foot.length === 0 ? [] : prose(foot.join("; "), width, "  "))];
 };
+
+/** The labels that have no column; by name where not all of them are alike. */
+const leftNamed = ({ part }: Block, own: readonly string[], others: readonly string[]): string =>
+  others.length > 0 ? partNamed(part, own) : `the other ${own.length === 1 ? part : partsName(part)}`;
 
 /** What a word under a figure means, where it does not speak for itself. */
 const meanings: Readonly<Partial<Record<Standing, string>>> = {

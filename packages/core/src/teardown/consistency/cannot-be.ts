@@ -7,7 +7,7 @@ import { valueText } from "../judging/figure-text.ts";
 import { partNamed, placeNamed, placeOnly } from "../places.ts";
 import type { TeardownConflict, TeardownItem } from "../teardown.ts";
 import { insteadLine } from "../typing/instead-line.ts";
-import { besideIt } from "./own-figures.ts";
+import { besideIt, offOwn } from "./own-figures.ts";
 import { type Plausible, plausibleFor } from "./plausible.ts";
 import { slipsTowards } from "./slips.ts";
 
@@ -66,7 +66,10 @@ export const impossible = (
   const { unit } = item;
   // what was written in a unit is no slip of that unit
   const own = unit === "in" || unit === "thou" ? "written in inches" : "written in millimetres";
-  const fits = (meantValue: number): boolean => bands.every((band) => isInside(meantValue, band));
+  const fits = (meantValue: number): boolean =>
+    bands.every((band) => isInside(meantValue, band)) &&
+    // a mend that is asked about as soon as it is typed is none
+    offOwn({ ...item, value: length(meantValue) }, others) === undefined;
   const meant = [
     ...slipsInto(item.value, plausible).filter(({ how }) => how !== own),
     ...slipsTowards(item, middle),

@@ -51,6 +51,39 @@ export const bandsOf = (item: TeardownItem, others: readonly TeardownItem[]): re
   ];
 };
 
+/** Of what the figures of one part may lie apart, how much one alone may stand off the others before it is asked about: no wear
+ *  or taper of one part goes so far (judgement). */
+const aloneShare = 0.25;
+
+/** So many others of the part at least (judgement). */
+const fewestOwn = 3;
+
+/** How far a figure stands off the others of its own part, which agree: undefined where nothing tells, or where it does not.
+ *  A piston is made smaller at the top: its heights say nothing of each other; below the others a
+ *  bore may have its only spot that did not wear. [m]
+ *  @param others - figures that can be; itself among them or not */
+export const offOwn = (item: TeardownItem, others: readonly TeardownItem[]): number | undefined => {
+  const kind = apartOf(item);
+  if (kind === undefined || item.part === "piston") return undefined;
+  const own = others.filter(
+    (other) =>
+      other.part === item.part &&
+      other.label === item.label &&
+      other.quantity === item.quantity &&
+      other.state === item.state &&
+      other.at !== item.at,
+  );
+  const values = own.map(({ value }) => value);
+  if (values.length < fewestOwn) return undefined;
+  const { low, high } = around(median(values), {
+    least: aloneShare * kind.own.least,
+    share: aloneShare * kind.own.share,
+  });
+  if (!values.every((value) => value >= low && value <= high)) return undefined;
+  const isUnworn = item.part === "bore" && item.value < low;
+  return isUnworn || (item.value >= low && item.value <= high) ? undefined : item.value - median(values);
+};
+
 /** Figures that lie further apart than one engine's can, where nothing tells which is right: of the same part, else of a fellow.
  *  @returns what it cannot stand beside; undefined where it can beside all */
 export const besideIt = (item: TeardownItem, others: readonly TeardownItem[]): TeardownItem | undefined => {

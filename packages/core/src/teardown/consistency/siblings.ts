@@ -3,9 +3,10 @@
 import type { Engine } from "../../record/index.ts";
 import { median, scaledMad } from "../../statistics/index.ts";
 import { lengthText } from "../length-text.ts";
-import { isFellow, placeNamed, placeOnly } from "../places.ts";
+import { isFellow, partNamed, placeNamed, placeOnly } from "../places.ts";
 import type { TeardownConflict, TeardownItem } from "../teardown.ts";
 import { middleFor } from "./middle.ts";
+import { offOwn } from "./own-figures.ts";
 import { standsOff, swapsTowards, turnTowards } from "./slips.ts";
 
 type Sized = Pick<Engine, "clearances">;
@@ -62,8 +63,9 @@ export const swappedDigits = (
 /** @source handbook/teardown.md 4.3 (judgement) */
 const apart = { spreads: 5, uncertainties: 4, least: 4 } as const;
 
-/** Figures far from those of the other cylinders, by the others' own scatter and by what the instrument explains. A part that
- *  stands out at several places is worn or made so, one reading does not prove it wrong: it is left alone. */
+/** Figures far from those of the other cylinders, by the others' own scatter and by what the instrument explains, or from all
+ *  others of their own part. A part that stands out at several places is worn or made so, one reading does not prove it wrong:
+ *  it is left alone. */
 export const apartFromSiblings = (items: readonly TeardownItem[]): readonly TeardownConflict[] => {
   const far = items.flatMap((item) => {
     const values = [item, ...items.filter((one) => isFellow(item, one))].map(({ value }) => value);
@@ -83,12 +85,19 @@ export const apartFromSiblings = (items: readonly TeardownItem[]): readonly Tear
         other.item.quantity === item.quantity &&
         other.off > 0 === off > 0,
     );
-  return far.filter(isAlone).map(({ item, off }): TeardownConflict => ({
-    code: "apart-from-siblings",
-    ...placeOnly(item),
-    quantity: item.quantity,
-    text: `${placeNamed(item)} ${item.quantity} ${lengthText(item.value, item.unit)} stands ${lengthText(Math.abs(off), item.unit)} ${off > 0 ? "above" : "below"} the others`,
-    mend: "it may be so: measure it once more before going by it",
-    weight: "doubtful",
-  }));
+  const told = far.filter(isAlone);
+  const ofOwn = items.flatMap((item) => {
+    const off = told.some((one) => one.item === item) ? undefined : offOwn(item, items);
+    return off === undefined ? [] : [standsApart(item, off, `the other figures of ${partNamed(item)}`)];
+  });
+  return [...ofOwn, ...told.map(({ item, off }) => standsApart(item, off, "the others"))];
 };
+
+const standsApart = (item: TeardownItem, off: number, others: string): TeardownConflict => ({
+  code: "apart-from-siblings",
+  ...placeOnly(item),
+  quantity: item.quantity,
+  text: `${placeNamed(item)} ${item.quantity} ${lengthText(item.value, item.unit)} stands ${lengthText(Math.abs(off), item.unit)} ${off > 0 ? "above" : "below"} ${others}`,
+  mend: "it may be so: measure it once more before going by it",
+  weight: "doubtful",
+});

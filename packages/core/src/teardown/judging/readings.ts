@@ -13,6 +13,7 @@ import {
 import { isSamePlace } from "../places.ts";
 import type { TeardownItem } from "../teardown.ts";
 import { digitsOf, divisionBy } from "./digits.ts";
+import { withKeptInstruments } from "./kept-instruments.ts";
 import { type Reading, withoutMean } from "./reading.ts";
 import { withSuperseded } from "./superseded.ts";
 
@@ -22,7 +23,7 @@ const isLengthUnit = (unit: string | undefined): unit is LengthUnit => units.inc
 /** Lengths alone, in the order of measuring. Rows that agree in all but the value are repeats; one that stands instead begins
  *  anew. @param measurements - each once, whatever was entered twice */
 export const readingsOf = (measurements: readonly Measurement[]): readonly Reading[] => {
-  const lengths = measurements.filter(isLength);
+  const lengths = withKeptInstruments(measurements.filter(isLength), placeOf);
   const begun = new Map<string, number>();
   const places = new Map<string, Measurement[]>();
   for (const one of lengths) {
