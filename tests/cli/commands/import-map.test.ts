@@ -81,3 +81,24 @@ test("what is new is made as one is told: name, cylinders, ignition", async () =
     ignition: "compression",
   });
 });
+
+test("how new engines fire is laid down as it was typed", async () => {
+  const desk = deskWith("two-header-rows.csv");
+  await desk.type(["import", "two-header-rows.csv", "--map", "old-map.json", "--ignition", "compression"]);
+  expect(desk.text("old-map.json")).toContain('"compression"');
+  expect(desk.text("old-map.json")).not.toContain('"unknown"');
+});
+
+test("an engine that is recorded otherwise than the map says it fires is told, and stays", async () => {
+  const desk = deskWith();
+  desk.put("pump.csv", "Machine,Date,Cyl 1 (psi),Cyl 2 (psi)\npump,2026-05-03,118,119\n");
+  const line = ["import", "pump.csv", "--what", "dry"];
+  await desk.type([...line, "--ignition", "spark", "--write"]);
+  desk.put("pump.csv", "Machine,Date,Cyl 1 (psi),Cyl 2 (psi)\npump,2026-06-03,117,119\n");
+  const { exit, out, err } = await desk.type([...line, "--ignition", "compression", "--write"]);
+  expect([exit, `${out}${err}`.replaceAll(/\s+/g, " ")]).toEqual([
+    0,
+    expect.stringContaining("pump is recorded with ignition spark; --ignition says compression"),
+  ]);
+  expect(JSON.parse(desk.text("data/sealtrend/pump/engine.json"))).toMatchObject({ ignition: "spark" });
+});

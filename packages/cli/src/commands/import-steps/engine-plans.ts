@@ -26,6 +26,8 @@ export interface EnginePlan {
   /** Of a new one. */
   readonly ignition?: string;
   readonly placed: Placed;
+  /** That a recorded one fires otherwise than was said. */
+  readonly fired?: readonly Fault[];
   /** What is needed to work it out again under the lock; absent where the engine cannot take anything. */
   readonly scene?: EngineScene;
   readonly tests: readonly ImportedTest[];
@@ -109,8 +111,29 @@ const planFor = (id: string, tests: readonly ImportedTest[], request: PlanReques
     tests: fitting,
     cylinders: engine.cylinders,
     placed: { ...placed, keptOut: [...misfits, ...placed.keptOut] },
+    fired: firedOtherwise(engine, request),
     scene,
   };
+};
+
+/** A caution where the map or the option says that a recorded engine fires otherwise: the record stays. */
+const firedOtherwise = (
+  { id, ignition }: Engine,
+  { map, ignition: typed }: PlanRequest,
+): readonly Fault[] => {
+  const own = map.engines.flatMap((one) => (one.engine === id ? [one.ignition ?? "unknown"] : []));
+  const said = own.find((one) => one !== "unknown");
+  const meant = said ?? typed ?? "unknown";
+  if (meant === "unknown" || meant === ignition) return [];
+  return [
+    {
+      code: "import-otherwise",
+      severity: "caution",
+      found: `${id} is recorded with ignition ${ignition}; ${said === undefined ? "--ignition" : "the map"} says ${meant}`,
+      expected: "the same in the record and for the import",
+      mend: `if ${meant} is right: sealtrend engine set ${id} --ignition ${meant}`,
+    },
+  ];
 };
 
 const planForNew = (id: string, tests: readonly ImportedTest[], request: PlanRequest): EnginePlan => {

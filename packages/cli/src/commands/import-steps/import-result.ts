@@ -56,7 +56,8 @@ export const faultsToMend = ({ plans }: ImportResult): readonly Fault[] =>
 
 /** Cautions: new readings that look mistyped, which go in as the sheet has them, and what the sheet says otherwise of recorded tests. */
 export const slipsOf = ({ plans, state }: ImportResult): readonly Fault[] =>
-  plans.flatMap(({ placed }) => [
+  plans.flatMap(({ placed, fired = [] }) => [
+    ...fired,
     ...placed.slips.map(({ said, amend, isOfUnit }) => {
       const inSheet = isOfUnit ? "say the right unit first" : "mend it in the sheet first";
       const lead = isOfUnit ? "if not" : "if so";

@@ -58,7 +58,7 @@ export const readSheet = async (args: Args, io: Io, logbook: Logbook): Promise<R
   } = used === undefined
     ? guessed(args, io, sheet, { known, encoding, gauges: logbook.gauges })
     : { map: withTyped(used, args, io.today), open: [], why: [] };
-  const map = withSupply(read, args);
+  const map = withIgnition(withSupply(read, args), args);
   return {
     ...{ file, shape: problems, map, used, open, why },
     taken: open.length > 0 ? undefined : takenFrom(sheet, map, { used, today: io.today }),
@@ -66,6 +66,15 @@ export const readSheet = async (args: Args, io: Io, logbook: Logbook): Promise<R
     asides: [...asides, ...(used?.asides ?? [])],
   };
 };
+
+/** What was typed of how new engines fire stands in the map, so that one laid down says it the next time. */
+const withIgnition = (map: ImportMap, args: Args): ImportMap => {
+  const typed = ignitions.find((one) => one === args.text("ignition"));
+  if (typed === undefined) return map;
+  const engines = map.engines.map((one) => (one.ignition === "unknown" ? { ...one, ignition: typed } : one));
+  return { ...map, engines };
+};
+const ignitions = ["spark", "compression"] as const;
 
 /** A gauge that is named tells its unit where nothing in the sheet does. */
 const guessed = (

@@ -1,7 +1,7 @@
 // What the sheet states beside figures that are recorded already, and the record does not: meter, person, conditions, gauge and
 // remark. The record stays as it is; the line that mends it is told, ready to type.
 
-import type { ImportedTest } from "@sealtrend/core/parts";
+import { type ImportedTest, conditionKinds, numberColumns } from "@sealtrend/core/parts";
 import type { Fault } from "../../command.ts";
 import { typedLine } from "../../options/quote.ts";
 import { type RawRow, rawTests } from "../amend-steps/amend-rows.ts";
@@ -123,33 +123,23 @@ const cellOf = (rows: readonly RawRow[], column: string): string =>
 const isSame = (sheet: string, recorded: string): boolean =>
   sheet.trim() === recorded || (recorded !== "" && Number(sheet) === Number(recorded.replace(",", ".")));
 
-/** Options of `amend` by the stem of a condition column; the rest of its name is the unit. */
-const options: readonly (readonly [stem: string, option: string])[] = [
-  ["altitude_", "altitude"],
-  ["station_pressure_", "station-pressure"],
-  ["qnh_", "qnh"],
-  ["air_temp_", "air"],
-  ["engine_temp_", "engine-temp"],
-  ["engine_temp", "engine-temp"],
-  ["crank_rpm", "speed"],
-  ["crank_V", "volts"],
-  ["strokes", "strokes"],
-  ["throttle", "throttle"],
-  ["plugs_out", "plugs"],
-  ["release", "release"],
-  ["regulated_", "regulated"],
-  ["master_", "master"],
-];
+/** The option of `amend` for a condition column: what it states is the option's own, or a variant of it (engineTemp,
+ *  engineTemperature; master, masterLost). */
+const optionOf = (column: string): string | undefined =>
+  Object.entries(conditionKinds).find(
+    ([, { key, column: ofWords }]) =>
+      ofWords === column || numberColumns[column]?.key.startsWith(key) === true,
+  )?.[0];
 
 /** One that is recorded in another unit is left as it is. */
 const ofCondition = (column: string, sheet: string, rows: Rows): readonly Otherwise[] => {
-  const [stem, option] = options.find(([start]) => column.startsWith(start)) ?? [];
-  if (stem === undefined || option === undefined) return [];
-  const unit = stem.endsWith("_") ? column.slice(stem.length).replace("percent", "%") : "";
-  const units = ["m", "ft", "hPa", "inHg", "kPa", "psi", "bar", "C", "F", "percent"];
-  const others = stem.endsWith("_")
-    ? units.map((name) => `${stem}${name}`).filter((name) => name !== column)
-    : [];
+  const option = optionOf(column);
+  if (option === undefined) return [];
+  const unit = column === "master_percent" ? "%" : (numberColumns[column]?.unit ?? "");
+  const others =
+    numberColumns[column] === undefined
+      ? []
+      : Object.keys(numberColumns).filter((name) => name !== column && optionOf(name) === option);
   const isElsewhere = cellOf(rows.now, column) === "" && others.some((name) => cellOf(rows.now, name) !== "");
   return isElsewhere ? [] : differing(column, sheet, rows, (text) => [`--${option}`, `${text}${unit}`]);
 };

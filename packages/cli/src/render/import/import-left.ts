@@ -1,6 +1,6 @@
 // What of the sheet does not go in: faults with place and mend, and what is no reading, counted.
 
-import type { LeftOut } from "@sealtrend/core/parts";
+import { type LeftOut, isSupply } from "@sealtrend/core/parts";
 import type { Fault } from "../../command.ts";
 import {
   type ImportResult,
@@ -122,12 +122,29 @@ export const noReadingsText = ({ left, moreLeft }: Pick<ImportResult, "left" | "
 };
 
 /** `not read: columns C RPM, D Volts; …`; empty where every column is. */
-export const unreadText = ({ unread }: ImportResult): string => {
+export const unreadText = ({ unread, map }: ImportResult): string => {
   if (unread.length === 0) return "";
   const named = unread.map(({ column, heading }) =>
     [column, heading].filter((part) => part !== "").join(" "),
   );
-  return `not read: column${named.length === 1 ? "" : "s"} ${named.join(", ")}`;
+  const supplies = unread
+    .filter(({ heading }) => isSupply(heading) && !/mpa/i.test(heading))
+    .map(({ column, heading }) => `"${supplyEntry(heading, map)}": { "column": "${column}" }`);
+  const isSaid = map.unit !== undefined && "fixed" in map.unit;
+  const others = isSaid ? "" : " (or _kPa, _bar)";
+  const entry =
+    supplies.length === 0
+      ? ""
+      : `; to read it, in the map: "conditions": { ${supplies.join(", ")} }${others}`;
+  return `not read: column${named.length === 1 ? "" : "s"} ${named.join(", ")}${entry}`;
+};
+
+/** The column of tests.csv for a supply, or a master's reading, in the unit of the readings. */
+const supplyEntry = (heading: string, { unit }: ImportResult["map"]): string => {
+  const said = unit !== undefined && "fixed" in unit ? unit.fixed : "psi";
+  if (heading.includes("%")) return "master_percent";
+  const name = /master/i.test(heading) ? "master" : "regulated";
+  return `${name}_${["kPa", "bar"].includes(said) ? said : "psi"}`;
 };
 
 /** `remarks without a reading stay out: row 6 "head off"`; empty where there is none. */

@@ -175,7 +175,7 @@ const grownTo = (
 };
 
 /** The label of an engine's cylinder that a text names: as it stands, else by its number, its side, or its first letters. */
-const labelIn = (text: string, labels: readonly string[]): string | undefined => {
+export const labelIn = (text: string, labels: readonly string[]): string | undefined => {
   const plain = plainText(text);
   const asIs = labels.find((label) => plainText(label) === plain);
   if (asIs !== undefined) return asIs;

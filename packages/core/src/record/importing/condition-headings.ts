@@ -16,6 +16,12 @@ const shapes: readonly (readonly [RegExp, string])[] = [
   [/^(?:altitude|elevation|field elevation) (?:ft|feet)$/, "altitude_ft"],
   [/^qnh(?: hpa| mbar| mb)$/, "qnh_hPa"],
   [/^(?:qnh|altimeter setting|altimeter) inhg$/, "qnh_inHg"],
+  [/^(?:supply|regulated|regulator|reg|input)(?: pressure| gauge)? psig?$/, "regulated_psi"],
+  [/^(?:supply|regulated|regulator|reg|input)(?: pressure| gauge)? kpa$/, "regulated_kPa"],
+  [/^(?:supply|regulated|regulator|reg|input)(?: pressure| gauge)? bar$/, "regulated_bar"],
+  [/^master(?: pressure| gauge)? psig?$/, "master_psi"],
+  [/^master(?: pressure| gauge)? kpa$/, "master_kPa"],
+  [/^master(?: pressure| gauge)? bar$/, "master_bar"],
   [/^crank(?:ing)? (?:rpm|speed|speed rpm)$/, "crank_rpm"],
   [/^crank(?:ing)? (?:v|volt|volts|voltage|voltage v)$/, "crank_V"],
 ];
@@ -26,6 +32,13 @@ export const conditionNamed = remembered((heading: string): string | undefined =
   const plain = plainText(heading.replace(/[()[\]°º,]/g, " ")).replace(/ {2,}/g, " ");
   return shapes.find(([shape]) => shape.test(plain))?.[1];
 });
+
+/** Whether a heading is that of a supply, which is no reading of a cylinder in whatever unit. */
+export const isSupply = remembered((heading: string): boolean =>
+  /^(?:(?:supply|regulated|regulator|reg|input|master)(?: pressure| gauge)?(?: (?:psig?|kpa|bar|mpa|%))?|in)$/.test(
+    plainText(heading.replace(/[()[\],]/g, " ")).replace(/ {2,}/g, " "),
+  ),
+);
 
 const states = new Set<string>(wordColumns.engine_temp);
 

@@ -6,6 +6,7 @@ import { fixedExpected, fixedMisfit } from "./fixed-values.ts";
 import type { Attribute, ImportMap, Source } from "./import-map.ts";
 import { unitIn } from "./heading-text.ts";
 import type { Sheet } from "./imported.ts";
+import { oneCylinderTwice } from "./one-cylinder.ts";
 import { unitOfCell } from "./reading-text.ts";
 
 /** What every reading needs, with an entry to begin with. */
@@ -105,6 +106,13 @@ export const fitMap = (
       !(field === "unit" && namesUnits(sheet, map, columns))
     )
       problems.push(problem("field-missing", { field, example }, place("schema")));
+  const twice = problems.length === 0 ? oneCylinderTwice(sheet, map, columns) : undefined;
+  if (twice !== undefined) {
+    const [first, second] = twice.map(({ text }) => JSON.stringify(text));
+    const expected = `headings that differ for cylinders that do: ${first ?? ""} and ${second ?? ""} are read as one`;
+    const field = "cylinder.headerRow";
+    problems.push(problem("field-bad", { field, text: second ?? "", expected }, place(field)));
+  }
   return { columns, problems };
 };
 

@@ -7,6 +7,8 @@ import type { Sheet, SheetRow } from "./imported.ts";
 import type { SheetColumn, SheetShape } from "./sheet-shape.ts";
 import { sideNamed } from "./sheet-words.ts";
 
+const isBank = /^\s*(?:bank|side|bank side|cylinder bank)\s*:?\s*$/i;
+
 /** @param heads - the row above the readings that names cylinders  @param column - the column that does  @param columns - with readings
  *  @param isNamed - whether something else names the engine */
 export const cylinderPart = (
@@ -24,6 +26,27 @@ export const cylinderPart = (
     readonly isNamed: boolean;
   },
 ): Guess => {
+  const bank = shape.columns.find(
+    ({ heads: above, numbers, texts }) => above.some((text) => isBank.test(text)) && numbers + texts > 0,
+  );
+  // each number would be two cylinders, and the second of them a repeat of the first
+  if (bank !== undefined && (heads !== undefined || column !== undefined))
+    return asked(
+      "cylinder",
+      `column ${columnLetters(bank.index)} says the bank, and no entry of a map does`,
+      {
+        entry: "cylinder",
+        ways: [
+          ["each bank counts from 1", "write the bank before each number in the sheet: L1, R1"],
+          [
+            "no number is in both banks",
+            heads === undefined
+              ? `"cylinder": { "column": "${columnLetters(column?.index ?? 0)}" }`
+              : `"cylinder": { "headerRow": ${String(heads.row)} }`,
+          ],
+        ],
+      },
+    );
   if (heads !== undefined) {
     const source: Source = { headerRow: heads.row };
     return settled({ cylinder: source }, "cylinder", `row ${String(heads.row)} names the cylinders`);

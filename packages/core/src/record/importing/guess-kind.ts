@@ -3,13 +3,17 @@
 import { type Guess, asked, assumed, placeIn, quotedCell, settled } from "./guess-parts.ts";
 import { columnLetters } from "./columns.ts";
 import type { ImportHints } from "./imported.ts";
-import { inHeadings, kindColumn, rowOf } from "./seen-headings.ts";
+import { inHeadings, kindBesideNone, kindColumn, rowOf } from "./seen-headings.ts";
 import { kindNamed } from "./sheet-words.ts";
 import { type Seen, isGap, otherwise } from "./typed-and-said.ts";
 
 /** The kind of reading; one that was typed fills a gap. @param unit - as it was guessed */
 export const guessKind = (seen: Seen, unit: Guess, { what }: ImportHints): Guess => {
   const told = what === undefined ? undefined : kindNamed(what);
+  const mixed = kindBesideNone(seen);
+  const hasColumn = kindColumn(seen.shape) !== undefined;
+  if (mixed !== undefined && !hasColumn && rowOf(seen, (text) => kindNamed(text) !== undefined) === undefined)
+    return mixedKinds(seen, mixed);
   const said = saidKind(seen, unit);
   if (told === undefined) return said;
   // "Compression" alone says nothing of oil or of how it was run; a leak-down may be one with oil.
@@ -25,6 +29,17 @@ export const guessKind = (seen: Seen, unit: Guess, { what }: ImportHints): Guess
     ? settled({ what: { fixed: told } }, "what", `${told} readings, as you said`)
     : otherwise(seen, said, { entry: "what", told });
 };
+
+/** What stands beside a kind without one is most likely dry; which, only its owner can write. */
+const mixedKinds = ({ sheet }: Seen, { kind, none }: NonNullable<ReturnType<typeof kindBesideNone>>): Guess =>
+  asked("what", `${quotedCell(kind)} says its kind, and ${quotedCell(none)} does not`, {
+    entry: "what",
+    ways: [
+      ["those without are dry", `write dry in each of them: ${JSON.stringify(`${none.text} dry`)}`],
+      ["they are of the same kind", `write it in each of them, as in ${JSON.stringify(kind.text)}`],
+    ],
+    place: placeIn(sheet, none),
+  });
 
 const isDryByWord = (text: string): boolean => /dry|trocken|sec|droog|sucho|torr/i.test(text);
 

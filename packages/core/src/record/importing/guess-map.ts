@@ -12,6 +12,7 @@ import { type Guess, type SheetText, asked, joined, placeIn, quotedCell, silent 
 import { guessUnit } from "./guess-units.ts";
 import type { ImportMap } from "./import-map.ts";
 import type { GuessedMap, ImportHints, Sheet } from "./imported.ts";
+import { oneCylinderPart } from "./guess-one-cylinder.ts";
 import { separators } from "./map-words.ts";
 import { type SheetShape, looksRead, shapeOf } from "./sheet-shape.ts";
 import { looksTogether } from "./together.ts";
@@ -54,8 +55,17 @@ export const guessImportMap = (sheet: Sheet, hints: ImportHints = {}): GuessedMa
   const isOffered = map.engine === undefined && candidate !== undefined;
   const named = isOffered ? { ...map, engine: { column: columnLetters(candidate) } } : map;
   const engines = columns.length === 0 ? silent : guessEngines(sheet, named, columns, hints);
-  const whole = joined([columns.length === 0 ? noReadings(sheet, shape) : silent, parts, engines]);
-  return { map: { ...map, ...engines.map }, open: whole.open, why: whole.why };
+  const isKindOpen = parts.open.some(({ code }) => code === "what");
+  const doubt = isKindOpen ? silent : oneCylinderPart(sheet, { ...named, ...engines.map }, columns);
+  const whole = joined([columns.length === 0 ? noReadings(sheet, shape) : silent, parts, engines, doubt]);
+  // a map that is laid down has no entry that is still asked for
+  const { cylinder, ...rest } = map;
+  const isSure = cylinder !== undefined && doubt.open.length === 0;
+  return {
+    map: { ...rest, ...(isSure ? { cylinder } : {}), ...engines.map },
+    open: whole.open,
+    why: whole.why,
+  };
 };
 
 const noReadings = (sheet: Sheet, shape: SheetShape): Guess => {

@@ -14,6 +14,7 @@ export { mapEntries, mapSource } from "./map-entries.ts";
 export { writeImportMap } from "./write-map.ts";
 export { guessImportMap } from "./guess-map.ts";
 export { importReadings } from "./import-readings.ts";
+export { isSupply } from "./condition-headings.ts";
 export { unreadColumns } from "./unread-columns.ts";
 export {
   type FigureInUnit,

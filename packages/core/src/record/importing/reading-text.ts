@@ -42,7 +42,8 @@ const withUnit = /^(>?\s*[+]?[\d.,]+(?:\s*\/\s*[\d.,]+)?\s*\??)\s*([A-Za-z%][A-Z
 /** The unit that a reading cell names itself, as `150 psi` does. */
 export const unitOfCell = (cell: string): SheetUnit | undefined =>
   endsInFigure.test(cell) ? undefined : sheetUnitNamed(withUnit.exec(cell)?.[2] ?? "");
-const endsInFigure = /[\d.,]$/;
+/** A figure, not the 2 of kgf/cm2. */
+const endsInFigure = /(?<!m)[\d.,]$/i;
 
 /** Whether the second unit is what the first says, held or lost left open. */
 export const goesWithUnit = (own: SheetUnit, unit: SheetUnit): boolean =>

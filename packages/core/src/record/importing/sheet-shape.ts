@@ -1,6 +1,6 @@
 // The shape of a sheet before anybody said what it means: where its headings end, and what each column holds.
 
-import { conditionNamed, isEngineState } from "./condition-headings.ts";
+import { conditionNamed, isEngineState, isSupply } from "./condition-headings.ts";
 import { dateWays } from "./cell-date.ts";
 import type { Sheet, SheetRow } from "./imported.ts";
 import { unitIn, withoutUnitAndKind } from "./heading-text.ts";
@@ -155,7 +155,9 @@ const columnOf = (index: number, block: readonly SheetRow[], data: readonly Shee
   const named = roleOf(heads, dates);
   const state = named === "engine" && isEngineState(found) ? "engine_temp" : undefined;
   const condition = state ?? heads.map(conditionNamed).find((name) => name !== undefined);
-  const role = condition === undefined ? named : "condition";
+  // a supply whose unit nothing names is no condition yet, and no reading of a cylinder either
+  const supply = heads.some(isSupply) ? "condition" : undefined;
+  const role = condition === undefined ? (named ?? supply) : "condition";
   const isFigure = (text: string): boolean => looksRead(text) || looksTogether(text);
   return {
     index,

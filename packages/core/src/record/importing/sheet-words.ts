@@ -86,14 +86,14 @@ export const isSummary = remembered((text: string): boolean => {
 const cylinderNames =
   "cylinders?|cylindres?|cylindr[ay]?|cyl|zylinder|zyl|cilindros?|cilindri|cilinders?|cil|number|no|nr|num|n°|nº|c|z|#";
 const cylinderShape = new RegExp(`^(?:(?:${cylinderNames})[\\s.:#°º_-]*)*([lr]?\\d{1,2})$`);
-const sideFirst = new RegExp(`^([lr])[\\s-]*(?:cyl|zyl|cil)?[\\s.-]*(\\d{1,2})$`);
 
-/** The label of the cylinder that a text names: `3` of `Cyl 3`, `Zyl. 3`, `#3`, `c3`, `3`; `L2` of `cyl L2`. */
+/** The label of the cylinder that a text names: `3` of `Cyl 3`, `Zyl. 3`, `#3`, `c3`, `3`; `L2` of `cyl L2`, `Left 2`. */
 export const cylinderNamed = remembered((text: string): string | undefined => {
   const plain = plainText(text);
   const [, found] = cylinderShape.exec(plain) ?? [];
   const [, side = "", place = ""] = found === undefined ? (sideFirst.exec(plain) ?? []) : [];
-  const label = (found ?? `${side}${place}`).toUpperCase().replace(/^([LR]?)0+(?=\d)/, "$1");
+  const letter = sides.find(([, names]) => names.has(side))?.[0] ?? side;
+  const label = (found ?? `${letter}${place}`).toUpperCase().replace(/^([LR]?)0+(?=\d)/, "$1");
   return label === "" || /^[LR]?0$/.test(label) ? undefined : label;
 });
 
@@ -106,12 +106,19 @@ const sides: readonly (readonly [string, ReadonlySet<string>])[] = [
   ["R", words("right, rh, rechts, rechter, droite, droit, derecho, derecha, destro, destra, prawy, hoger")],
 ];
 
-/** The label of a cylinder that is named by its side: `L` of `Left`. Only where the map says that a text is a cylinder's: two engines of a
- *  boat are called so too. */
+const sideFirst = new RegExp(
+  `^([lr]|${sides.flatMap(([, names]) => [...names]).join("|")})[\\s.-]*(?:(?:${cylinderNames})[\\s.:#-]*)?(\\d{1,2})$`,
+);
+
+/** The label of a cylinder that is named by its side: `L` of `Left`, `Left cylinder`. Only where the map says that a text is a cylinder's:
+ *  two engines of a boat are called so too. A side with other words, as `Left front`, is not the side alone. */
 export const sideNamed = (text: string): string | undefined => {
-  const [first = ""] = plainText(text).split(" ");
-  return sides.find(([, names]) => names.has(first))?.[0];
+  const [first = "", ...rest] = plainText(text).split(" ");
+  return rest.every((word) => isCylinderWord.test(word))
+    ? sides.find(([, names]) => names.has(first))?.[0]
+    : undefined;
 };
+const isCylinderWord = new RegExp(`^(?:${cylinderNames})\\.?$`);
 
 /** Whether a text names a cylinder by a word or a sign, not by its bare number. */
 export const saysCylinder = (text: string): boolean =>
