@@ -49,7 +49,7 @@ export { alreadyRecorded, amendmentColumns, burnsOil, cellText, conditionCell, c
   plainNumber, quantitiesOf, quantityOf, readImportMap, readingSlip, readingsKey, readKnownHole, readLabel,
   readMeasured, recordedKey, readMeasuredLength, readMeasurements, readNotes, readPlace, readPrice, readServices, readTests, readTypedLimit,
   readTypedSizes, readYardEngine, readYardHeader, rowKinds, rowText, serviceColumns, splitHeard, splitLeakReadings, splitReadings,
-  startsAnew, suggestEngineId, testColumns, testValues, typedExample, unitSlip, unreadColumns, viewJson, withConditionColumns,
+  startsAnew, suggestEngineId, testColumns, testValues, typedExample, unitSlip, isSupply, unreadColumns, viewJson, withConditionColumns,
   withPrices,
   workNames, writeImportMap, writeReadingCell, type ClearanceLimit, type ConditionCell, type DecimalMark,
   type Dialect, type FieldKind, type GaugeStanding, type GuessedMap, type Imported, type ImportedTest, type LostRemark,

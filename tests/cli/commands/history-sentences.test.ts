@@ -174,7 +174,9 @@ test("work shows what it did, against the cylinders left alone", async () => {
   );
   await desk.type(["service", "pump", "--what", "valve job", "--cylinders", "3", "--date", "2022-10-01"]);
   // statistics.md L.11 5: "rose 8.3 %"
-  expect(await said(desk)).toContain("Valve job 2022-10-01: cylinder 3 rose 8 %.");
+  expect(await said(desk)).toContain(
+    "Valve job 2022-10-01: cylinder 3 rose 8 %, from the middle of the three tests before to the middle of the two tests after.",
+  );
 });
 
 test("of many cylinders only those that stand out get a line, and --why gives one to each", async () => {

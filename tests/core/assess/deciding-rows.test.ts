@@ -64,6 +64,12 @@ test("A3, A4 and A5: what oil did to a low cylinder, net of a sound one", () => 
   expect(oiled("153 x 108 x")).toEqual([]);
 });
 
+test("a rise that is no sign of rings is not told as a rise", () => {
+  const wet = { ...dry("2026-05-01", "153 x 103 x"), what: "wet" };
+  const { evidence } = decided({ tests: [dry("2026-05-01", "150 150 100 150"), wet] });
+  expect(evidence.find(({ row }) => row === "A5")?.text).toBe("oil did not help cylinder 3 (1 % net)");
+});
+
 test("A6: two neighbours on one gasket low, and oil helps neither", () => {
   const tests = [
     dry("2026-05-01", "150 100 100 150"),

@@ -37,6 +37,8 @@ const rowDocument = (row: YardRow, engine: string) => {
             lost: worst.leak?.lost,
             heldBelowOthers: worst.leak?.belowOthers,
           },
+    leaking: row.leaking,
+    unread: row.unread,
     course: course?.code,
     courseOf: course?.label,
     slopePerYear: course?.perYear,

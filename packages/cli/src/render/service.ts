@@ -24,7 +24,12 @@ export const serviceLines = (
     : `a test ${runsIn(service) ? "after the run-in" : "now"} for reference, and one after ${baseline} as the new baseline (judgement, no published figure): sealtrend\u00a0how\u00a0dry\u00a0${engine.id}`;
   return [
     ...wrapText(
-      [meaning(service, engine), ...ofThatDay(sameDay), ...remarks(service, runIn)].join(" "),
+      [
+        meaning(service, engine),
+        ...ofThatDay(sameDay),
+        ...noValves(service, engine),
+        ...remarks(service, runIn),
+      ].join(" "),
       width,
     ),
     "",
@@ -53,6 +58,14 @@ const ofThatDay = ([first, ...others]: readonly string[]): readonly string[] => 
       ]
     : [`Of the tests of that day ${first} counts as before the work, ${joined(others)} as after it.`];
 };
+
+/** It may be another work, or another engine, that was meant. */
+const noValves = ({ what }: Service, { porting }: Engine): readonly string[] =>
+  porting === "ports" && (what === "valve job" || what === "valve lash")
+    ? [
+        `This engine has ports and no valves: the ${what} is kept as you said it; if it was other work, sealtrend\u00a0undo takes it back.`,
+      ]
+    : [];
 
 const remarks = (service: Service, runIn: string): readonly string[] => {
   const { what, meter, note, newBaseline } = service;

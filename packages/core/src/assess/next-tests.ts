@@ -9,6 +9,7 @@ import { type TestFacts, breather, testText } from "./causes/test-texts.ts";
 import { firstSteps } from "./first-steps.ts";
 import { forCauses } from "./for-causes.ts";
 import { labelsOf, listed } from "./labels.ts";
+import { unreadIn, unreadText } from "./never-read.ts";
 import { isLowAlike, toProveFirst } from "./prove-first.ts";
 import { readAgain } from "./read-again.ts";
 import { rankedTests } from "./ranked-tests.ts";
@@ -66,6 +67,7 @@ const plainTests = (record: EngineRecord, test: Test, found: Found): readonly As
     ...toReadAgain(found, low),
     ...toLookAt(record, low),
     ...toReIndex(record, test, found),
+    ...toReadAtAll(record, test),
   ];
   return [
     ...before.filter(({ code }, i) => before.findIndex((one) => one.code === code) === i),
@@ -143,6 +145,12 @@ const toReadAgain = (found: Found, low: readonly CylinderAssessment[]): readonly
   if (codes.has("repeats-apart") || codes.has("leak-repeats-apart") || codes.has("doubtful-cell"))
     return [twice("the doubtful ones")];
   return low.length === 0 && apart === "wider" ? [repeat("read every cylinder again, twice", 12)] : [];
+};
+
+/** Not looked at is not sound. */
+const toReadAtAll = (record: EngineRecord, test: Test): readonly Asked[] => {
+  const unread = unreadIn(record, test);
+  return unread.length === 0 ? [] : [repeat(`read ${unreadText(unread)}`, 5)];
 };
 
 /** Oil raises dry walls as it does worn rings; running brings back their own.

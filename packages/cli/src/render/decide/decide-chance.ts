@@ -3,7 +3,7 @@
 import type { DecisionAssessment, PressureUnit } from "@sealtrend/core";
 import { limitNamed } from "./decide-limit.ts";
 import { aboutChance, aboutMoney, workNames, yearsText } from "./decide-words.ts";
-import { fixed, joined, percent } from "../words.ts";
+import { cylinders as named, fixed, joined, percent } from "../words.ts";
 
 /** `Doing rings and bearings now pays only if the chance of passing its limit within 5 years exceeds about 4 in 10; the readings
  *  say about 1 in 10.` Empty where nothing can be held against anything. */
@@ -23,6 +23,18 @@ export const chanceSentence = (assessment: DecisionAssessment, unit: PressureUni
       ? ""
       : `The chance of passing its cranking limit is not known: ${lowered(chanceUnknown)}`;
   return `The chance that ${whose(assessment)} passes ${limitNamed(assessment, unit)} within ${yearsText(horizon.years)} is ${aboutChance(chance.probability)}.`;
+};
+
+/** What is known though the chance is not: a reading of today's test that is below the maker's minimum already. */
+export const belowText = ({ test, speaks, chanceUnknown }: DecisionAssessment): string => {
+  const below =
+    speaks === "today" && chanceUnknown !== undefined && test?.trust.code === "trusted"
+      ? test.cylinders.filter(({ limitsMissed }) => limitsMissed.includes("maker-minimum"))
+      : [];
+  if (below.length === 0) return "";
+  const who = named(below.map(({ label }) => label));
+  const doubt = below.every(({ atLimit }) => atLimit === true) ? ", by less than its own doubt" : "";
+  return `${who} ${below.length === 1 ? "reads" : "read"} below the maker's minimum already${doubt}.`;
 };
 
 /** `cylinder 3`: of which the chance is; `any cylinder` where none is named first. */
@@ -73,7 +85,7 @@ const levelEven = (assessment: DecisionAssessment): string => {
 
 /** Without any price. */
 const ratioText = (assessment: DecisionAssessment, unit: PressureUnit): string => {
-  const { decision, horizon, prices } = assessment;
+  const { decision, horizon, prices, input } = assessment;
   const { ratio, chance } = decision;
   if (ratio === undefined) return "";
   const work = workNames[ratio.act];
@@ -83,6 +95,9 @@ const ratioText = (assessment: DecisionAssessment, unit: PressureUnit): string =
       : ` The chance of passing ${limitNamed(assessment, unit)} within ${yearsText(horizon.years)} is ${aboutChance(chance.probability)}.`;
   const given =
     prices.known === "none" ? "No prices are given." : `Prices still missing: ${joined(prices.missing)}.`;
+  // closed, and no price told: nobody asked whether getting in pays
+  const isAsked = prices.known !== "none" || input.accessRatio !== undefined || assessment.done.length > 0;
+  if (ratio.flipRatio === undefined && ratio.toOpen > 0 && !isAsked) return said.trim();
   return ratio.flipRatio === undefined
     ? `${given} Doing ${work} now does not pay, whatever getting in again costs${ratio.toOpen > 0 ? ", for part of the way in is still to do" : ": it is likelier to spoil a sound engine than to be needed"}.${said}`
     : `${given} Doing ${work} now pays only if getting in again costs more than about ${ratioNumber(ratio.flipRatio)} times its parts and machining.${said}`;

@@ -1,7 +1,7 @@
 // Why this word: one or two sentences under the verdict, the case of the handbook first.
 
 import type { DecisionAssessment, PressureUnit, Reason, WornPlace } from "@sealtrend/core/parts";
-import { breakEvenText, chanceSentence, waitingText, whose } from "./decide-chance.ts";
+import { belowText, breakEvenText, chanceSentence, waitingText, whose } from "./decide-chance.ts";
 import { speaksForWear } from "./decide-evidence.ts";
 import { developingText } from "./decide-developing.ts";
 import { levelText } from "./decide-level.ts";
@@ -13,7 +13,7 @@ import { counted, joined, sentence } from "../words.ts";
 /** A paragraph.  @source handbook/decision.md 8 */
 export const reasonText = (assessment: DecisionAssessment, unit: PressureUnit): string =>
   namedOnce(
-    [stopText(assessment), ...casesOf(assessment, unit)]
+    [stopText(assessment), belowText(assessment), ...casesOf(assessment, unit)]
       .filter((text) => text !== "")
       .join(" ")
       .replace(/\n +/g, "\n")
@@ -209,7 +209,9 @@ const watchSentence = (reason: Reason, assessment: DecisionAssessment, unit: Pre
 const alarmText = ({ evidence }: DecisionAssessment): string =>
   evidence.some((row) => row.use === "counted" && row.line !== "cranking" && speaksForWear(row))
     ? "The history gives an alarm; with the rest it is not enough for work."
-    : "The history gives an alarm, and no more than that speaks for wear.";
+    : evidence.some((row) => row.use === "counted" && row.row !== "A8" && speaksForWear(row))
+      ? "The history gives an alarm; cranking readings alone are not enough for work."
+      : "The history gives an alarm, and no more than that speaks for wear.";
 
 /** In place: acting pays, but not yet. */
 const layupText = (assessment: DecisionAssessment, unit: PressureUnit): string => {

@@ -98,7 +98,7 @@ export const sentenceFor = (reason: Reason, assessment: DecisionAssessment, unit
     case "scored-bore":
       return "New rings do not cure what was seen in a bore: measure it before anything is ordered.";
     case "read-again":
-      return `The readings of ${id ?? ""} carry no answer yet: some are to be made again first.`;
+      return readAgainText(assessment);
     case "leak-unplaced":
       return unplacedText(assessment);
     case "low-unexplained":
@@ -175,4 +175,14 @@ const offeredText = (test: OfferedTest | undefined): string => {
     default:
       return `One more compression test${often}`;
   }
+};
+
+/** Cylinders that were passed over are named; what is read again for another reason stands with the test. */
+const readAgainText = ({ test, notSeen }: DecisionAssessment): string => {
+  const unread = notSeen.find(({ cylinders }) => cylinders !== undefined);
+  const repeats = test?.nextTests.filter(({ code, by }) => code === "repeat" && by === "rule") ?? [];
+  const passed = unread === undefined ? "" : `${sentence(unread.text.replace(", which", ""))}.`;
+  return unread !== undefined && repeats.length === 1
+    ? `${passed} What the others read says nothing of ${unread.cylinders?.length === 1 ? "it" : "them"}.`
+    : `${passed} The readings of ${test?.test.id ?? ""} carry no answer yet: some are to be made again first.`.trim();
 };

@@ -26,8 +26,11 @@ export const serviceSentences = (
       `${sentence(why)} from ${dateOf(kind, before)} on: it reads otherwise, so the leak-down begins anew there and nothing is compared across.`,
     ];
   const groups = grouped(steps.filter(({ labels }) => labels.some((label) => shown.includes(label))));
-  const said = groups.map((step) => sentence(`${why}: ${stepText(step, kind)}.`));
   const rises = adjoining.filter(({ label }) => shown.includes(label));
+  const said = groups.map((step) => {
+    const isBeside = rises.some(({ label }) => step.labels.includes(label));
+    return sentence(`${why}: ${stepText(step, kind)}${isBeside ? middlesText(step) : ""}.`);
+  });
   return [...said, ...rises.map((rise) => riseSentence(rise, kind, unit))];
 };
 
@@ -62,6 +65,13 @@ const stepText = (one: Step, kind: KindHistory): string => {
       return `no change shown in ${isAll ? "the engine as a whole" : who}${leastText(one)}`;
   }
 };
+
+/** Where the two tests beside the work are told as well: what the size counts from. */
+const middlesText = ({ verdict, before, after }: Step): string =>
+  verdict === "rose" ? `, from ${middleText(before, "before")} to ${middleText(after, "after")}` : "";
+
+const middleText = (n: number, side: "before" | "after"): string =>
+  `${n > 1 ? "the middle of " : ""}the ${testsText(n, side)}`;
 
 const sideText = ({ before }: Step): string => (before === 0 ? "before" : "after");
 

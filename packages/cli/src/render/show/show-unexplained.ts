@@ -29,7 +29,13 @@ const sentenceOf = (
 /** Of a large leak on one cylinder; undefined where its size says nothing by itself.
  *  @param first - what would be the likeliest causes of it */
 export const largeLeakText = (
-  { unexplained, cylinders }: TestAssessment,
+  {
+    unexplained,
+    cylinders,
+    record: {
+      engine: { porting },
+    },
+  }: TestAssessment,
   label: string,
   first: readonly string[],
 ): string | undefined => {
@@ -42,5 +48,6 @@ export const largeLeakText = (
   const cranks = cylinders.some((one) => one.label === label && one.dryStanding === "even")
     ? ", and it cranks like a sound one: the tests contradict each other"
     : "";
-  return `${lost}, yet no air was heard${cranks}. So large a leak is heard somewhere: the piston stood off the top, or a valve had not seated.`;
+  const other = porting === "ports" ? "the adapter leaked" : "a valve had not seated";
+  return `${lost}, yet no air was heard${cranks}. So large a leak is heard somewhere: the piston stood off the top, or ${other}.`;
 };

@@ -83,7 +83,9 @@ const sentenceOf = (
 };
 
 /** Nothing but what stands in the columns. */
-const isQuiet = ({ worst, course, decision, test }: YardRow): boolean =>
+const isQuiet = ({ worst, course, decision, test, unread, leaking }: YardRow): boolean =>
+  unread === undefined &&
+  leaking === undefined &&
   test?.trust === "trusted" &&
   worst?.standing === "even" &&
   course?.code !== "falling" &&

@@ -34,10 +34,20 @@ export const whyText = (row: YardRow): string => {
   if (test === undefined) return "no test yet";
   const grave = decision?.urgency === "stop" ? ["stop: do not run it, decide tells why"] : [];
   const reason = reasonText(row);
-  const said = [...grave, ...(reason === undefined ? [] : [reason])];
-  const shown = readingsText(row);
+  const said = [...grave, ...(reason === undefined ? [] : [reason]), ...unreadText(row)];
+  const shown = readingsText(row) ?? leakingText(row);
   return (said.length > 0 && shown === undefined ? said : [...said, shown ?? nothingText(row)]).join("; ");
 };
+
+/** Nothing is known of what was passed over. */
+const unreadText = ({ unread = [] }: YardRow): readonly string[] =>
+  unread.length === 0 ? [] : [`${joined(unread)} not read within the year`];
+
+/** Said where none stands out: all may be worn alike. */
+const leakingText = ({ leaking }: YardRow): string | undefined =>
+  leaking === undefined
+    ? undefined
+    : `${counted(leaking.cylinders, "cylinder")} lost too much in the leak-down: ${percent(leaking.most)}${leaking.cylinders === 1 ? "" : " the most"}`;
 
 /** A doubtful test is told with a decision and without. */
 const reasonText = ({ decision, test }: YardRow): string | undefined => {
@@ -108,7 +118,7 @@ const reasons: Readonly<Record<YardDecision["reason"], string | undefined>> = {
   "scored-bore": "a bore is scored",
   "test-void": undefined,
   "test-doubtful": "its last test does not carry a decision",
-  "one-odd-test": "one test out of step with the others",
+  "one-odd-test": "one reading out of step, to be read again",
   "not-itself": "tested when it was not itself",
   "low-everywhere": "low everywhere",
   "one-method-only": "low everywhere: a leak-down first",

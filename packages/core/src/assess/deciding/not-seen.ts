@@ -5,6 +5,8 @@ import { burnsOil } from "../../record/index.ts";
 import { askedOf } from "./asked.ts";
 import { type NoteKind, hasOldNote, newestOf } from "./current-notes.ts";
 import { listed } from "../labels.ts";
+import { isLeakOnly } from "../leak-only.ts";
+import { unreadIn, unreadText } from "../never-read.ts";
 import { damageOf } from "./damage.ts";
 import { type Deciding, renewedAfter } from "./deciding.ts";
 import { findingsNow } from "./measured-now.ts";
@@ -25,6 +27,8 @@ export interface NotSeen {
   readonly why?: string;
   /** Of a test that was made and no longer speaks: its date (ISO). */
   readonly last?: string;
+  /** Of cylinders that no test of the year read: which. */
+  readonly cylinders?: readonly string[];
   /** What looking would settle, where a note says too little. */
   readonly settles?: string;
 }
@@ -99,6 +103,7 @@ export const notSeenOf = (deciding: Deciding, rows: readonly Row[]): readonly No
     )
     .flatMap((line) => ofNotes(deciding, line));
   return [
+    ...neverRead(deciding),
     ...tests.map((line) => ofTests(deciding, line)),
     ...sinceWork(deciding),
     ...voidSince(deciding),
@@ -108,6 +113,16 @@ export const notSeenOf = (deciding: Deciding, rows: readonly Row[]): readonly No
     ...notes,
     ...measuredNotSeen(deciding),
   ];
+};
+
+/** Cylinders that the test gone by passed over, and no other of its year read. */
+const neverRead = (deciding: Deciding): readonly NotSeen[] => {
+  const { record, main } = deciding;
+  const unread = main === undefined ? [] : unreadIn(record, main.test);
+  if (unread.length === 0) return [];
+  const text = `cylinder${unread.length === 1 ? "" : "s"} ${unreadText(unread)}`;
+  const line = main !== undefined && isLeakOnly(main.test) ? "leak-down" : "cranking";
+  return [{ ...recordedBy(deciding, line), text, cylinders: unread.map(({ label }) => label) }];
 };
 
 /** A cranking test newer than the one that speaks, and void: it was made, and is not passed over in silence. */

@@ -1,6 +1,8 @@
 // Rows B of the ladder: what the leak-down says of each cylinder, and of all.
 
+import type { Engine } from "../../record/index.ts";
 import type { CylinderAssessment, TestAssessment } from "../assessment.ts";
+import type { LeakValue } from "../leak/assess-leak-down.ts";
 import type { LeakPart } from "../leak/leak-parts.ts";
 import { type Deciding, renewedAfter, restsOnOf } from "./deciding.ts";
 import { type Row, percent } from "./row.ts";
@@ -78,12 +80,18 @@ type Size = "healthy" | "between" | "above";
 
 const sizeOf = (cylinder: CylinderAssessment, test: TestAssessment): Size => {
   const { leakDown } = cylinder;
-  const limit = test.record.engine.leakDownLimits.lost ?? bands.usualLimit;
   if (leakDown === undefined) return "between";
-  const isOver = leakDown.belowLimit || leakDown.lost > limit || leakDown.standing === "lagging";
-  if (isOver && leakDown.atLimit !== true) return "above";
+  if (leaksTooMuch(leakDown, test.record.engine)) return "above";
   return isHealthy(cylinder) ? "healthy" : "between";
 };
+
+/** More than the maker allows, or the usual limit where none is stated; not by less than its own doubt. */
+export const leaksTooMuch = (
+  { belowLimit, lost, standing, atLimit }: Pick<LeakValue, "belowLimit" | "lost" | "standing" | "atLimit">,
+  { leakDownLimits }: Pick<Engine, "leakDownLimits">,
+): boolean =>
+  atLimit !== true &&
+  (belowLimit || lost > (leakDownLimits.lost ?? bands.usualLimit) || standing === "lagging");
 
 const isHealthy = ({ leakDown, heard = [] }: CylinderAssessment): boolean =>
   leakDown?.standing === "even" &&

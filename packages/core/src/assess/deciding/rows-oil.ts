@@ -37,7 +37,14 @@ const rowOf = ({ label, net = 0, withinScatter }: OilRise): readonly Found[] => 
   const told = (row: "A3" | "A4" | "A5"): readonly Found[] => [
     { row, cylinder: label, text: `oil raised cylinder ${label} by ${percent(Math.max(0, net))} net` },
   ];
-  if (net < rises.none) return told("A5");
+  if (net < rises.none)
+    return [
+      {
+        row: "A5",
+        cylinder: label,
+        text: `oil did not help cylinder ${label} (${percent(Math.max(0, net))} net)`,
+      },
+    ];
   if (withinScatter === true || net < rises.rings) return [];
   return told(net > rises.strong ? "A4" : "A3");
 };

@@ -9,9 +9,11 @@ import { assessDecision } from "../deciding/assess-decision.ts";
 import { isCurrent } from "../deciding/current.ts";
 import type { DecisionAssessment } from "../deciding/decision-assessment.ts";
 import type { LowEverywhere } from "../deciding/low-everywhere.ts";
+import { leaksTooMuch } from "../deciding/rows-leak.ts";
 import { type NextTestDue, nextTestOf } from "../deciding/next-test.ts";
 import { figuresOf } from "../figures.ts";
 import { latestTest } from "../latest-test.ts";
+import { unreadIn } from "../never-read.ts";
 import { type Standings, standingsOf } from "../standings.ts";
 import type { TrustCode } from "../trust/trust-reason.ts";
 import { shownCourses } from "../years/assess-history.ts";
@@ -50,6 +52,11 @@ export interface YardRow {
   /** The last reading of the meter that a test has. */
   readonly meter?: { readonly reading: number; readonly unit?: MeterUnit };
   readonly worst?: YardWorst;
+  /** Where cylinders lose more than the maker's limit, or the usual one, in the leak-down, and nobody heard where: how many,
+   *  and the most. */
+  readonly leaking?: { readonly cylinders: number; readonly most: number };
+  /** Cylinders that the test judged passed over, and no other of its year read. */
+  readonly unread?: readonly string[];
   /** Of the cylinder that has lost most where one has lost, else of the worst. */
   readonly course?: YardCourse;
   /** Absent where it was not asked for. */
@@ -80,6 +87,9 @@ export const yardRow = (record: EngineRecord, { today, decide }: YardChoices): Y
   const worst = worstOf(stand);
   const course = courseOf(shownCourses(record, figures), worst?.label);
   const meter = tests.findLast((one) => one.meter !== undefined)?.meter;
+  const leaking = leakingOf(record, test, stand);
+  const unread = test === undefined ? [] : unreadIn(record, test).map(({ label }) => label);
+  const asked = leaking === undefined && unread.length === 0 ? "nothing" : "again";
   const judged =
     test === undefined || stand === undefined
       ? undefined
@@ -93,12 +103,29 @@ export const yardRow = (record: EngineRecord, { today, decide }: YardChoices): Y
       ? {}
       : { meter: { reading: meter, ...(engine.meter === undefined ? {} : { unit: engine.meter }) } }),
     ...(worst === undefined ? {} : { worst }),
+    ...(leaking === undefined ? {} : { leaking }),
+    ...(unread.length === 0 ? {} : { unread }),
     ...(course === undefined ? {} : { course }),
     ...(decided === undefined ? {} : { decision: decisionOf(decided) }),
     licensed: engine.use === "aircraft" || decided?.decision.licensed === true,
-    due: decided?.nextTest ?? usualNext(record, { today, test, trust: stand?.trust.code, worst, course }),
+    due:
+      decided?.nextTest ?? usualNext(record, { today, test, trust: stand?.trust.code, worst, course, asked }),
     byLuck: suspectByLuck(comparedIn(stand)),
   };
+};
+
+/** Where the air was heard it is the decision that says what follows. */
+const leakingOf = (
+  record: EngineRecord,
+  test: Test | undefined,
+  stand: Standings | undefined,
+): YardRow["leaking"] => {
+  if (test === undefined || stand === undefined || stand.trust.voids !== undefined) return undefined;
+  const lost = stand.leak.values.flatMap((one, i) => {
+    const isPlaced = test.heard?.[i]?.some(({ place, faint }) => !faint && place !== "none") === true;
+    return one !== undefined && !isPlaced && leaksTooMuch(one, record.engine) ? [one.lost] : [];
+  });
+  return lost.length === 0 ? undefined : { cylinders: lost.length, most: Math.max(...lost) };
 };
 
 /** Cylinders that are held against each other, by the instrument that read more of them. */
@@ -157,7 +184,7 @@ const courseOf = (years: Courses | undefined, worst: string | undefined): YardCo
 };
 
 /** Without a decision: a test that is void, doubtful or suspect is made again now, as is one in which a cylinder lags for the
- *  first time; what lags or falls is watched more often than the rest. No test yet: now. @source handbook/decision.md 6 (judgement) */
+ *  first time, leaks too much or was passed over; what lags or falls is watched more often than the rest. No test yet: now. @source handbook/decision.md 6 (judgement) */
 const usualNext = (
   record: EngineRecord,
   {
@@ -166,17 +193,19 @@ const usualNext = (
     trust,
     worst,
     course,
+    asked,
   }: {
     readonly today: string;
     readonly test: Test | undefined;
     readonly trust: TrustCode | undefined;
     readonly worst: YardWorst | undefined;
     readonly course: YardCourse | undefined;
+    readonly asked: "again" | "nothing";
   },
 ): NextTestDue => {
   const isOpen = worst?.standing === undefined || worst.standing === "suspect" || trust === "doubtful";
   const isOnce = worst?.standing === "lagging" && !worst.confirmed;
-  if (test === undefined || isOpen || isOnce) return { date: today };
+  if (test === undefined || isOpen || isOnce || asked === "again") return { date: today };
   const isWatched = worst.standing === "lagging" || (course !== undefined && lost.includes(course.code));
   const cap = isWatched ? intervals.watchedYears : intervals.usualYears;
   return nextTestOf(record, { cap }, { today, last: test.date });
