@@ -9,10 +9,11 @@ import { dateWays, serialDays } from "./cell-date.ts";
 import { labelsByName } from "./guess-engines.ts";
 import type { EngineOfSheet } from "./import-map.ts";
 import type { LeftWhy } from "./imported.ts";
+import { labelIn } from "./label-in.ts";
 import type { Bar, LeftList } from "./left-out.ts";
 import { unitIn, withoutUnitAndKind } from "./heading-text.ts";
 import type { SheetUnit } from "./reading-text.ts";
-import { cylinderNamed, isSummary, kindNamed, plainText, sideNamed } from "./sheet-words.ts";
+import { cylinderNamed, isSummary, kindNamed, plainText } from "./sheet-words.ts";
 import { remembered } from "./remembered.ts";
 import type { Spot } from "./sources.ts";
 import { suggestEngineId } from "./suggest-engine-id.ts";
@@ -172,17 +173,4 @@ const grownTo = (
 ): { readonly grown?: readonly string[] } => {
   const label = cylinderNamed(withoutUnitAndKind(text));
   return label === undefined || ignition !== undefined ? {} : { grown: [...cylinders, label] };
-};
-
-/** The label of an engine's cylinder that a text names: as it stands, else by its number, its side, or its first letters. */
-export const labelIn = (text: string, labels: readonly string[]): string | undefined => {
-  const plain = plainText(text);
-  const asIs = labels.find((label) => plainText(label) === plain);
-  if (asIs !== undefined) return asIs;
-  const named = cylinderNamed(withoutUnitAndKind(text)) ?? sideNamed(withoutUnitAndKind(text));
-  const found = labels.find((label) => label.toUpperCase() === named);
-  if (found !== undefined || named !== undefined || isSummary(text)) return found;
-  // a word goes with the label of letters that it begins with, where it is the only one
-  const begun = labels.filter((label) => /^[A-Za-z]+$/.test(label) && plain.startsWith(label.toLowerCase()));
-  return begun.length === 1 ? begun[0] : undefined;
 };

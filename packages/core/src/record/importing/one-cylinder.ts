@@ -1,9 +1,9 @@
 // Two different headings of one cylinder: what keeps them apart was not read, so the second is no repeat of the first.
 
-import { labelIn } from "./attribute-readers.ts";
 import { unitIn, withoutUnitAndKind } from "./heading-text.ts";
 import type { ImportMap } from "./import-map.ts";
 import type { Sheet } from "./imported.ts";
+import { labelIn } from "./label-in.ts";
 import { cylinderNamed, kindNamed, plainText, sideNamed } from "./sheet-words.ts";
 import { type Spot, lookAt } from "./sources.ts";
 
