@@ -3,6 +3,7 @@
 import { type Engine, type ImportedTest, type Test, readingsKey, recordedKey } from "@sealtrend/core/parts";
 import type { Fault } from "../../command.ts";
 import { typedLine } from "../../options/quote.ts";
+import { byKey } from "./by-key.ts";
 import { readingPlace } from "./reading-place.ts";
 import type { Standing } from "./recorded-standing.ts";
 
@@ -20,13 +21,7 @@ export const movedTests = (
   const days = new Set(tests.map(({ date }) => date));
   const gone = now.filter(({ date, setAside }) => !days.has(date) && setAside === undefined);
   if (gone.length === 0) return [];
-  const byReadings = new Map<string, Test[]>();
-  for (const one of gone) {
-    const key = recordedKey(one, engine.cylinders);
-    const own = byReadings.get(key);
-    if (own === undefined) byReadings.set(key, [one]);
-    else own.push(one);
-  }
+  const byReadings = byKey(gone, (one) => recordedKey(one, engine.cylinders));
   const named = new Set<string>();
   return tests.flatMap((test, i) => {
     if (standing[i] !== undefined) return [];

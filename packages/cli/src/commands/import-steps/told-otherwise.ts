@@ -5,6 +5,7 @@ import { type ImportedTest, conditionKinds, numberColumns } from "@sealtrend/cor
 import type { Fault } from "../../command.ts";
 import { typedLine } from "../../options/quote.ts";
 import { type RawRow, rawTests } from "../amend-steps/amend-rows.ts";
+import { byKey } from "./by-key.ts";
 import { readingPlace } from "./reading-place.ts";
 import type { Standing } from "./recorded-standing.ts";
 
@@ -44,15 +45,8 @@ export const toldOtherwise = (
   );
 };
 
-const rowsByTest = (text: string): ReadonlyMap<string, readonly RawRow[]> => {
-  const found = new Map<string, RawRow[]>();
-  for (const row of rawTests(text, "").rows) {
-    const own = found.get(row.cell("test"));
-    if (own === undefined) found.set(row.cell("test"), [row]);
-    else own.push(row);
-  }
-  return found;
-};
+const rowsByTest = (text: string): ReadonlyMap<string, readonly RawRow[]> =>
+  byKey(rawTests(text, "").rows, (row) => row.cell("test"));
 
 interface Rows {
   readonly now: readonly RawRow[];
