@@ -18,15 +18,32 @@ const dist = join(cli, "dist");
 /** What the core takes from mathjs, by dynamic import in one module of rules/: named here, so that the rest is left out. */
 const fromMathjs = ["create", "parseDependencies"];
 
-/** yargs brings string-width, whose segmenter and tables cost half as much as Node itself at every start; what yargs
- *  lays out is plain ASCII, one column a character. */
-const widthShim = "export default (text) => [...text].length;";
+/** What yargs brings along and is never asked for here, where it only reads options: loading it costs as much as half of
+ *  Node at every start. Its pages are laid out in plain ASCII, one column a character, or not at all. */
+const shims = {
+  "string-width": "export default (text) => [...text].length;",
+  cliui: `export default () => { throw new Error("yargs lays out no page here"); };`,
+  // it looks for the package.json of whoever calls it, for a version that it does not tell
+  "escalade/sync": "export default () => undefined;",
+  "get-caller-file": `export default () => "";`,
+  // for files of settings and folders of commands
+  "node:module": "export const createRequire = () => undefined;",
+  // for two comparisons
+  assert: `const check = (same) => { if (!same) throw new Error("assertion failed"); };
+export const strictEqual = (a, b) => check(Object.is(a, b));
+export const notStrictEqual = (a, b) => check(!Object.is(a, b));
+export default { strictEqual, notStrictEqual };`,
+};
 
-const plainWidth = {
-  name: "plain-width",
+const yargsAlone = {
+  name: "yargs-alone",
   setup(build) {
-    build.onResolve({ filter: /^string-width$/ }, ({ path }) => ({ path, namespace: "shim" }));
-    build.onLoad({ filter: /.*/, namespace: "shim" }, () => ({ contents: widthShim }));
+    build.onResolve({ filter: /./ }, ({ path, importer }) =>
+      Object.hasOwn(shims, path) && /.node_modules.yargs/.test(importer)
+        ? { path, namespace: "shim" }
+        : undefined,
+    );
+    build.onLoad({ filter: /./, namespace: "shim" }, ({ path }) => ({ contents: shims[path] }));
   },
 };
 
@@ -38,20 +55,6 @@ export const nativeBuffer = {
     build.onResolve({ filter: /^csv-parse\/browser\/esm\/sync$/ }, ({ resolveDir, kind }) =>
       build.resolve("csv-parse/sync", { resolveDir, kind }),
     );
-  },
-};
-
-/** yargs asks node:assert for two comparisons; loading it costs a tenth of starting Node. */
-const assertShim = `const check = (same) => { if (!same) throw new Error("assertion failed"); };
-export const strictEqual = (a, b) => check(Object.is(a, b));
-export const notStrictEqual = (a, b) => check(!Object.is(a, b));
-export default { strictEqual, notStrictEqual };`;
-
-const plainAssert = {
-  name: "plain-assert",
-  setup(build) {
-    build.onResolve({ filter: /^(node:)?assert$/ }, ({ path }) => ({ path, namespace: "assert-shim" }));
-    build.onLoad({ filter: /.*/, namespace: "assert-shim" }, () => ({ contents: assertShim }));
   },
 };
 
@@ -92,14 +95,17 @@ const mathjsApart = {
   },
 };
 
-/** What the entry imports dynamically goes into program.cjs; the names of those modules are added to `found`. */
-const programApart = (entry, found) => ({
-  name: "program-apart",
+/** What the entry imports dynamically: a bundle each, which it loads when it comes to it. */
+const programs = { program: "./run.ts", quick: "./quick.ts" };
+
+const programsApart = (entry) => ({
+  name: "programs-apart",
   setup(build) {
     build.onResolve({ filter: /^\./ }, ({ path, kind, importer }) => {
       if (kind !== "dynamic-import" || importer !== entry) return undefined;
-      found.push(path);
-      return { path: "./program.cjs", external: true };
+      const [name] = Object.entries(programs).find(([, module]) => module === path) ?? [];
+      if (name === undefined) throw new Error(`${path} is no program of bundle.mjs`);
+      return { path: `./${name}.cjs`, external: true };
     });
   },
 });
@@ -160,10 +166,10 @@ const bundled = async (name, entry, options) => {
 };
 const text = (contents, folder) => ({ stdin: { contents, resolveDir: folder, sourcefile: "entry.js" } });
 
-/** program.cjs: runs program-code.cjs with the machine code that V8 kept of it, where this Node still takes it. */
-const loader = `const { readFileSync } = require("node:fs");
+/** NAME.cjs: runs NAME-code.cjs with the machine code that V8 kept of it, where this Node still takes it. */
+const loader = (name) => `const { readFileSync } = require("node:fs");
 const { Script } = require("node:vm");
-const filename = __dirname + "/program-code.cjs";
+const filename = __dirname + "/${name}-code.cjs";
 let cachedData;
 try {
   cachedData = readFileSync(filename + ".cache");
@@ -173,50 +179,54 @@ script.runInThisContext().call(exports, exports, require, module, filename, __di
 module.script = script;
 `;
 
-/** Has the program answer a few questions about the demo logbook, to nobody, and keeps what V8 compiled on the way. */
-const warmed = async () => {
+const cacheOf = (name) => join(dist, `${name}-code.cjs.cache`);
+
+/** Has a program answer a few questions about the demo logbook, to nobody, and keeps what V8 compiled on the way. */
+const warmed = async (name) => {
   const load = createRequire(import.meta.url);
-  const path = join(dist, "program.cjs");
+  const path = join(dist, `${name}.cjs`);
   const { run, nodeIo } = load(path);
   const nobody = { out: () => undefined, err: () => undefined, isRead: () => true };
   // a flag of V8 that differs from those of a start would void all that is kept
   const silent = { ...nodeIo(nobody), interactive: false, brief: () => undefined };
-  for (const words of [["--help"], ["show", "tractor"], ["history", "tractor"]])
+  for (const words of [
+    ["show", "--help"],
+    ["show", "tractor"],
+    ["history", "tractor"],
+  ])
     await run([...words, "--logbook", join(dist, "demo")], silent);
   return load.cache[path].script.createCachedData();
 };
 
-export const build = async () => {
-  const { version } = JSON.parse(readFileSync(join(cli, "package.json"), "utf8"));
-  const entry = join(cli, "src", "main.ts");
-  const modules = [];
-  const first = await bundled(
-    "sealtrend",
-    { entryPoints: [entry] },
+const codeOf = (name) =>
+  bundled(
+    `${name}-code`,
+    { entryPoints: [join(cli, "src", programs[name])] },
     {
-      define: { __SEALTREND_VERSION__: JSON.stringify(version) },
-      plugins: [programApart(entry, modules)],
-    },
-  );
-  const program = text(modules.map((module) => `export * from "${module}";`).join("\n"), dirname(entry));
-  const mathjs = text(`export { ${fromMathjs.join(", ")} } from "mathjs/number";`, core);
-  const files = [
-    first,
-    await bundled("program-code", program, {
       define: { "import.meta.url": "here" },
       banner: {
         js: '(function(exports,require,module,__filename,__dirname){const here=require("node:url").pathToFileURL(__filename).href;',
       },
       footer: { js: "})" },
-      plugins: [plainWidth, plainAssert, noColumns, fewStatistics, nativeBuffer, mathjsApart],
-    }),
-    await bundled("mathjs", mathjs, {}),
-  ];
+      plugins: [yargsAlone, noColumns, fewStatistics, nativeBuffer, mathjsApart],
+    },
+  );
+
+export const build = async () => {
+  const { version } = JSON.parse(readFileSync(join(cli, "package.json"), "utf8"));
+  const entry = join(cli, "src", "main.ts");
+  const first = await bundled(
+    "sealtrend",
+    { entryPoints: [entry] },
+    { define: { __SEALTREND_VERSION__: JSON.stringify(version) }, plugins: [programsApart(entry)] },
+  );
+  const mathjs = text(`export { ${fromMathjs.join(", ")} } from "mathjs/number";`, core);
+  const names = Object.keys(programs);
+  const files = [first, ...(await Promise.all(names.map(codeOf))), await bundled("mathjs", mathjs, {})];
   mkdirSync(dist, { recursive: true });
-  const cache = join(dist, "program-code.cjs.cache");
-  rmSync(cache, { force: true }); // V8 tells code from code by its length alone
+  for (const name of names) rmSync(cacheOf(name), { force: true }); // V8 tells code from code by its length alone
   for (const { name, contents } of files) put(join(dist, `${name}.cjs`), contents);
-  put(join(dist, "program.cjs"), loader);
+  for (const name of names) put(join(dist, `${name}.cjs`), loader(name));
   put(join(dist, "THIRD-PARTY.txt"), licences(...files.map(({ metafile }) => metafile)));
   rmSync(join(dist, "demo"), { recursive: true, force: true });
   cpSync(demo, join(dist, "demo"), {
@@ -225,7 +235,7 @@ export const build = async () => {
   });
   rmSync(join(dist, "faults"), { recursive: true, force: true });
   cpSync(faults, join(dist, "faults"), { recursive: true });
-  put(cache, await warmed());
+  for (const name of names) put(cacheOf(name), await warmed(name));
 };
 
 if (process.argv[1] === fileURLToPath(import.meta.url)) await build();

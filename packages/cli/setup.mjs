@@ -25,7 +25,7 @@ const installed = [
   "packages/core/node_modules/csv-parse/package.json",
 ];
 
-const bundled = ["sealtrend", "program", "program-code", "mathjs"].map(
+const bundled = ["sealtrend", "program", "program-code", "quick", "quick-code", "mathjs"].map(
   (name) => `packages/cli/dist/${name}.cjs`,
 );
 

@@ -3,7 +3,6 @@
 import { steering } from "./render/clean.ts";
 
 const ascii = /^[\n\x20-\x7e]*$/;
-const steeringWithin = new RegExp(`(?!\\n)${steering.source}`, "gu");
 
 /** Indented, newline at the end. Characters that hide or steer are written `\u….`: the value stays what it was. */
 export const jsonText = (value: unknown): string => steersNothing(`${JSON.stringify(value, undefined, 2)}\n`);
@@ -12,7 +11,7 @@ export const jsonText = (value: unknown): string => steersNothing(`${JSON.string
 export const jsonLine = (value: unknown): string => steersNothing(`${JSON.stringify(value)}\n`);
 
 const steersNothing = (text: string): string =>
-  ascii.test(text) ? text : text.replace(steeringWithin, inUnits);
+  ascii.test(text) ? text : text.replace(new RegExp(`(?!\\n)${steering().source}`, "gu"), inUnits);
 
 const inUnits = (character: string): string =>
   character.replace(/[^]/g, (unit) => `\\u${unit.charCodeAt(0).toString(16).padStart(4, "0")}`);

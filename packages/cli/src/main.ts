@@ -31,7 +31,8 @@ const main = async (typed: readonly string[]): Promise<void> => {
     out.write(`sealtrend ${__SEALTREND_VERSION__}\n`);
     return;
   }
-  const [{ run }, { nodeIo }] = await Promise.all([import("./run.ts"), import("./node-io.ts")]);
+  const isQuick = typed[0] === "show" || typed[0] === "history";
+  const { run, nodeIo } = await (isQuick ? import("./quick.ts") : import("./run.ts"));
   const told = (command: string): void => {
     saved = command;
   };

@@ -20,9 +20,8 @@ export interface FaultTablesRead {
 }
 
 /** The shipped sheets: beside the bundle (dist/faults), or in the sources (data/faults). */
-const places = ["./faults/", "../../../../data/faults/"].map((path) =>
-  fileURLToPath(new URL(path, import.meta.url)),
-);
+const places = (): readonly string[] =>
+  ["./faults/", "../../../../data/faults/"].map((path) => fileURLToPath(new URL(path, import.meta.url)));
 
 /** Sheets that a folder does not hold are taken as shipped.
  *  @param dir - as typed
@@ -96,7 +95,7 @@ const parentOf = (world: World, path: string): string => {
 
 /** @throws Stop 3 where this installation lacks them */
 const shippedPlace = (world: World): string => {
-  const place = places.find((path) => isThere(world, join(path, "causes.csv")));
+  const place = places().find((path) => isThere(world, join(path, "causes.csv")));
   if (place === undefined) throw new Stop(3, [fileFault("file-missing", { file: "faults/causes.csv" })]);
   return place;
 };

@@ -3,7 +3,6 @@
 
 import { relative, resolve } from "node:path";
 
-import type { Command } from "../command.ts";
 import { firstCommand } from "../render/commands-whole.ts";
 import { displayWidth } from "../render/width.ts";
 import { quoted } from "./quote.ts";
@@ -20,18 +19,18 @@ export interface Carried {
 const screenful = 25;
 
 /** Puts what must be repeated behind the name of every command in a text; undefined where nothing must be.
- *  @param typed - the words after the program's name  @param table - the commands there are */
+ *  @param typed - the words after the program's name  @param names - of the commands there are */
 export const carriedOf = (
   typed: readonly string[],
-  table: readonly Command[],
+  names: readonly string[],
   cwd: string,
 ): Carried | undefined => {
   const long = folderTyped(beforeDashes(typed));
   if (long === undefined) return undefined;
   const folder = shorter(long, cwd);
   const option = folder.startsWith("-") ? `--logbook=${quoted(folder)}` : `--logbook ${quoted(folder)}`;
-  const names = table.map(({ name }) => name).sort((a, b) => b.length - a.length);
-  const words = names.map((name) => name.replaceAll(" ", "\\s+")).join("|");
+  const longestFirst = names.toSorted((a, b) => b.length - a.length);
+  const words = longestFirst.map((name) => name.replaceAll(" ", "\\s+")).join("|");
   const command = new RegExp(`\\bsealtrend\\s+(?:${words})(?![\\w-])(?![^\\n;]*--logbook)`, "g");
   const carry = (text: string): string => text.replace(command, (begins) => `${begins} ${option}`);
   const inDocument = (value: unknown): unknown => {

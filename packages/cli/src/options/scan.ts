@@ -60,7 +60,8 @@ export const scan = (line: readonly string[], lookup: Lookup): Scan => {
 export const beforeDashes = (line: readonly string[]): readonly string[] =>
   line.includes("--") ? line.slice(0, line.indexOf("--")) : line;
 
-const isOptionWord = (word: string): boolean => /^-(?:-|\p{L})/u.test(word);
+const isOptionWord = (word: string): boolean =>
+  word.startsWith("--") || (word.startsWith("-") && /^-\p{L}/u.test(word));
 
 const useAt = (line: readonly string[], at: number, lookup: Lookup): Use => {
   const word = line[at] ?? "";

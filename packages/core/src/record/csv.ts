@@ -111,7 +111,7 @@ const withoutPreamble = (text: string): string =>
   text.replace(/^\uFEFF/, "").replace(/^sep=.(?=\r?\n|\r)/i, "");
 
 /** Half characters become U+FFFD, as csv-parse makes them: a row must be found again in the text, at its line. */
-const withoutHalves = (text: string): string => text.replace(/\p{Surrogate}/gu, "\uFFFD");
+const withoutHalves = (text: string): string => text.toWellFormed();
 
 /** The separator that stands most often outside quotes in the first line that holds anything. */
 const delimiterOf = (text: string): string => {

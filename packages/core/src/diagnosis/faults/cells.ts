@@ -8,13 +8,13 @@ const longest: Readonly<Record<string, number>> = { code: 40, name: 60, word: 30
 const longestElse = 300;
 
 /** What steers a terminal or cannot be seen: controls, format characters, line and paragraph separators. */
-const hidden = /[\p{Cc}\p{Cf}\p{Zl}\p{Zp}\p{Cs}]/u;
+const isHidden = (text: string): boolean => /[\p{Cc}\p{Cf}\p{Zl}\p{Zp}\p{Cs}]/u.test(text);
 
 /** The text of a cell, which may be empty. */
 export const shownText = (row: RowView, column: string): string | undefined => {
   const text = row.text(column);
   const most = longest[column] ?? longestElse;
-  if (hidden.test(text)) return row.fault(column, "sheet-text", { column, most, why: "hidden" });
+  if (isHidden(text)) return row.fault(column, "sheet-text", { column, most, why: "hidden" });
   return text.length > most
     ? row.fault(column, "sheet-text", { column, most, why: "long", length: text.length })
     : text;
