@@ -1,8 +1,8 @@
 // How many columns a text takes on a terminal. No Intl.Segmenter: building one costs more than the rest of a start; for the
 // same reason patterns with classes of Unicode are made where a text is not plain, and not before.
 
-/** Nothing to steer with, a column each: Latin, punctuation, blocks and boxes. */
-const plain = /^[\x20-\x7e\xa1-\xac\xae-\u02ff\u2010-\u2027\u2190-\u21ff\u2500-\u25ff]*$/;
+/** Nothing to steer with, a column each: Latin, the blank that holds a command together, punctuation, blocks and boxes. */
+const plain = /^[\x20-\x7e\xa0-\xac\xae-\u02ff\u2010-\u2027\u2190-\u21ff\u2500-\u25ff]*$/;
 // eslint-disable-next-line no-control-regex -- an escape takes no columns
 const emphasis = /\x1b\[[\d;]*m/g;
 const joins = (character: string): boolean =>

@@ -1,8 +1,7 @@
 // Median polish: what a test did to all cylinders alike, and where each cylinder stands among them.
 
-import { at } from "./at.ts";
 import type { ReadingTable } from "./reading-table.ts";
-import { medianOfRest, type Strand, strandOf } from "./strand.ts";
+import { sortRest, type Strand, strandOf } from "./strand.ts";
 
 export interface Polish {
   /** a_t, one a row; NaN for a row without a reading. */
@@ -43,13 +42,18 @@ const sideOf = (strands: readonly Strand[]): Side => ({
   moved: 0,
 });
 
-/** Sets the effect of every strand and tells how far the one that moved most has moved. */
+/** Sets the effect of every strand, the median of what is left of it, and tells how far the one that moved most has moved. */
 const settle = (own: Side, { values: across, moved }: Side, sorted: Float64Array): number => {
   const { strands, values } = own;
   const now = { moved, sorted };
   let most = 0;
   for (let s = 0; s < strands.length; s += 1) {
-    const effect = medianOfRest(at(strands, s), across, now);
+    const strand = strands[s];
+    if (strand === undefined) continue;
+    if (!(moved < strand.trusted)) sortRest(strand, across, now);
+    const { values: read, low, high } = strand;
+    const lower = (read[low] ?? NaN) - (across[low] ?? NaN);
+    const effect = low === high ? lower : (lower + ((read[high] ?? NaN) - (across[high] ?? NaN))) / 2;
     const move = Math.abs(effect - (values[s] ?? NaN));
     if (move > most) most = move;
     values[s] = effect;

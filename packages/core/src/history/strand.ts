@@ -1,5 +1,5 @@
-// One row or column of a table under polish, and the median of what is left of it. The polish asks for that median in every
-// sweep, so a strand keeps its order from one sweep to the next, and sorts only where the middle may have changed.
+// One row or column of a table under polish, and the middle of what is left of it. The polish asks for that in every sweep, so
+// a strand keeps its order from one sweep to the next, and sorts only where the middle may have changed.
 
 export interface Strand {
   readonly values: Float64Array;
@@ -7,6 +7,9 @@ export interface Strand {
   readonly order: Int32Array;
   /** How many were read. */
   readonly read: number;
+  /** The places of the two in the middle, or twice of the one; -1 in a strand without a reading. */
+  low: number;
+  high: number;
   /** How far the other side may move in all until the middle of the order can be another. */
   trusted: number;
 }
@@ -24,31 +27,24 @@ export const strandOf = (
     values[place] = value;
     if (!Number.isNaN(value)) order[read++] = place;
   }
-  return { values, order, read, trusted: -Infinity };
+  return { values, order, read, low: -1, high: -1, trusted: read === 0 ? Infinity : -Infinity };
 };
 
 /** More than rounding makes of the differences of two logarithms, and of the moves of 200 sweeps added up. */
 const rounding = 1e-12;
 
-/** Median of value - across, NaN for a strand without a reading.
+/** Sorts a strand that has a reading by value - across, and finds its middle.
  *  @param moved - how far the largest of `across` has moved in all  @param sorted - scratch, as long as the strand */
-export const medianOfRest = (
+export const sortRest = (
   strand: Strand,
   across: Float64Array,
   { moved, sorted }: { readonly moved: number; readonly sorted: Float64Array },
-): number => {
+): void => {
   const { values, order, read: count } = strand;
-  if (count === 0) return NaN;
-  const upper = count >> 1;
-  const lower = (count - 1) >> 1;
-  if (moved < strand.trusted) {
-    const one = restAt(values, across, order[upper] ?? NaN);
-    return lower === upper ? one : (restAt(values, across, order[lower] ?? NaN) + one) / 2;
-  }
   // an insertion sort that carries the order along: late sweeps hardly reorder, so it costs one walk
   for (let k = 0; k < count; k += 1) {
     const place = order[k] ?? NaN;
-    const rest = restAt(values, across, place);
+    const rest = (values[place] ?? NaN) - (across[place] ?? NaN);
     let slot = k;
     for (; slot > 0 && (sorted[slot - 1] ?? NaN) > rest; slot -= 1) {
       sorted[slot] = sorted[slot - 1] ?? NaN;
@@ -57,13 +53,12 @@ export const medianOfRest = (
     sorted[slot] = rest;
     order[slot] = place;
   }
-  const [low, high] = [sorted[lower] ?? NaN, sorted[upper] ?? NaN];
-  const below = lower === 0 ? Infinity : low - (sorted[lower - 1] ?? NaN);
-  const above = upper === count - 1 ? Infinity : (sorted[upper + 1] ?? NaN) - high;
+  const upper = count >> 1;
+  const lower = (count - 1) >> 1;
+  strand.low = order[lower] ?? NaN;
+  strand.high = order[upper] ?? NaN;
+  const below = lower === 0 ? Infinity : (sorted[lower] ?? NaN) - (sorted[lower - 1] ?? NaN);
+  const above = upper === count - 1 ? Infinity : (sorted[upper + 1] ?? NaN) - (sorted[upper] ?? NaN);
   // two neighbours can come no nearer than by twice what the other side moves
   strand.trusted = moved + (Math.min(below, above) - rounding) / 2;
-  return lower === upper ? high : (low + high) / 2;
 };
-
-const restAt = (values: Float64Array, across: Float64Array, place: number): number =>
-  (values[place] ?? NaN) - (across[place] ?? NaN);

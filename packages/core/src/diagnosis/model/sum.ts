@@ -17,6 +17,9 @@ export interface Counted extends Levels {
   readonly left?: ReadonlySet<number>;
 }
 
+/** Beside 1 a share so small cannot be seen in any digit that is told. */
+const beyondDigits = 1e-14;
+
 export class Sum {
   total = 0;
   /** Sums of the weight times the value, of the level times its logarithm. */
@@ -172,8 +175,8 @@ export class Sum {
         this.#cylinders.map(({ byOil }) => byOil[byOil.length === 1 ? 0 : c]),
         levels,
       );
-      this.#give(oiled, this.#weights, { met, levels });
       const weight = this.#gather(levels);
+      this.#give(oiled, this.#weights, { met, levels });
       this.states[e] = (this.states[e] ?? 0) + weight;
       for (let g = 0; g < this.pairs.length; g += 1)
         this.pairs[g] = (this.pairs[g] ?? 0) + (this.#ofPairs[g] ?? 0);
@@ -195,13 +198,18 @@ export class Sum {
     }
   }
 
-  /** Adds the weights of one oil factor to those of all. @returns their sum */
+  /** Adds the weights of one oil factor to those of all; what is lost beside the sum so far is nothing. @returns their sum */
   #gather({ from, to }: Levels): number {
     const weights = this.#weights;
     const atAnyOil = this.#atAnyOil;
+    const lost = this.total * beyondDigits;
     let sum = 0;
     for (let m = from; m < to; m += 1) {
       const weight = weights[m] ?? 0;
+      if (Math.abs(weight) <= lost) {
+        weights[m] = 0;
+        continue;
+      }
       atAnyOil[m] = (atAnyOil[m] ?? 0) + weight;
       sum += weight;
       this.lnLevel += weight * (this.#lnLevels[m] ?? 0);
