@@ -48,7 +48,10 @@ export const history: Command = {
       ...(label === undefined ? {} : { cylinder: label }),
       ...(upTo === undefined ? {} : { upTo }),
     } as const;
-    const newest = record.tests.length === 0 ? undefined : assessTest(record, pickTest(record, undefined));
+    const newest =
+      record.tests.length === 0
+        ? undefined
+        : assessTest(record, pickTest(record, undefined), { history: assessment });
     const step = newest === undefined ? undefined : firstStep(newest);
     const options = {
       width,

@@ -26,6 +26,7 @@ import { missingOfTest } from "./missing-of-test.ts";
 import { nextTests } from "./next-tests.ts";
 import { oilCautions } from "./oil/oil-caution.ts";
 import { oilTest } from "./oil/oil-test.ts";
+import type { HistoryAssessment } from "./years/assess-history.ts";
 import { sinceFirst } from "./years/since-first.ts";
 import { type Standings, standingsOf } from "./standings.ts";
 import { workAfter } from "./run-in.ts";
@@ -38,6 +39,8 @@ export interface AssessOptions {
   readonly faults?: Faults;
   /** Whether likely causes are asked for; absent: they are. They take most of the time. */
   readonly causes?: "told" | "left-out";
+  /** The history of the same record, where it is known already: what it tells of the causes is not worked out anew. */
+  readonly history?: HistoryAssessment;
 }
 
 /** Assesses one test. In a test that is void no cylinder gets a standing and no rule a verdict.
@@ -45,7 +48,7 @@ export interface AssessOptions {
 export const assessTest = (
   record: EngineRecord,
   test: Test,
-  { rules: sheet = shippedRules, faults = shippedFaults(), causes = "told" }: AssessOptions = {},
+  { rules: sheet = shippedRules, faults = shippedFaults(), causes = "told", history }: AssessOptions = {},
 ): TestAssessment => {
   if (!record.tests.includes(test))
     throw new RangeError(`assessTest: ${test.id} is no test of ${record.engine.id}`);
@@ -85,7 +88,7 @@ export const assessTest = (
     ...(hose === undefined ? {} : { gaugeHose: hose }),
     ...(leak.test === undefined ? {} : { leak: leak.test }),
   };
-  const told = causes === "told" ? diagnoseTest(seen, figures, faults) : undefined;
+  const told = causes === "told" ? diagnoseTest(seen, figures, { faults, history }) : undefined;
   const below =
     told === undefined
       ? undefined

@@ -4,6 +4,7 @@ import type { CylinderEvidence, Evidence } from "../../diagnosis/index.ts";
 import { mean } from "../../statistics/index.ts";
 import type { EngineFigures } from "../figures.ts";
 import type { Assessed } from "./assessed.ts";
+import type { HistoryAssessment } from "../years/assess-history.ts";
 import { circumstancesOf } from "./circumstances.ts";
 import { crankingEvidence } from "./cranking-evidence.ts";
 import { expectedLevel } from "./expected-level.ts";
@@ -14,12 +15,16 @@ import { onsetsOf } from "./onsets.ts";
 import { seenOf } from "./seen-of.ts";
 import { gasOf, signsOf } from "./signs-of.ts";
 
-/** @param figures - of the record */
-export const evidenceOf = (assessed: Assessed, figures: EngineFigures): Evidence => {
+/** @param figures - of the record  @param history - of the record, where it is known already */
+export const evidenceOf = (
+  assessed: Assessed,
+  figures: EngineFigures,
+  history?: HistoryAssessment,
+): Evidence => {
   const { record } = assessed;
   const { banks, cylinders: labels, sharedGasket } = record.engine;
   const leaks = leakEvidence(assessed);
-  const cylinders = cylindersOf(assessed, leaks.cylinders);
+  const cylinders = cylindersOf(assessed, leaks.cylinders, onsetsOf(assessed, history));
   const expected = expectedLevel(assessed, figures);
   const oilRise = oilRiseOf(assessed, cylinders);
   const gas = gasOf(assessed);
@@ -53,10 +58,10 @@ const pairHeard = ({ record, test }: Assessed): readonly (readonly string[])[] =
 const cylindersOf = (
   assessed: Assessed,
   leaks: readonly Pick<CylinderEvidence, "leak" | "oiled" | "lower">[],
+  onsets: readonly CylinderEvidence["onset"][],
 ): readonly CylinderEvidence[] => {
   const cranking = crankingEvidence(assessed);
   const heard = heardEvidence(assessed);
-  const onsets = onsetsOf(assessed);
   const seen = seenOf(assessed);
   return assessed.cylinders.map((_, i): CylinderEvidence => {
     const [air, onset, looked = {}] = [heard[i], onsets[i], seen[i]];

@@ -1,16 +1,30 @@
 // How each cylinder came down over the years, as far as its history up to the test tells.
 
 import type { OnsetReport } from "../../diagnosis/index.ts";
-import type { Courses, CylinderCourse } from "../../history/index.ts";
+import type { CylinderHistory, HistoryResult } from "../../history/index.ts";
 import type { EngineRecord, Service } from "../../record/index.ts";
 import { figuresOf } from "../figures.ts";
-import { kindCourses } from "../years/assess-history.ts";
+import { type HistoryAssessment, kindCourses } from "../years/assess-history.ts";
 import { type Assessed, isLow } from "./assessed.ts";
+
+/** What is asked of the years of one kind of reading. */
+interface Came {
+  readonly tests: readonly Pick<HistoryResult["tests"][number], "ids">[];
+  readonly cylinders: readonly CameDown[];
+}
+
+interface CameDown extends Pick<CylinderHistory, "course" | "alarms" | "early" | "mirrored"> {
+  readonly shape?: CylinderHistory["shape"] | undefined;
+}
 
 /** In the engine's order, by the cranking readings, else by leak-downs; undefined where the history is too short, or shows
  *  something else. Steady is told against its fellows: of one that stands out low it says that it was always so, of one
- *  that is even it says nothing of what befell them all. */
-export const onsetsOf = ({ record, test, cylinders }: Assessed): readonly (OnsetReport | undefined)[] => {
+ *  that is even it says nothing of what befell them all.
+ *  @param history - of the record, where it is known already: it serves where the test is the last thing that befell it */
+export const onsetsOf = (
+  { record, test, cylinders }: Assessed,
+  history?: HistoryAssessment,
+): readonly (OnsetReport | undefined)[] => {
   // how it came down is asked only where one did: the years take as long as all the rest
   if (!cylinders.some(isLow)) return cylinders.map(() => undefined);
   const until: EngineRecord = {
@@ -18,8 +32,10 @@ export const onsetsOf = ({ record, test, cylinders }: Assessed): readonly (Onset
     tests: record.tests.slice(0, record.tests.indexOf(test) + 1),
     services: record.services.filter(({ date }) => date <= test.date),
   };
-  const figures = figuresOf(until);
-  const kinds = (["dry", "leak-down"] as const).map((kind) => kindCourses(until, kind, figures));
+  const kinds =
+    history?.record === record && isSame(until, record)
+      ? [history.cranking?.result, history.leakDown?.result]
+      : kindsUntil(until);
   return cylinders.map((cylinder, place) =>
     kinds
       .map((kind) => (kind === undefined ? undefined : reportOf(kind, until, { cylinder, place })))
@@ -27,27 +43,43 @@ export const onsetsOf = ({ record, test, cylinders }: Assessed): readonly (Onset
   );
 };
 
+const isSame = (until: EngineRecord, record: EngineRecord): boolean =>
+  until.tests.length === record.tests.length && until.services.length === record.services.length;
+
+const kindsUntil = (until: EngineRecord): readonly (Came | undefined)[] => {
+  const figures = figuresOf(until);
+  return (["dry", "leak-down"] as const).map((kind) => {
+    const courses = kindCourses(until, kind, figures);
+    return courses === undefined
+      ? undefined
+      : {
+          tests: courses.tests,
+          cylinders: courses.cylinders.map((one) => ({ ...one, mirrored: one.mirrored() })),
+        };
+  });
+};
+
 const reportOf = (
-  courses: Courses,
+  came: Came,
   { tests, services }: EngineRecord,
   { cylinder, place }: { readonly cylinder: Assessed["cylinders"][number]; readonly place: number },
 ): OnsetReport | undefined => {
-  const own = courses.cylinders[place];
-  if (own === undefined || own.mirrored() === "either") return undefined;
+  const own = came.cylinders[place];
+  if (own === undefined || own.mirrored === "either") return undefined;
   const { label, flagged, leakDown } = cylinder;
   const standsOut = flagged || leakDown?.flagged === true;
   if (own.alarms.length === 0) return standsOut && own.course === "steady" ? "steady" : undefined;
   const step = own.shape?.firstAfter ?? own.early?.test;
   const dateOf = (one: number): string | undefined =>
-    tests.find(({ id }) => courses.tests[one]?.ids.includes(id) === true)?.date;
+    tests.find(({ id }) => came.tests[one]?.ids.includes(id) === true)?.date;
   if (step !== undefined && isAtService(services, { label, from: dateOf(step - 1), to: dateOf(step) }))
     return undefined;
-  return shapeReport(own, courses);
+  return shapeReport(own, came);
 };
 
 /** A step seen in the last reading only is the same as a bad reading; one that a low reading came before may have been a slow
  *  loss. A cylinder that held before and holds nothing now fell at once. */
-const shapeReport = ({ shape, alarms }: CylinderCourse, { tests }: Courses): OnsetReport => {
+const shapeReport = ({ shape, alarms }: CameDown, { tests }: Came): OnsetReport => {
   if (alarms.includes("no-compression")) return tests.length > 1 ? "sudden" : "cannot tell";
   switch (shape?.shape) {
     case "sudden":

@@ -71,12 +71,13 @@ export const gather = (
   const newest = known.findLast((test) => counts(test, "dry") || counts(test, "leak-down")) ?? known.at(-1);
   const main = chosen ?? newest;
   const measured = measuredNow(record, today);
+  const history = assessHistory(record);
   const base = {
-    ...{ record, figures, history: assessHistory(record), today },
+    ...{ record, figures, history, today },
     ...(measured === undefined ? {} : { measured }),
   };
   if (main === undefined) return base;
-  const assessed = assessTest(record, main, options);
+  const assessed = assessTest(record, main, { ...options, history });
   const speaks = (what: Compared): TestAssessment | undefined => {
     const own = valuesOf(main, what) === undefined ? undefined : assessed;
     const other = known.findLast((test) => test.date <= main.date && counts(test, what));
