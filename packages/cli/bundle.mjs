@@ -18,32 +18,21 @@ const dist = join(cli, "dist");
 /** What the core takes from mathjs, by dynamic import in one module of rules/: named here, so that the rest is left out. */
 const fromMathjs = ["create", "parseDependencies"];
 
-/** What yargs brings along and is never asked for here, where it only reads options: loading it costs as much as half of
- *  Node at every start. Its pages are laid out in plain ASCII, one column a character, or not at all. */
-const shims = {
-  "string-width": "export default (text) => [...text].length;",
-  cliui: `export default () => { throw new Error("yargs lays out no page here"); };`,
-  // it looks for the package.json of whoever calls it, for a version that it does not tell
-  "escalade/sync": "export default () => undefined;",
-  "get-caller-file": `export default () => "";`,
-  // for files of settings and folders of commands
-  "node:module": "export const createRequire = () => undefined;",
-  // for two comparisons
-  assert: `const check = (same) => { if (!same) throw new Error("assertion failed"); };
-export const strictEqual = (a, b) => check(Object.is(a, b));
-export const notStrictEqual = (a, b) => check(!Object.is(a, b));
-export default { strictEqual, notStrictEqual };`,
-};
-
-const yargsAlone = {
-  name: "yargs-alone",
+/** Of yargs what reads options, and nothing of what it knows of terminals, folders and files of settings: to load that
+ *  takes as long as half of Node. */
+const parserAlone = {
+  name: "parser-alone",
   setup(build) {
-    build.onResolve({ filter: /./ }, ({ path, importer }) =>
-      Object.hasOwn(shims, path) && /.node_modules.yargs/.test(importer)
-        ? { path, namespace: "shim" }
-        : undefined,
+    build.onResolve({ filter: /.platform-shims.esm\.mjs$/ }, ({ path, resolveDir }) => ({
+      path: join(resolveDir, path),
+      sideEffects: false,
+    }));
+    build.onResolve({ filter: /^node:module$/ }, ({ path, importer }) =>
+      /.yargs-parser./.test(importer) ? { path, namespace: "no-module" } : undefined,
     );
-    build.onLoad({ filter: /./, namespace: "shim" }, ({ path }) => ({ contents: shims[path] }));
+    build.onLoad({ filter: /./, namespace: "no-module" }, () => ({
+      contents: "export const createRequire = undefined;",
+    }));
   },
 };
 
@@ -55,20 +44,6 @@ export const nativeBuffer = {
     build.onResolve({ filter: /^csv-parse\/browser\/esm\/sync$/ }, ({ resolveDir, kind }) =>
       build.resolve("csv-parse/sync", { resolveDir, kind }),
     );
-  },
-};
-
-/** yargs looks how wide the terminal is when it is loaded, for pages that it never writes here; for that Node would make
- *  its stream for stdout, which costs a twentieth of a start. */
-const noColumns = {
-  name: "no-columns",
-  setup(build) {
-    build.onLoad({ filter: /yargs.lib.platform-shims.esm\.mjs$/ }, ({ path }) => {
-      const asShipped = readFileSync(path, "utf8");
-      const contents = asShipped.replace(/^ *stdColumns:.*$/m, "stdColumns: null");
-      if (contents === asShipped) throw new Error(`no line with stdColumns in ${path}`);
-      return { contents };
-    });
   },
 };
 
@@ -208,7 +183,7 @@ const codeOf = (name) =>
         js: '(function(exports,require,module,__filename,__dirname){const here=require("node:url").pathToFileURL(__filename).href;',
       },
       footer: { js: "})" },
-      plugins: [yargsAlone, noColumns, fewStatistics, nativeBuffer, mathjsApart],
+      plugins: [parserAlone, fewStatistics, nativeBuffer, mathjsApart],
     },
   );
 

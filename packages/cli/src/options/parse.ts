@@ -2,7 +2,7 @@
 // `--name` or `--name==value`, everything else after `--`. The second `=` is ours: without it a value in quotes of its
 // own would lose them. The guards below keep values text, as typed (measured: handbook/tooling.md B.2).
 
-import yargs from "yargs";
+import { Parser } from "yargs/helpers";
 import { kindOf } from "./lookup.ts";
 import type { Option } from "../command.ts";
 import type { Use } from "./scan.ts";
@@ -36,24 +36,23 @@ export const parse = (
   const used = options.filter((option) => uses.some((use) => use.option?.name === option.name));
   const names = (kinds: "flag" | "value"): string[] =>
     used.filter((option) => (kindOf(option) === "flag") === (kinds === "flag")).map(({ name }) => name);
-  const seen = yargs([...uses.flatMap(wordsFor), "--", ...positionals])
-    .scriptName("sealtrend")
-    .locale("en")
-    .help(false)
-    .version(false)
-    .exitProcess(false)
-    .fail(false)
-    .parserConfiguration(guards)
-    .count(names("flag"))
-    .string(names("value"))
-    .requiresArg(names("value"))
-    .strict()
-    .parseSync();
+  const words = [...uses.flatMap(wordsFor), "--", ...positionals];
+  const {
+    _,
+    "--": rest,
+    ...seen
+  } = Parser(words, {
+    configuration: guards,
+    count: names("flag"),
+    string: names("value"),
+  });
+  const strange = [..._, ...Object.keys(seen).filter((name) => !used.some((option) => option.name === name))];
+  if (strange.length > 0) throw new Error(`no option explains ${strange.join(", ")}`);
   const flags = new Map(names("flag").map((name) => [name, Number(seen[name])]));
   const values = new Map(
     names("value").map((name) => [name, texts(seen[name]).map((text) => text.slice(1))]),
   );
-  return { values, flags, positionals: texts(seen["--"]) };
+  return { values, flags, positionals: texts(rest) };
 };
 
 const wordsFor = ({ option, words }: Use): readonly string[] => {
