@@ -70,15 +70,28 @@ const mathjsApart = {
   },
 };
 
-/** What the entry imports dynamically: a bundle each, which it loads when it comes to it. */
-const programs = { program: "./run.ts", quick: "./quick.ts" };
+/** What the entry imports dynamically: a bundle each, which it loads when it comes to it. `asked` are questions about the demo
+ *  logbook; what V8 compiles to answer them is kept beside the bundle. */
+const programs = {
+  program: {
+    module: "./run.ts",
+    asked: [["--help"], ["decide", "tractor"], ["engine", "list"], ["how", "dry", "tractor"]],
+  },
+  quick: {
+    module: "./quick.ts",
+    asked: [
+      ["show", "tractor"],
+      ["history", "tractor"],
+    ],
+  },
+};
 
 const programsApart = (entry) => ({
   name: "programs-apart",
   setup(build) {
     build.onResolve({ filter: /^\./ }, ({ path, kind, importer }) => {
       if (kind !== "dynamic-import" || importer !== entry) return undefined;
-      const [name] = Object.entries(programs).find(([, module]) => module === path) ?? [];
+      const [name] = Object.entries(programs).find(([, { module }]) => module === path) ?? [];
       if (name === undefined) throw new Error(`${path} is no program of bundle.mjs`);
       return { path: `./${name}.cjs`, external: true };
     });
@@ -156,7 +169,7 @@ module.script = script;
 
 const cacheOf = (name) => join(dist, `${name}-code.cjs.cache`);
 
-/** Has a program answer a few questions about the demo logbook, to nobody, and keeps what V8 compiled on the way. */
+/** Has a program answer its questions, to nobody. @returns what V8 compiled on the way */
 const warmed = async (name) => {
   const load = createRequire(import.meta.url);
   const path = join(dist, `${name}.cjs`);
@@ -164,19 +177,14 @@ const warmed = async (name) => {
   const nobody = { out: () => undefined, err: () => undefined, isRead: () => true };
   // a flag of V8 that differs from those of a start would void all that is kept
   const silent = { ...nodeIo(nobody), interactive: false, brief: () => undefined };
-  for (const words of [
-    ["show", "--help"],
-    ["show", "tractor"],
-    ["history", "tractor"],
-  ])
-    await run([...words, "--logbook", join(dist, "demo")], silent);
+  for (const words of programs[name].asked) await run([...words, "--logbook", join(dist, "demo")], silent);
   return load.cache[path].script.createCachedData();
 };
 
 const codeOf = (name) =>
   bundled(
     `${name}-code`,
-    { entryPoints: [join(cli, "src", programs[name])] },
+    { entryPoints: [join(cli, "src", programs[name].module)] },
     {
       define: { "import.meta.url": "here" },
       banner: {
