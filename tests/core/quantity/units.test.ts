@@ -20,6 +20,7 @@ const dimensions = [
   "voltage",
   "area",
   "angle",
+  "force",
 ] as const;
 const all = dimensions.flatMap((dimension) => unitsOf(dimension));
 
