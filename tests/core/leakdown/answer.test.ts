@@ -67,3 +67,10 @@ test("no seal has no figures, a tight cylinder keeps those of the model", () => 
   expect([shut.figures?.alpha, shut.figures?.size?.area]).toEqual([0, 0]);
   expect(shut.figures?.uAlpha).toBeGreaterThan(0);
 });
+
+test("a share beyond the whole, and a doubt below nothing, are mistakes of the caller, with a supply and without", () => {
+  for (const supply of [{}, { supply: psi(80) }])
+    for (const lost of [1.01, -0.01, NaN])
+      expect(() => asked({ kind: "lost", lost, ...supply })).toThrow(/answerLeak: the part lost/);
+  expect(() => asked({ kind: "lost", lost: 0.2 }, { uDial: -1 })).toThrow(/at least 0 Pa, got -1/);
+});

@@ -1,5 +1,6 @@
 import { conditionCell, conditionColumns, conditionKinds, numberColumns } from "@sealtrend/core/parts";
 import { describe, expect, test } from "vitest";
+import { read } from "./sample.ts";
 
 const cell = (option: string, typed: string, columns = conditionColumns, assumed?: "psi" | "%") =>
   conditionCell(option, typed, columns, assumed);
@@ -119,4 +120,14 @@ test("every example of a condition is taken", () => {
   const columns = [...Object.keys(numberColumns), ...conditionColumns];
   for (const [option, { example }] of Object.entries(conditionKinds))
     expect([option, cell(option, example, columns).ok]).toEqual([option, true]);
+});
+
+test("what is typed as a condition is among the conditions of the test that its cell makes", () => {
+  const columns = [...Object.keys(numberColumns), ...conditionColumns];
+  for (const [option, { key, example }] of Object.entries(conditionKinds)) {
+    const made = cell(option, example, columns);
+    const [column, text] = made.ok ? [made.column, made.text] : ["", ""];
+    const { tests, problems } = read([`A,2026-05-03,,dry,1,,psi,150,149,151,148,${text}`], column);
+    expect([option, problems, tests[0]?.conditions[key]]).toEqual([option, [], expect.anything()]);
+  }
 });

@@ -114,6 +114,72 @@ describe("limits.clearances", () => {
   });
 
   test.each([
+    ["bore", "diameter", "thrust", 'take "at" out where the limit is for every place'],
+    ["bore", "diameter", "topp/thrust", 'write "top/thrust"'],
+    ["ring", "end gap", "5", 'take "at" out where the limit is for every place'],
+    ["seat", "runout", "top", 'take "at" out where the limit is for every place'],
+  ])("a limit of %s %s at %j would judge nothing, which is said", (part, quantity, at, mend) => {
+    const entry = { part, quantity, at, wear: [null, 1], unit: "mm" };
+    const read = limits(JSON.stringify([entry]));
+    expect(found(read)).toEqual([`limits.clearances[0].at is ${JSON.stringify(at)}`]);
+    expect(mends(read)).toEqual([mend]);
+    const { at: _, ...everywhere } = entry;
+    expect(found(limits(JSON.stringify([everywhere])))).toEqual([]);
+  });
+
+  test.each([
+    [
+      "bore",
+      "diameter",
+      "7",
+      'write 1, or the one that is meant; take "label" out where the limit is for all of them',
+    ],
+    [
+      "rod bearing",
+      "clearance",
+      "front",
+      'write 1, or the one that is meant; take "label" out where the limit is for all of them',
+    ],
+    ["main", "taper", "centre", 'write 1, 2, 3 …; take "label" out where the limit is for all of them'],
+    ["guide", "clearance", "1 EX", 'write "1ex"'],
+    [
+      "guide",
+      "clearance",
+      "exhaust",
+      'write 1in for the intake valve of cylinder 1, 1ex for its exhaust valve; take "label" out where the limit is for all of them',
+    ],
+    ["crank", "end play", "1", 'take "label" out'],
+  ])("a limit of %s %s labelled %j would judge nothing, which is said", (part, quantity, label, mend) => {
+    const read = limits(JSON.stringify([{ part, quantity, label, new: [0.02, 0.05], unit: "mm" }]));
+    expect(found(read)).toEqual([`limits.clearances[0].label is ${JSON.stringify(label)}`]);
+    expect(mends(read)).toEqual([mend]);
+  });
+
+  test.each([
+    ["bore", "taper", "2"],
+    ["rod bearing", "clearance", "1"],
+    ["main", "taper", "5"],
+    ["guide", "clearance", "IN"],
+    ["seat", "runout", "2ex1"],
+    ["crank", "bend", "3"],
+    ["head", "flatness", "left"],
+  ])("a limit of %s %s labelled %s is for what the engine has", (part, quantity, label) => {
+    expect(found(limits(JSON.stringify([{ part, quantity, label, new: [0.02, 0.05], unit: "mm" }])))).toEqual(
+      [],
+    );
+  });
+
+  test.each([
+    ["bore", "diameter", "Top/Thrust"],
+    ["bore", "diameter", "unworn"],
+    ["ring", "end gap", "oil"],
+    ["guide", "rocking", "thrust"],
+    ["main bearing", "clearance", "front"],
+  ])("a limit of %s %s at %s is for a place that is measured", (part, quantity, at) => {
+    expect(found(limits(JSON.stringify([{ part, quantity, at, wear: [null, 1], unit: "mm" }])))).toEqual([]);
+  });
+
+  test.each([
     ["3", "limits.clearances is 3"],
     ["[3]", "limits.clearances[0] is 3"],
     [

@@ -10,9 +10,10 @@ import { type RestateRefusal, isUnchanged, restate } from "./restate.ts";
 import { alphaOverSupplies } from "./unknown-supply.ts";
 
 /** Everything that can be said of one typed leak-down reading: its leak, and what another tester would show.
- *  @throws RangeError where a supply is not above 0 or the part lost is outside 0 … 1 */
+ *  @throws RangeError where a supply is not above 0, the part lost is outside 0 … 1 or the doubt of the dials is below 0 */
 export const answerLeak = (question: LeakQuestion): LeakAnswer => {
   const { restrictor, other, knownHoles, model = isentropicFlow } = question;
+  check(question);
   const reading = readingTyped(question);
   if (restrictor.bore === undefined && knownHoles !== undefined)
     return answerByHoles({ ...question, knownHoles, model }, reading);
@@ -31,6 +32,13 @@ export const answerLeak = (question: LeakQuestion): LeakAnswer => {
     ...(other !== undefined && isUnchanged(reading, other) ? { unchanged: "same-tester" } : {}),
     ...(refused === undefined ? {} : { refused }),
   };
+};
+
+const check = ({ typed, uDial }: LeakQuestion): void => {
+  if (typed.kind === "lost" && !(typed.lost >= 0 && typed.lost <= 1))
+    throw new RangeError(`answerLeak: the part lost must be within 0 … 1, got ${String(typed.lost)}`);
+  if (!(uDial >= 0))
+    throw new RangeError(`answerLeak: the doubt of the dials must be at least 0 Pa, got ${String(uDial)}`);
 };
 
 /** Where nothing is to be restated, dials that disagree still leave nothing to tell. */

@@ -2,6 +2,7 @@
 
 import { nearest } from "../problem/index.ts";
 import { toSi } from "../quantity/index.ts";
+import { placeFaults } from "./clearance-place.ts";
 import { type FieldFault, type FieldStranger, strangersIn } from "./field-fault.ts";
 import { type JsonObject, isObject } from "./json-view.ts";
 import { type LimitQuantity, limitQuantitiesOf, limitQuantityNamed } from "./limit-quantities.ts";
@@ -53,6 +54,7 @@ const entryFaults = (entry: unknown, path: string): readonly FieldFault[] => {
         ]
       : []),
     ...textFaults(entry, path),
+    ...(part === undefined || quantity === undefined ? [] : placeFaults(entry.at, path, part, quantity.name)),
     ...pairsFaults(entry, path, part, quantity),
     ...(entry.also === undefined ? [] : alsoFaults(entry, path, quantity)),
   ];

@@ -1,8 +1,10 @@
 // What is wrong with the fields of engine.json, each by itself.
 
 import { type Problem, nearest, problem } from "../problem/index.ts";
+import { clearanceLabelFaults } from "./clearance-labels.ts";
 import { curvesFault } from "./cranking-curves.ts";
 import { engineFields, expectation } from "./engine-fields.ts";
+import type { FieldFault } from "./field-fault.ts";
 import type { FieldKind } from "./field-kind.ts";
 import { faultsInside, fits, strangersInside } from "./field-value.ts";
 import { type JsonObject, type JsonView, fieldAt, isObject } from "./json-view.ts";
@@ -57,15 +59,18 @@ const insideFaults = (view: JsonView, path: string, problems: Problem[]): void =
   const field = engineFields[path];
   if (field === undefined) return;
   const whole = fieldAt(view.root, path);
-  for (const { path: inner, value, expected, mend } of faultsInside(field, whole)) {
-    const text = value === undefined ? "missing" : JSON.stringify(value);
-    const facts = { field: path + inner, text, expected, ...(mend === undefined ? {} : { mend }) };
-    problems.push(problem("field-bad", facts, view.place(path + inner)));
-  }
+  for (const fault of faultsInside(field, whole)) problems.push(problemInside(view, path, fault));
   for (const { path: inner, known } of strangersInside(field, whole)) {
     const facts = { field: path + inner, fields: known };
     problems.push(problem("field-unknown", facts, view.place(path + inner), "caution"));
   }
+};
+
+const problemInside = (view: JsonView, path: string, fault: FieldFault): Problem => {
+  const { path: inner, value, expected, mend } = fault;
+  const text = value === undefined ? "missing" : JSON.stringify(value);
+  const facts = { field: path + inner, text, expected, ...(mend === undefined ? {} : { mend }) };
+  return problem("field-bad", facts, view.place(path + inner));
 };
 
 /** What to type instead; undefined where the expectation says it all. */
@@ -88,10 +93,14 @@ const priceMend = (value: unknown): string =>
     ? "write what it costs as a number above 0; leave the line out where nobody knows"
     : "write the number alone, without quotes; the currency stands once, in prices.currency";
 
-/** Banks and firing order name each cylinder once, as soon as the cylinders themselves are sound. */
+/** Banks and firing order name each cylinder once, and limits what the engine has, as soon as the cylinders themselves are sound. */
 export const checkLabels = (view: JsonView, problems: Problem[]): void => {
   const labels = fieldAt(view.root, "cylinders");
   if (!isFit("cylinders", labels)) return;
+  const limits = fieldAt(view.root, "limits.clearances");
+  if (Array.isArray(limits))
+    for (const fault of clearanceLabelFaults(limits, labels.map(String)))
+      problems.push(problemInside(view, "limits.clearances", fault));
   for (const path of ["banks", "firingOrder"]) {
     const value = fieldAt(view.root, path);
     if (!isFit(path, value)) continue;

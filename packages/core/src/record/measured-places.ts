@@ -39,6 +39,16 @@ export const readPlace = ({ places, placeNeeded }: Places, text: string): string
   return found?.join("/");
 };
 
+/** Whether a text is such a place, or how one begins, in its own spelling: `1` of `1/top`. */
+export const beginsPlace = ({ places }: Pick<Places, "places">, text: string): boolean => {
+  const parts = text.split("/");
+  return places.some(
+    (place) =>
+      parts.length <= place.length &&
+      place.slice(0, parts.length).every((part, i) => spelled(part, parts[i] ?? "") === parts[i]),
+  );
+};
+
 const spelled = (part: PlacePart, text: string): string | undefined => {
   switch (part.kind) {
     case "words":

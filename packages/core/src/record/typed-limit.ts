@@ -4,7 +4,7 @@ import { nearest } from "../problem/index.ts";
 import { fromSi, length, readNumber, toSi } from "../quantity/index.ts";
 import { limitQuantitiesOf, limitQuantityNamed } from "./limit-quantities.ts";
 import { readLabel } from "./measured-labels.ts";
-import { partNames, quantitiesOf } from "./measured-parts.ts";
+import { partNames, quantitiesOf, quantityOf } from "./measured-parts.ts";
 import { isLengthUnit, measuredUnitNamed } from "./measured-value.ts";
 import type { ClearanceLimit, LengthUnit, MeasuredPart } from "./measurement-types.ts";
 
@@ -35,7 +35,7 @@ export const limitPlace = (path: string, cylinders: readonly string[]): LimitPla
   if (first !== "limits" || part === undefined || kind === undefined || quantity === undefined)
     return undefined;
   if (rest.length === 2) return { part, quantity, kind };
-  const which = rest.length === 3 ? whichOf(part, words[1] ?? "", cylinders) : undefined;
+  const which = rest.length === 3 ? whichOf({ part, quantity }, words[1] ?? "", cylinders) : undefined;
   return which === undefined ? undefined : { part, ...which, quantity, kind };
 };
 
@@ -51,14 +51,15 @@ const isText = (name: string | undefined): name is string => name !== undefined;
 const wordsOf = (path: string): readonly string[] =>
   path.split(".").map((word) => word.trim().replace(/[-_\s]+/g, " "));
 
-/** A place of the part where it has such a one, else one of its kind. */
+/** A place of what is measured where it has such a one, else one of its kind. */
 const whichOf = (
-  part: MeasuredPart,
+  { part, quantity }: Pick<LimitPlace, "part" | "quantity">,
   text: string,
   cylinders: readonly string[],
 ): Pick<ClearanceLimit, "label" | "at"> | undefined => {
   const word = text.toLowerCase();
-  const quantities = quantitiesOf(part);
+  const measured = quantityOf(part, quantity);
+  const quantities = measured === undefined ? quantitiesOf(part) : [measured];
   const isPlace = quantities.some(({ places }) =>
     places.some(([at]) => at?.kind === "words" && at.words.includes(word)),
   );

@@ -34,6 +34,7 @@ export type LeakKind = "leak-down" | "leak-down-oiled" | "leak-down-lower";
 /** One row of tests.csv that holds pressures: a cell a cylinder, in the engine's order. */
 export interface PressureRow {
   readonly what: PressureKind | LeakKind;
+  /** From 1; rows of one test, kind and gauge with other takes are repeats. */
   readonly take: number;
   readonly gauge?: string;
   /** The unit as written; `%` rows hold the fraction lost. */
@@ -65,6 +66,7 @@ export interface Conditions {
   readonly qnh?: AbsolutePressure;
   readonly airTemperature?: Temperature;
   readonly crankSpeed?: Speed;
+  /** At the battery while cranking [V]. */
   readonly crankVolts?: number;
   readonly strokes?: number;
   readonly engineTemp?: "warm" | "part-warm" | "cold";
@@ -91,6 +93,7 @@ export interface PerCylinder {
 export interface Test {
   readonly id: string;
   readonly date: IsoDate;
+  /** In the unit of the engine's meter, as in services and notes. */
   readonly meter?: number;
   readonly rows: readonly PressureRow[];
   readonly heard?: readonly (readonly Heard[] | undefined)[];
