@@ -132,6 +132,7 @@ export const commandCodes = [
   "word-unknown",
   "work-unknown",
   "yard-one-engine",
+  "yard-unpiped",
   "years-left-bad",
 ] as const;
 

@@ -4,6 +4,7 @@ import { describe, expect, test } from "vitest";
 
 import { siblingsThatLookLikeCopies } from "../../../packages/cli/src/logbook/copies.ts";
 import {
+  bareFolders,
   engineFolder,
   engineIdFault,
   engineIds,
@@ -62,6 +63,19 @@ describe("names of engines", () => {
       undefined,
       undefined,
       "engine-id-device",
+    ]);
+  });
+
+  test("a plain file, and a link to itself, are no engines, and their names are taken", () => {
+    const place = newPlace();
+    place.put("notes", "a loose file");
+    symlinkSync("spares", join(place.root, "spares"));
+    place.put("pump/engine.json", "{}");
+    const world = place.world();
+    expect([engineIds(world, place.root), bareFolders(world, place.root)]).toEqual([["pump"], []]);
+    expect(["notes", "spares"].map((id) => newEngineFault(world, place.root, id)?.code)).toEqual([
+      "engine-id-file",
+      "engine-id-file",
     ]);
   });
 

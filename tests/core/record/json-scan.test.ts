@@ -80,6 +80,8 @@ describe("what is wrong, in words, where it stands", () => {
     ['{"a": yes}', 7, "yes is no value", "write true"],
     ['{"a": False}', 7, "False is no value", "write false"],
     ["{'a': 1}", 2, "'a' stands where a name in quotes belongs", 'write "a"'],
+    ["{bad", 2, "bad stands where a name in quotes belongs", 'write "bad": and its value and a }'],
+    ['{"a": 1, bad}', 10, "bad stands where a name in quotes belongs", 'write "bad": and its value'],
     ['{"a": 5,5}', 9, "5 stands where a name in quotes belongs", "write a decimal point, not a comma"],
     ['{"a": .5}', 7, ".5 is no number", "write it as 4 or 0.25"],
     ['{"a": 014}', 7, "014 is no number", "write it as 4 or 0.25"],
@@ -97,6 +99,18 @@ describe("what is wrong, in words, where it stands", () => {
     expect(problems).toMatchObject([
       { code: "json-bad", line: 1, column, found: `this is not JSON: ${reason}`, mend },
     ]);
+  });
+
+  test("the mend of a word that should be a name leaves JSON", () => {
+    for (const end of ["", "}", ' , "b": 2}']) {
+      const { fault } = scanJson(`{bad${end}`);
+      const given = `${/write (".*?"): and its value/.exec(fault?.mend ?? "")?.[1] ?? ""}: 1`;
+      expect(isJson(`{${given}${/ and a (\})/.exec(fault?.mend ?? "")?.[1] ?? ""}${end}`)).toBe(true);
+    }
+    for (const word of ["a\\d", "'a'", "“a”"]) {
+      const { fault } = scanJson(`{${word}: 1}`);
+      expect(isJson(`{${/^write (.*)$/.exec(fault?.mend ?? "")?.[1] ?? ""}: 1}`)).toBe(true);
+    }
   });
 
   test("a fault on a later line is placed there, behind a byte order mark and with Windows line ends too", () => {

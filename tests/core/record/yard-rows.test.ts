@@ -31,6 +31,15 @@ test("an engine has the cylinders whose columns hold anything for it, and the ig
   ]);
 });
 
+test("an empty column before the last that is read is a cylinder that was never read, in its own bank", () => {
+  const labels = (header: string, cells: string): readonly string[] | undefined =>
+    readYardEngine(headerOf(header), "pump", [{ line: 2, text: row("pump", cells) }]).record?.engine
+      .cylinders;
+  expect(labels(head, ",148,152,149")).toEqual(["1", "2", "3", "4"]);
+  expect(labels(head, "150,,152,")).toEqual(["1", "2", "3"]);
+  expect(labels(head.replace("c1,c2,c3,c4", "cL1,cL2,cR1,cR2"), "150,,,149")).toEqual(["L1", "R1", "R2"]);
+});
+
 test("a fault names its line in the whole file, wherever the row was read from", () => {
   const { record, problems } = readYardEngine(headerOf(head), "pump", [
     { line: 12, text: row("pump") },

@@ -7,7 +7,7 @@ import { demoDocument } from "../documents/demo-document.ts";
 import type { Io } from "../io.ts";
 import { demoFiles } from "../logbook/demo-files.ts";
 import { findLogbook } from "../logbook/find-logbook.ts";
-import { isThere } from "../logbook/inside.ts";
+import { isFolder, isThere } from "../logbook/inside.ts";
 import { openLogbook, readRecord } from "../logbook/open-logbook.ts";
 import { settle } from "../logbook/settle.ts";
 import { shown } from "../logbook/words.ts";
@@ -81,9 +81,6 @@ const layOut = async (world: World, folder: string): Promise<"new" | "there"> =>
   }
   return "new";
 };
-
-const isFolder = (world: World, path: string): boolean =>
-  isThere(world, path) && world.fs.statSync(path).isDirectory();
 
 const isDemo = async (world: World, folder: string): Promise<boolean> =>
   isFolder(world, folder) &&

@@ -3,7 +3,7 @@
 import type { Command } from "../command.ts";
 import { enginesDocument } from "../documents/engines-document.ts";
 import { missingFields } from "../documents/missing-fields.ts";
-import { bareFolders, refusedFolders } from "../logbook/engine-id.ts";
+import { bareFolders, refusedAsides } from "../logbook/engine-id.ts";
 import { engineOverview } from "../logbook/engine-overview.ts";
 import { openLogbook } from "../logbook/open-logbook.ts";
 import { asSaid, shown } from "../logbook/words.ts";
@@ -23,15 +23,13 @@ export const engineList: Command = {
     const where = shown(io.cwd, logbook.root);
     const engines = logbook.ids.map((id) => engineOverview(logbook, id, args.text("as-of")));
     const faulty = engines.filter(({ faults }) => faults.length > 0);
-    const lines =
-      engines.length === 0
-        ? wrapText(
-            `No engine in ${where} yet. Add one: sealtrend engine add pump --cylinders 4 --ignition spark`,
-            io.width,
-          )
-        : engineLines(engines, io.width);
     const { world, root } = logbook;
-    const refused = refusedFolders(world, root).map(({ fault }) => asSaid(fault));
+    const refused = refusedAsides(world, root);
+    const isForNames = engines.length === 0 && refused.length > 0;
+    const none = isForNames
+      ? `No engine in ${where} can be read: none of its folders has a name that an engine may have.`
+      : `No engine in ${where} yet. Add one: sealtrend engine add pump --cylinders 4 --ignition spark`;
+    const lines = engines.length === 0 ? wrapText(none, io.width) : engineLines(engines, io.width);
     const bare = bareFolders(world, root).map(({ fault }) => asSaid(fault));
     const more = faulty.map(
       ({ id, faults }) => `${id}: ${faultCount(faults.length)} in its files; see each: sealtrend proofread`,
@@ -45,7 +43,7 @@ export const engineList: Command = {
       })),
     );
     return {
-      exit: faulty.length + bare.length > 0 ? 1 : 0,
+      exit: faulty.length + bare.length > 0 || isForNames ? 1 : 0,
       text: `${lines.join("\n")}\n`,
       json,
       ...(aside === "" ? {} : { aside }),

@@ -49,7 +49,7 @@ export const importSheet: Command = {
     const read = await readSheet(args, io, logbook);
     const plans = enginePlans({
       logbook,
-      map: read.map,
+      map: { ...read.map, engines: read.taken?.engines ?? read.map.engines },
       tests: read.taken?.tests ?? [],
       ignition: args.text("ignition"),
       differing: args.flag("again") ? "added" : "kept out",

@@ -3,9 +3,9 @@
 import { join } from "node:path";
 
 import type { Fault } from "../command.ts";
-import { insideRoot, isThere } from "./inside.ts";
+import { insideRoot, isFolder, isThere } from "./inside.ts";
 import { codeOf, type World } from "./world.ts";
-import { fileFault, shown } from "./words.ts";
+import { asSaid, fileFault, shown } from "./words.ts";
 
 const rule = /^[a-z][a-z][a-z0-9_-]{0,38}$/;
 const devices = /^(con|prn|aux|nul|com[0-9]|lpt[0-9])$/;
@@ -40,6 +40,20 @@ export const refusedFolders = (
       return { name, fault };
     });
 
+/** What is said of folders with an engine.json that are not read: the first few, then their count and the rule. */
+export const refusedAsides = (world: World, root: string): readonly string[] => {
+  const refused = refusedFolders(world, root);
+  const told = refused.slice(0, mostRefused).map(({ fault }) => asSaid(fault));
+  const [first] = refused;
+  if (first === undefined) return [];
+  const more = refused.length - told.length;
+  const rest = more === 0 ? "" : `${more.toLocaleString("en-US")} more such folders are not read; `;
+  return [...told, `${rest}the name of an engine's folder: ${first.fault.expected}`];
+};
+
+/** More are only counted: a logbook kept under numbers has hundreds. */
+const mostRefused = 3;
+
 /** Folders that an engine could have, with files of one but no engine.json: with the fault of each. */
 export const bareFolders = (
   world: World,
@@ -69,13 +83,16 @@ export const engineTables: readonly string[] = [
   "amendments.csv",
 ];
 
-/** What stands in the way of a new engine: a folder of that name, be it in capitals or written differently. */
+/** What stands in the way of a new engine: a folder or a file of that name, be it in capitals or written differently. */
 export const newEngineFault = (world: World, root: string, id: string): Fault | undefined => {
   const bad = engineIdFault(id);
   if (bad !== undefined) return bad;
   const twin = names(world, root).find((name) => folded(name) === folded(id));
-  if (twin === undefined || (twin === id && !isThere(world, join(root, id, "engine.json")))) return undefined;
-  return fileFault("engine-id-taken", { file: shown(world.cwd, join(root, twin)), detail: id });
+  if (twin === undefined) return undefined;
+  const file = shown(world.cwd, join(root, twin));
+  if (!isFolder(world, join(root, twin))) return fileFault("engine-id-file", { file });
+  if (twin === id && !isThere(world, join(root, id, "engine.json"))) return undefined;
+  return fileFault("engine-id-taken", { file, detail: id });
 };
 
 /** The real folder of an engine, existing or not. @param root - real path  @throws Stop 3 where it leads out of the logbook,
@@ -84,9 +101,6 @@ export const engineFolder = (world: World, root: string, id: string): string => 
   if (engineIdFault(id) !== undefined) throw new RangeError(`engineFolder: bad name ${JSON.stringify(id)}`);
   return insideRoot(world, root, id);
 };
-
-const isFolder = ({ fs }: World, path: string): boolean =>
-  fs.statSync(path, { throwIfNoEntry: false })?.isDirectory() === true;
 
 const names = ({ fs }: World, root: string): readonly string[] => {
   try {

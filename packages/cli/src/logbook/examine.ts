@@ -24,7 +24,7 @@ import { siblingsThatLookLikeCopies } from "./copies.ts";
 import { engineIdFault, engineMissing, engineTables } from "./engine-id.ts";
 import { columnsNearlyNamed, fieldsUnknown, headerFaults, shapeFaults } from "./examine-columns.ts";
 import { daysAhead } from "./examine-dates.ts";
-import { isThere } from "./inside.ts";
+import { isFolder, isThere } from "./inside.ts";
 import { textOf } from "./open-logbook.ts";
 import { shown } from "./words.ts";
 import type { World } from "./world.ts";
@@ -106,12 +106,13 @@ class Desk {
 
 /** Folders that hold any file of an engine, in order. */
 const folders = (world: World, root: string): readonly string[] =>
-  [...world.fs.readdirSync(root)].sort().filter((name) => {
-    const isFolder = world.fs.statSync(join(root, name), { throwIfNoEntry: false })?.isDirectory() === true;
-    return (
-      isFolder && ["engine.json", ...engineTables].some((file) => isThere(world, join(root, name, file)))
+  [...world.fs.readdirSync(root)]
+    .sort()
+    .filter(
+      (name) =>
+        isFolder(world, join(root, name)) &&
+        ["engine.json", ...engineTables].some((file) => isThere(world, join(root, name, file))),
     );
-  });
 
 interface Shared {
   readonly gauges: readonly Gauge[];

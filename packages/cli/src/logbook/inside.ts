@@ -34,9 +34,28 @@ export const realPath = (world: World, path: string): string => {
   return join(realPath(world, dirname(path)), basename(path));
 };
 
-/** Whether something has that name, a link to nothing included. */
-export const isThere = ({ fs }: World, path: string): boolean =>
-  fs.lstatSync(path, { throwIfNoEntry: false }) !== undefined;
+/** Whether something has that name, a link to nothing included. Nothing lies below a plain file, nor below a link that leads to
+ *  itself. */
+export const isThere = ({ fs }: World, path: string): boolean => {
+  try {
+    return fs.lstatSync(path, { throwIfNoEntry: false }) !== undefined;
+  } catch (error) {
+    if (isNowhere(error)) return false;
+    throw error;
+  }
+};
+
+/** Whether a path leads to a folder, links followed. */
+export const isFolder = ({ fs }: World, path: string): boolean => {
+  try {
+    return fs.statSync(path, { throwIfNoEntry: false })?.isDirectory() === true;
+  } catch (error) {
+    if (isNowhere(error)) return false;
+    throw error;
+  }
+};
+
+const isNowhere = (error: unknown): boolean => ["ENOTDIR", "ELOOP"].includes(codeOf(error) ?? "");
 
 const refused = (world: World, code: FileCode, path: string, detail = ""): Stop =>
   new Stop(3, [fileFault(code, { file: shown(world.cwd, path), detail })]);

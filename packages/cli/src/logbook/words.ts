@@ -169,6 +169,11 @@ export const fileWords = {
     expected: `a name that differs from it by more than capitals, not "${detail ?? ""}"`,
     mend: "choose another name, or use the engine that is there",
   }),
+  "engine-id-file": ({ file }: Facts) => ({
+    found: `${file} is no folder, and stands where that of the engine would`,
+    expected: "a name that nothing in the logbook has",
+    mend: "choose another name, or move it elsewhere",
+  }),
 } as const satisfies Record<string, (facts: Facts) => Words>;
 
 export type FileCode = keyof typeof fileWords;

@@ -12,6 +12,9 @@ export const manualPage = (commands: readonly Command[]): string =>
   `${[
     `.\\" Made from the table of commands by: sealtrend manual`,
     `.TH SEALTREND 1 "" "sealtrend" "User Commands"`,
+    // a command that is copied has no hyphens and no wide blanks in it
+    ".nh",
+    ".ad l",
     ".SH NAME",
     roff("sealtrend - how well each cylinder of an engine still seals, and what to do about it"),
     ".SH SYNOPSIS",
@@ -106,12 +109,14 @@ const optionPart = (option: Option): readonly string[] => {
 
 const tagged = (tag: string, text: string): readonly string[] => [".TP", tag, roff(text)];
 
-/** Text as it is, whatever its first sign: backslashes and hyphens are written out, a leading dot or quote is none. */
+/** Text as it is, whatever its first sign: backslashes and hyphens are written out, a blank that is
+ *  not to be broken stays one, a leading dot or quote is none. */
 const roff = (text: string): string =>
   text
     .replaceAll("\\", "\\e")
     .replaceAll("-", "\\-")
     .replaceAll("'", "\\(aq")
+    .replaceAll("\u00a0", "\\ ")
     .replace(
       /[^\x20-\x7e]/gu,
       (letter) => `\\[u${(letter.codePointAt(0) ?? 0).toString(16).toUpperCase().padStart(4, "0")}]`,

@@ -1,3 +1,4 @@
+export { byKey } from "./by-key.ts";
 export { byName } from "./by-name.ts";
 export { byText } from "./by-text.ts";
 export { bad, good, type Outcome } from "./outcome.ts";

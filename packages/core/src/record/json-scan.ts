@@ -158,21 +158,23 @@ class Scanner {
         `write ${/^[yt]/i.test(word) ? "true" : "false"}`,
         word.length,
       );
-    return this.#fault(
-      `${word} stands without quotes`,
-      `write "${word.replace(/^['“”]|['“”]$/g, "")}"`,
-      word.length,
-    );
+    return this.#fault(`${word} stands without quotes`, `write ${inQuotes(word)}`, word.length);
   }
 
   #nameFault(): JsonFault {
     const word = this.#word();
     if (word === "")
       return this.#ended() ?? this.#fault("a name is missing here", 'write it in quotes: "name": …');
-    const mend = /^[\d.]/.test(word)
-      ? "write a decimal point, not a comma"
-      : `write "${word.replace(/^['“”]|['“”]$/g, "")}"`;
+    const mend = /^[\d.]/.test(word) ? "write a decimal point, not a comma" : this.#nameMend(word);
     return this.#fault(`${word} stands where a name in quotes belongs`, mend, word.length);
+  }
+
+  /** A name alone in its quotes would be no JSON yet: its value is asked for too, and the bracket where the text ends. */
+  #nameMend(word: string): string {
+    const behind = this.#text.slice(this.#at + word.length).trimStart();
+    const name = inQuotes(word);
+    if (behind.startsWith(":")) return `write ${name}`;
+    return `write ${name}: and its value${behind === "" ? " and a }" : ""}`;
   }
 
   #betweenFault(close: "}" | "]"): JsonFault {
@@ -228,3 +230,6 @@ class Scanner {
     return { offset: this.#at, length, reason, mend };
   }
 }
+
+/** A word as a text of JSON, without the quote marks of another kind around it. */
+const inQuotes = (word: string): string => JSON.stringify(word.replace(/^['“”]|['“”]$/g, ""));

@@ -56,7 +56,7 @@ export const readYardHeader = (
   return { header: { ...rest, engineColumn }, problems };
 };
 
-/** Reads one engine. It has the cylinders whose columns hold anything for it; of the rest nothing is known but its ignition,
+/** Reads one engine. It has the cylinders up to the last whose column holds anything for it; of the rest nothing is known but its ignition,
  *  where a column says it.
  *  @param id - as its rows name it; "" for rows that name none, of which each is a fault */
 export const readYardEngine = (header: YardHeader, id: string, runs: readonly YardRun[]): YardEngine => {
@@ -99,13 +99,23 @@ const engineIn = (
   return { record: isFaulty ? undefined : record, problems: all };
 };
 
-/** The labels whose columns hold anything; all of them where none does. */
+/** The labels whose columns hold anything, and those numbered below them: a gap is a cylinder that was never read. All where none
+ *  holds anything. */
 const cylindersIn = ({ header, rows }: Table): readonly string[] => {
-  const columns = header.flatMap(({ name }, i) =>
-    isCylinderColumn(name) ? [{ label: name.slice(1), i }] : [],
-  );
-  const used = columns.filter(({ i }) => rows.some(({ texts }) => (texts[i]?.trim() ?? "") !== ""));
+  const columns = header.flatMap(({ name }, i) => (isCylinderColumn(name) ? [{ ...placeIn(name), i }] : []));
+  const last = new Map<string, number>();
+  for (const { bank, number, i } of columns)
+    if (number > (last.get(bank) ?? -1) && rows.some(({ texts }) => (texts[i]?.trim() ?? "") !== ""))
+      last.set(bank, number);
+  const used = columns.filter(({ bank, number }) => number <= (last.get(bank) ?? -1));
   return (used.length > 0 ? used : columns).map(({ label }) => label);
+};
+
+/** `L2` is the second of bank L. */
+const placeIn = (column: string) => {
+  const label = column.slice(1);
+  const bank = label.replace(/\d+$/, "");
+  return { label, bank, number: Number(label.slice(bank.length)) };
 };
 
 /** What the rows of an engine say of its ignition; blank cells say nothing. Mostly all say the same, which takes no look at a row

@@ -5,6 +5,7 @@ import {
   type ImportMap,
   type ImportedTest,
   type JsonObject,
+  byKey,
   byText,
   readEngineRecord,
 } from "@sealtrend/core/parts";
@@ -45,12 +46,7 @@ export interface PlanRequest {
 
 /** One plan an engine, by name. */
 export const enginePlans = (request: PlanRequest): readonly EnginePlan[] => {
-  const byEngine = new Map<string, ImportedTest[]>();
-  for (const test of request.tests) {
-    const list = byEngine.get(test.engine) ?? [];
-    byEngine.set(test.engine, list);
-    list.push(test);
-  }
+  const byEngine = byKey(request.tests, ({ engine }) => engine);
   return [...byEngine]
     .sort(([a], [b]) => byText(a, b))
     .map(([id, tests]) =>
@@ -64,6 +60,7 @@ const nothing = (keptOut: readonly KeptOut[]): Placed => ({
   keptOut,
   toMend: [],
   slips: [],
+  moved: [],
   told: [],
   filling: 0,
 });
@@ -131,10 +128,28 @@ const firedOtherwise = (
       severity: "caution",
       found: `${id} is recorded with ignition ${ignition}; ${said === undefined ? "--ignition" : "the map"} says ${meant}`,
       expected: "the same in the record and for the import",
-      mend: `if ${meant} is right: sealtrend engine set ${id} --ignition ${meant}`,
+      mend: `if ${meant} is right: sealtrend engine set ${id} ignition ${meant}`,
     },
   ];
 };
+
+/** A caution where the sheet says of a new engine that it fires otherwise than was typed of all: the sheet's word stands. */
+const saidOtherwise = (
+  id: string,
+  said: NonNullable<ImportMap["engines"][number]["ignition"]>,
+  { ignition: typed = "unknown" }: PlanRequest,
+): readonly Fault[] =>
+  said === "unknown" || typed === "unknown" || typed === said
+    ? []
+    : [
+        {
+          code: "import-otherwise",
+          severity: "caution",
+          found: `--ignition says ${typed}, and the sheet says ${said} of ${id}: ${said} is taken`,
+          expected: "the same of both",
+          mend: `if ${typed} is right: sealtrend engine set ${id} ignition ${typed}, once it is imported`,
+        },
+      ];
 
 const planForNew = (id: string, tests: readonly ImportedTest[], request: PlanRequest): EnginePlan => {
   const { logbook, map, differing } = request;
@@ -164,10 +179,11 @@ const planForNew = (id: string, tests: readonly ImportedTest[], request: PlanReq
     differing,
   };
   const { placed, text } = placeTests("", tests, scene);
+  const fired = saidOtherwise(id, said, request);
   const changes = made.changes.map((change) =>
     change.path === path && change.kind === "create" ? { ...change, text } : change,
   );
-  return { ...whole, placed, scene, changes: placed.added.length === 0 ? [] : changes };
+  return { ...whole, placed, scene, fired, changes: placed.added.length === 0 ? [] : changes };
 };
 
 interface Started {

@@ -63,16 +63,13 @@ export const slipsOf = ({ plans, state }: ImportResult): readonly Fault[] =>
       const lead = isOfUnit ? "if not" : "if so";
       return { ...said, mend: `${lead}: ${state === "added" ? amend : inSheet}` };
     }),
-    ...placed.told.map((fault) =>
-      fault.code === "import-moved" && state === "added" ? undone(fault) : fault,
-    ),
+    // a test that came in beside the one that it is goes out again first
+    ...placed.moved.map(({ said, amend }) => ({
+      ...said,
+      mend: `if only its day was corrected${state === "added" ? ", sealtrend undo takes it back; then" : ""}: ${amend}`,
+    })),
+    ...placed.told,
   ]);
-
-/** A test that came in beside the one that it is goes out again first. */
-const undone = (fault: Fault): Fault => ({
-  ...fault,
-  mend: fault.mend.replace(": ", ", sealtrend undo takes it back; then: "),
-});
 
 /** Faults that keep readings out and are not among these, by their codes. */
 export const keptOutRest = ({ moreLeft }: ImportResult): ReadonlyMap<string, number> =>

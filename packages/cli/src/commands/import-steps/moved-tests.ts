@@ -1,9 +1,15 @@
 // New tests whose figures stand on another day already, a day that the sheet no longer has: its date may have been corrected there.
 
-import { type Engine, type ImportedTest, type Test, readingsKey, recordedKey } from "@sealtrend/core/parts";
+import {
+  type Engine,
+  type ImportedTest,
+  type Test,
+  byKey,
+  readingsKey,
+  recordedKey,
+} from "@sealtrend/core/parts";
 import type { Fault } from "../../command.ts";
 import { typedLine } from "../../options/quote.ts";
-import { byKey } from "./by-key.ts";
 import { readingPlace } from "./reading-place.ts";
 import type { Standing } from "./recorded-standing.ts";
 
@@ -12,12 +18,19 @@ interface Records {
   readonly now: readonly Test[];
 }
 
-/** A caution for each; a recorded test is named once. @param standing - parallel to the tests */
+/** One whose day may have been corrected, without its mend: that depends on whether it is in. */
+export interface MovedTest {
+  readonly said: Omit<Fault, "mend">;
+  /** The command that corrects the day of the recorded one. */
+  readonly amend: string;
+}
+
+/** One for each; a recorded test is named once. @param standing - parallel to the tests */
 export const movedTests = (
   tests: readonly ImportedTest[],
   standing: readonly Standing[],
   { engine, now }: Records,
-): readonly Fault[] => {
+): readonly MovedTest[] => {
   const days = new Set(tests.map(({ date }) => date));
   const gone = now.filter(({ date, setAside }) => !days.has(date) && setAside === undefined);
   if (gone.length === 0) return [];
@@ -33,12 +46,14 @@ export const movedTests = (
     const line = ["--test", there.id, "--date", test.date, "--because", "the sheet says so"];
     return [
       {
-        code: "import-moved",
-        severity: "caution",
-        found: `the figures of ${test.engine} on ${test.date} are recorded on ${there.date} (${there.id}), a day that the sheet does not have`,
-        expected: "a test once, on its day",
-        mend: `if only its day was corrected: ${typedLine(["amend", test.engine, ...line])}`,
-        ...readingPlace(test, 0),
+        said: {
+          code: "import-moved",
+          severity: "caution",
+          found: `the figures of ${test.engine} on ${test.date} are recorded on ${there.date} (${there.id}), a day that the sheet does not have`,
+          expected: "a test once, on its day",
+          ...readingPlace(test, 0),
+        },
+        amend: typedLine(["amend", test.engine, ...line]),
       },
     ];
   });

@@ -20,7 +20,7 @@ import type { RowValues } from "../entry/entry-context.ts";
 import { freeName } from "../entry/entry-place.ts";
 import { filled, rowIn } from "../new-row.ts";
 import { asFirstEntered } from "./as-first-entered.ts";
-import { movedTests } from "./moved-tests.ts";
+import { type MovedTest, movedTests } from "./moved-tests.ts";
 import { type PlacedRow, type PlacedSlip, placedSlips } from "./placed-slips.ts";
 import { readingPlace } from "./reading-place.ts";
 import { standings } from "./recorded-standing.ts";
@@ -50,7 +50,9 @@ export interface Placed {
   readonly toMend: readonly Fault[];
   /** New readings that look mistyped. */
   readonly slips: readonly PlacedSlip[];
-  /** What the sheet says otherwise of tests that are recorded: their day, and what stands beside their figures. */
+  /** New tests that may be recorded ones on another day. */
+  readonly moved: readonly MovedTest[];
+  /** What the sheet says otherwise of tests that are recorded, beside their figures. */
   readonly told: readonly Fault[];
   /** Readings that fill what an earlier import left open. */
   readonly filling: number;
@@ -90,12 +92,17 @@ export const placeTests = (text: string, tests: readonly ImportedTest[], scene: 
   const done = checked(start, byDay(wanted), scene);
   const { added, barred, toMend } = done;
   const slips = placedSlips(done.rows, done.tests, engine);
-  const told = [
-    ...movedTests(tests, standing, { engine, now: start.tests }),
-    ...toldOtherwise(tests, standing, { now: start.text, first }),
-  ];
   return {
-    placed: { added, recorded, keptOut: [...keptOut, ...barred], toMend, slips, told, filling: done.filling },
+    placed: {
+      added,
+      recorded,
+      keptOut: [...keptOut, ...barred],
+      toMend,
+      slips,
+      moved: movedTests(tests, standing, { engine, now: start.tests }),
+      told: toldOtherwise(tests, standing, { now: start.text, first }),
+      filling: done.filling,
+    },
     values: done.rows.map((row) => row.values),
     text: done.text,
   };

@@ -3,7 +3,8 @@
 import type { Engine, ImportedTest, Test } from "@sealtrend/core/parts";
 import type { Fault } from "../../command.ts";
 import type { RowValues } from "../entry/entry-context.ts";
-import { slipMend, slipSaid, slipsIn } from "../entry/entry-slips.ts";
+import { slipsIn } from "../entry/entry-slips.ts";
+import { slipMend, slipSaid } from "../entry/slip-words.ts";
 import { readingPlace } from "./reading-place.ts";
 
 /** A row as it goes into tests.csv. */

@@ -1,11 +1,10 @@
-// What the sheet states beside figures that are recorded already, and the record does not: meter, person, conditions, gauge and
-// remark. The record stays as it is; the line that mends it is told, ready to type.
+// What the sheet states beside figures that are recorded already, and the record does not: meter, person, set aside, conditions, gauge
+// and remark. The record stays as it is; the line that mends it is told, ready to type.
 
-import { type ImportedTest, conditionKinds, numberColumns } from "@sealtrend/core/parts";
+import { type ImportedTest, byKey, conditionKinds, numberColumns } from "@sealtrend/core/parts";
 import type { Fault } from "../../command.ts";
 import { typedLine } from "../../options/quote.ts";
 import { type RawRow, rawTests } from "../amend-steps/amend-rows.ts";
-import { byKey } from "./by-key.ts";
 import { readingPlace } from "./reading-place.ts";
 import type { Standing } from "./recorded-standing.ts";
 
@@ -57,6 +56,7 @@ const ofTest = (test: ImportedTest, id: string, rows: Rows): readonly Fault[] =>
   const ofDay = [
     ...differing("meter", test.meter, rows, (text) => ["--meter", text]),
     ...differing("by", test.by, rows, (text) => ["--by", text]),
+    ...differing("set_aside", test.setAside, rows, (text) => ["--set-aside", text]),
     ...Object.entries(test.conditions).flatMap(([column, text]) => ofCondition(column, text, rows)),
   ];
   const ofRows = test.rows.map((row) => ofRow(row, rows));

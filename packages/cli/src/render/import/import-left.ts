@@ -1,6 +1,6 @@
 // What of the sheet does not go in: faults with place and mend, and what is no reading, counted.
 
-import { type LeftOut, isSupply } from "@sealtrend/core/parts";
+import { type LeftOut, byKey, isSupply } from "@sealtrend/core/parts";
 import type { Fault } from "../../command.ts";
 import {
   type ImportResult,
@@ -58,32 +58,22 @@ const listed = (
   const told = shown.reduce((sum, { length }) => sum + length, 0);
   const rest = restOf(detail === "all" ? faults.slice(mostTold) : [], untold);
   const more = faults.length - told + (rest?.count ?? 0);
+  const restLines = rest === undefined ? [] : wrapText(restText(rest), width);
+  const upTo = more > mostTold ? ` shows the first ${String(mostTold)}` : "";
+  const moreLines = more === 0 ? [] : [`${String(more)} more: --why${upTo}`];
   return [
     title,
     ...shown.flatMap((alike) => oneFault(alike, width)),
-    ...(detail === "all"
-      ? rest === undefined
-        ? []
-        : wrapText(restText(rest), width)
-      : more === 0
-        ? []
-        : [`${String(more)} more: --why${more > mostTold ? ` shows the first ${String(mostTold)}` : ""}`]),
+    ...(detail === "all" ? restLines : moreLines),
   ];
 };
 
 type Alike = readonly [Fault, ...Fault[]];
 
 /** Faults that say the same of several places, such as a name in many rows, stand together. */
-const foldedFaults = (faults: readonly Fault[]): readonly Alike[] => {
-  const kinds = new Map<string, [Fault, ...Fault[]]>();
-  for (const fault of faults) {
-    const key = [fault.code, fault.found, fault.mend].join("\n");
-    const own = kinds.get(key);
-    if (own === undefined) kinds.set(key, [fault]);
-    else own.push(fault);
-  }
-  return [...kinds.values()];
-};
+const foldedFaults = (faults: readonly Fault[]): readonly Alike[] => [
+  ...byKey(faults, ({ code, found, mend }) => [code, found, mend].join("\n")).values(),
+];
 
 const oneFault = ([fault, ...others]: Alike, width: number): readonly string[] => {
   const { file, line, column, found, expected, mend } = fault;

@@ -6,7 +6,9 @@ import { displayWidth, padEnd } from "../width.ts";
 
 const attributes = [
   "engine",
+  "ignition",
   "date",
+  "test",
   "cylinder",
   "what",
   "unit",
@@ -14,6 +16,7 @@ const attributes = [
   "gauge",
   "meter",
   "by",
+  "set_aside",
   "note",
 ] as const;
 

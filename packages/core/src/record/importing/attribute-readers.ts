@@ -6,7 +6,8 @@ import type { LeakKind, PressureKind } from "../types.ts";
 import { isFormula } from "../common-cells.ts";
 import type { IsoDate } from "../iso-date.ts";
 import { dateWays, serialDays } from "./cell-date.ts";
-import { labelsByName } from "./guess-engines.ts";
+import { labelsByName } from "./engines-in-sheet.ts";
+import { engineNamed } from "./engine-named.ts";
 import type { EngineOfSheet } from "./import-map.ts";
 import type { LeftWhy } from "./imported.ts";
 import { labelIn } from "./label-in.ts";
@@ -63,7 +64,7 @@ export const attributeReaders = (
   };
   const engine = (spot: Spot): Attributed<EngineOfSheet> => {
     const { text } = spot;
-    const found = engines.get(plainText(text));
+    const found = engines(text);
     if (found === undefined)
       return isSummary(text) ? barred(spot, "import-summary", { text }, "summary") : stranger(spot);
     return found.engine === ""
@@ -140,13 +141,11 @@ export const attributeReaders = (
 };
 
 /** Engines by their names in the sheet; names of one engine share all its cylinders. */
-const enginesByName = (engines: readonly EngineOfSheet[]): ReadonlyMap<string, EngineOfSheet> => {
+const enginesByName = (engines: readonly EngineOfSheet[]): ((text: string) => EngineOfSheet | undefined) => {
   const labels = new Map<string, Set<string>>();
   for (const { engine, cylinders } of engines)
     labels.set(engine, new Set([...(labels.get(engine) ?? []), ...cylinders]));
-  return new Map(
-    engines.map((one) => [plainText(one.sheet), { ...one, cylinders: [...(labels.get(one.engine) ?? [])] }]),
-  );
+  return engineNamed(engines.map((one) => ({ ...one, cylinders: [...(labels.get(one.engine) ?? [])] })));
 };
 
 const knownUnits = ["psi", "kPa", "bar", "MPa", "kgf/cm2", "%", "% held"] as const;

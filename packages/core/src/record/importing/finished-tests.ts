@@ -113,7 +113,7 @@ const middle = (figures: readonly number[]): number | undefined =>
 const alike = { least: 0.5, most: 2 };
 
 const finished = ({ engine, date, facts }: DraftTest, rows: readonly DraftRow[]): ImportedTest => {
-  const { meter = "", by = "", ...others } = facts;
+  const { meter = "", by = "", set_aside: aside = "", test: _, ...others } = facts;
   const conditions = Object.entries(others).filter(([, value]) => value !== "");
   return {
     engine: engine.engine,
@@ -121,6 +121,7 @@ const finished = ({ engine, date, facts }: DraftTest, rows: readonly DraftRow[])
     date,
     ...(meter === "" ? {} : { meter }),
     ...(by === "" ? {} : { by }),
+    ...(aside === "" ? {} : { setAside: aside }),
     conditions: conditions.length === 0 ? noConditions : Object.fromEntries(conditions),
     rows: rows.map(({ what, take = 1, gauge, unit, texts, places, notes }) => ({
       what,

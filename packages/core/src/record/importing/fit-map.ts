@@ -20,7 +20,9 @@ const needed = {
 
 export const attributes: readonly Attribute[] = [
   "engine",
+  "ignition",
   "date",
+  "test",
   "cylinder",
   "what",
   "take",
@@ -28,6 +30,7 @@ export const attributes: readonly Attribute[] = [
   "gauge",
   "meter",
   "by",
+  "set_aside",
   "note",
 ];
 

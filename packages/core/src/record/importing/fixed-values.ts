@@ -4,7 +4,7 @@ import { leakKinds } from "../test-rows.ts";
 import { isIsoDate } from "../row-view.ts";
 import type { ImportMap } from "./import-map.ts";
 import { sheetUnitNamed } from "./reading-text.ts";
-import { cylinderNamed, kindNamed, plainText } from "./sheet-words.ts";
+import { cylinderNamed, ignitionNamed, kindNamed, plainText } from "./sheet-words.ts";
 
 interface Fixed {
   readonly fits: (text: string) => boolean;
@@ -26,6 +26,7 @@ const kinds: ReadonlyMap<string, Fixed> = new Map([
       expected: "dry, wet, first-stroke, running, snap-throttle or leak-down",
     },
   ],
+  ["ignition", { fits: (text) => ignitionNamed(text) !== undefined, expected: "spark or compression" }],
   ["date", { fits: isIsoDate, expected: "a day such as 2026-05-03" }],
   ["take", { fits: (text) => /^[1-9]\d?$/.test(text), expected: "1, 2, 3 …" }],
   [

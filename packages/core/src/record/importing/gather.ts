@@ -79,7 +79,7 @@ export const gatherTests = (sheet: Sheet, sameDay: SameDay): Gathering => {
         .filter(({ rows }) => {
           const held = rows.filter(holdsReadings);
           rows.splice(0, rows.length, ...held);
-          number(rows);
+          numberTakes(rows);
           return held.length > 0;
         })
         .sort((a, b) => byText(a.engine.engine, b.engine.engine) || byText(a.date, b.date));
@@ -110,8 +110,11 @@ const firstOpen = (tests: readonly DraftTest[], cell: TakenCell, sameDay: SameDa
   return undefined;
 };
 
+/** Where nothing names the tests, one that is set aside takes none with it of which that is not said. */
 const goTogether = (facts: DayFacts, more: DayFacts): boolean => {
   if (facts === more) return true;
+  const isNamed = (facts.test ?? "") !== "" && facts.test === more.test;
+  if (!isNamed && (facts.set_aside ?? "") !== (more.set_aside ?? "")) return false;
   for (const name in more) {
     const value = more[name] ?? "";
     const own = facts[name] ?? "";
@@ -175,7 +178,7 @@ const holdsReadings = ({ texts }: DraftRow): boolean =>
   texts.some((text) => text !== undefined && text !== "x");
 
 /** Gives the rows that have none the numbers of takes that are free. */
-const number = (rows: readonly DraftRow[]): void => {
+const numberTakes = (rows: readonly DraftRow[]): void => {
   for (const row of rows) {
     if (row.take !== undefined) continue;
     const alike = rows.filter(({ what, gauge }) => what === row.what && gauge === row.gauge);

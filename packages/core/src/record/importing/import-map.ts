@@ -18,11 +18,23 @@ export type Source =
 
 /** What a reading can have beside its figure. Of these, engine, date, cylinder, what and unit are needed. */
 export type Attribute =
-  "engine" | "date" | "cylinder" | "what" | "take" | "unit" | "gauge" | "meter" | "by" | "note";
+  | "engine"
+  | "ignition"
+  | "date"
+  | "test"
+  | "cylinder"
+  | "what"
+  | "take"
+  | "unit"
+  | "gauge"
+  | "meter"
+  | "by"
+  | "set_aside"
+  | "note";
 
 /** One name of an engine in the sheet, and the engine it is. */
 export interface EngineOfSheet {
-  /** As the sheet has it, whatever its case and blanks. */
+  /** As the sheet has it, whatever its case and blanks where no other entry has it to the letter. */
   readonly sheet: string;
   /** The engine's id; "" leaves its readings out. */
   readonly engine: string;
@@ -56,7 +68,11 @@ export interface ImportMap {
   /** Columns with readings: names, and ranges of letters such as `C-AP`. */
   readonly readings: { readonly columns: readonly ColumnName[] };
   readonly engine?: Source;
+  /** How the engine of a reading fires: `spark`, `compression`. */
+  readonly ignition?: Source;
   readonly date?: Source;
+  /** A name of the test: readings under two names are of two tests. */
+  readonly test?: Source;
   readonly cylinder?: Source;
   readonly what?: Source;
   readonly take?: Source;
@@ -65,6 +81,8 @@ export interface ImportMap {
   readonly gauge?: Source;
   readonly meter?: Source;
   readonly by?: Source;
+  /** Why a test is set aside. */
+  readonly set_aside?: Source;
   readonly note?: Source;
   /** By the name of a condition column of tests.csv, such as `air_temp_C`. */
   readonly conditions?: Readonly<Record<string, Source>>;

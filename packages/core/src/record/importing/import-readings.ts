@@ -8,7 +8,7 @@ import { type FactReader, factReader } from "./day-facts.ts";
 import { attributes, fitMap } from "./fit-map.ts";
 import { finishedTests } from "./finished-tests.ts";
 import { type DayFacts, type Gathering, gatherTests } from "./gather.ts";
-import { withCylinders } from "./guess-engines.ts";
+import { withCylinders, withIgnition } from "./engines-in-sheet.ts";
 import type { Attribute, ImportMap } from "./import-map.ts";
 import type { Imported, LostRemark, Sheet, SheetRow } from "./imported.ts";
 import { type LeftList, leftList } from "./left-out.ts";
@@ -78,7 +78,9 @@ class SheetReader {
         source === undefined ? [] : [[name, lookAt(sheet, source, { columns, firstRow: map.firstRow })]],
       ),
     );
-    const facts = ["meter", "by", ...this.#conditions].flatMap((name) => this.#looks.get(name) ?? []);
+    const facts = ["meter", "by", "test", "set_aside", ...this.#conditions].flatMap(
+      (name) => this.#looks.get(name) ?? [],
+    );
     this.#hasFacts = facts.length > 0;
     this.#isShared = facts.every(({ isOfRow }) => isOfRow);
   }
@@ -92,6 +94,7 @@ class SheetReader {
     const { tests, lost } = finishedTests(this.#gathering.handOver(), this.#left);
     return {
       tests,
+      engines: withIgnition(this.#sheet, this.#map, columns),
       left: this.#left.all(),
       moreLeft: this.#left.more(),
       counts: { readings: this.#readings - lost, notTaken: this.#blank, ...this.#own.counts() },
@@ -214,6 +217,8 @@ class SheetReader {
     const facts = {
       meter: this.#fact("meter", spot("meter")),
       by: this.#readers.freeText(spot("by"), "by"),
+      test: spot("test").text,
+      set_aside: this.#readers.freeText(spot("set_aside"), "set_aside"),
       ...Object.fromEntries(this.#conditions.map((name) => [name, this.#fact(name, spot(name))])),
     };
     if (this.#isShared) this.#ofRow = facts;

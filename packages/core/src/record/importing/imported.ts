@@ -6,7 +6,7 @@ import type { PressureUnit } from "../../quantity/index.ts";
 import type { TableRow } from "../csv.ts";
 import type { IsoDate } from "../iso-date.ts";
 import type { LeakKind, PressureKind } from "../types.ts";
-import type { ImportMap } from "./import-map.ts";
+import type { EngineOfSheet, ImportMap } from "./import-map.ts";
 
 /** Its cells are without surrounding blanks, and without the blank ones behind the last that holds something. */
 export interface SheetRow extends TableRow {
@@ -55,6 +55,8 @@ export interface ImportedTest {
   readonly date: IsoDate;
   readonly meter?: string;
   readonly by?: string;
+  /** Why it counts in nothing. */
+  readonly setAside?: string;
   /** Cells of condition columns of tests.csv, by column. */
   readonly conditions: Readonly<Record<string, string>>;
   readonly rows: readonly ImportedRow[];
@@ -89,6 +91,8 @@ export interface LeftCount {
 /** What came out of a sheet: tests ready for tests.csv, and what was left out with the reason. */
 export interface Imported {
   readonly tests: readonly ImportedTest[];
+  /** The list of the map, with the cylinders and the ignition that the sheet says where it leaves them open. */
+  readonly engines: readonly EngineOfSheet[];
   /** The first of each kind. */
   readonly left: readonly LeftOut[];
   readonly moreLeft: readonly LeftCount[];
@@ -182,6 +186,7 @@ export interface ImportHints {
     readonly id: string;
     readonly name?: string;
     readonly cylinders: readonly string[];
+    readonly ignition?: EngineOfSheet["ignition"];
   }[];
 }
 

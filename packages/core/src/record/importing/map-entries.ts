@@ -23,7 +23,12 @@ export const mapEntries: readonly MapEntry[] = [
   { name: "lastRow", holds: "the last row that is read; left out, all of them are" },
   { name: "readings", holds: '{ "columns": ["C-F", "H"] }, or a text that stands above a column' },
   { name: "engine", holds: "a source (see below): the name that the list engines has" },
+  {
+    name: "ignition",
+    holds: "a source: spark or compression, for engines of which the list engines does not say it",
+  },
   { name: "date", holds: 'a source; or { "above": true }, the day in a row of its own above each block' },
+  { name: "test", holds: "a source: a name for each test, where a day may have several" },
   { name: "cylinder", holds: "a source: 3, Cyl 3, L2, Left" },
   {
     name: "what",
@@ -39,6 +44,7 @@ export const mapEntries: readonly MapEntry[] = [
   { name: "gauge", holds: "a source" },
   { name: "meter", holds: "a source: hours, km or miles" },
   { name: "by", holds: "a source: who measured" },
+  { name: "set_aside", holds: "a source: why a test counts in nothing" },
   { name: "note", holds: "a source" },
   {
     name: "conditions",

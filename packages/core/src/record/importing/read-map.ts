@@ -4,11 +4,11 @@ import { type Outcome, type Place, type Problem, bad, good, nearest, problem } f
 import { isConditionColumn } from "../conditions.ts";
 import { type JsonObject, type JsonView, isObject, viewJson } from "../json-view.ts";
 import type { EngineOfSheet, ImportMap, Source } from "./import-map.ts";
+import { enginesAtOdds } from "./engines-at-odds.ts";
 import { attributes } from "./fit-map.ts";
 import { fixedExpected } from "./fixed-values.ts";
 import { mapConditions, mapEntries } from "./map-entries.ts";
 import { dateOrders, decimalMarks, sameDayRules, separators } from "./map-words.ts";
-import { plainText } from "./sheet-words.ts";
 import { usualNotTaken } from "./usual-not-taken.ts";
 import { isEngineId, suggestEngineId } from "./suggest-engine-id.ts";
 
@@ -148,16 +148,10 @@ class MapReader {
       this.#missing("engines", example, engines);
       return [];
     }
-    const seen = new Map<string, string>();
-    return engines.flatMap((value: unknown, i) => {
-      const one = this.#engine(value, `engines[${String(i)}]`);
-      if (one === undefined) return [];
-      const earlier = seen.get(plainText(one.sheet));
-      if (earlier !== undefined && earlier !== one.engine)
-        this.#bad(`engines[${String(i)}].sheet`, one.sheet, "each name of the sheet once");
-      seen.set(plainText(one.sheet), one.engine);
-      return [one];
-    });
+    const read = engines.map((value: unknown, i) => this.#engine(value, `engines[${String(i)}]`));
+    for (const { at, field, text, expected } of enginesAtOdds(read))
+      this.#bad(`engines[${String(at)}].${field}`, text, expected);
+    return read.filter((one) => one !== undefined);
   }
 
   #engine(value: unknown, path: string): EngineOfSheet | undefined {

@@ -1,6 +1,6 @@
 // An imported test as rows of tests.csv, and whether the logbook has it already.
 
-import { byText } from "../../problem/index.ts";
+import { byKey, byText } from "../../problem/index.ts";
 import { type PressureUnit, fromSi, toSi } from "../../quantity/index.ts";
 import { cylinderColumn } from "../test-rows.ts";
 import type { Cell, EngineRecord, PressureRow, Test } from "../types.ts";
@@ -8,7 +8,7 @@ import type { ImportedRow, ImportedTest, Recorded } from "./imported.ts";
 
 /** The values of each row by the column of tests.csv, for `rowText`. @param id - the test's name in tests.csv */
 export const testValues = (
-  { date, meter, by, conditions, rows, cylinders }: ImportedTest,
+  { date, meter, by, setAside, conditions, rows, cylinders }: ImportedTest,
   id: string,
 ): readonly Readonly<Record<string, string>>[] =>
   rows.map(({ what, take, gauge, unit, cells, note }, i) => ({
@@ -22,6 +22,7 @@ export const testValues = (
     ...Object.fromEntries(cylinders.map((label, at) => [cylinderColumn(label), cells[at] ?? "x"])),
     ...(i === 0 ? conditions : {}),
     ...(by === undefined ? {} : { by }),
+    ...(setAside === undefined ? {} : { set_aside: setAside }),
     ...(note === undefined ? {} : { note }),
   }));
 
@@ -56,8 +57,7 @@ export const alreadyRecorded = (
   { engine, tests: recorded }: Pick<EngineRecord, "engine" | "tests">,
 ): readonly (Recorded | undefined)[] => {
   const used = new Set<Test>();
-  const days = new Map<string, Test[]>();
-  for (const one of recorded) days.set(one.date, [...(days.get(one.date) ?? []), one]);
+  const days = byKey(recorded, ({ date }) => date);
   const compared = tests.map((test) =>
     (days.get(test.date) ?? []).map((one) => ({ one, ...standing(test, one, engine.cylinders) })),
   );

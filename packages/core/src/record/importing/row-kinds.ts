@@ -45,7 +45,7 @@ export const rowKinds = (
         ? [columnNamed(sheet, source.column, map.firstRow) ?? -1]
         : [],
     );
-  const free = new Set([...indexOf("note", false), ...indexOf("by", false)]);
+  const free = new Set(["note", "by", "set_aside"].flatMap((name) => indexOf(name, false)));
   const filling = new Set(indexOf("", true));
   const engines = new Set(map.engines.map((one) => plainText(one.sheet)));
   const headings = sheet.rows.filter(({ row }) => row < map.firstRow).slice(-mostHeadings);

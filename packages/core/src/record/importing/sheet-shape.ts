@@ -65,6 +65,8 @@ const headNames: readonly HeadWord[] = [
   "meter",
   "by",
   "note",
+  "set_aside",
+  "ignition",
   "reading",
 ];
 

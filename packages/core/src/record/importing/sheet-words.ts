@@ -59,6 +59,9 @@ export const headWords = {
   note: words(
     "note, notes, remark, remarks, comment, comments, observations, bemerkung, bemerkungen, notiz, notizen, anmerkung, anmerkungen, kommentar, remarque, remarques, commentaire, nota, notas, observaciones, comentario, commento, osservazioni, note varie, opmerking, opmerkingen, uwaga, uwagi, komentarz, anmarkning, anmarkningar",
   ),
+  // a column of tests.csv, by its own name
+  set_aside: words("set_aside, set aside"),
+  ignition: words("ignition"),
   reading: words(
     "reading, readings, value, values, result, results, pressure, wert, werte, messwert, druck, lecture, valeur, pression, lectura, valor, presion, lettura, valore, pressione, waarde, druk, odczyt, wartosc, cisnienie, varde, tryck",
   ),
@@ -149,6 +152,10 @@ export const kindNamed = remembered((text: string): PressureKind | LeakKind | un
   const plain = plainText(text);
   return kinds.find(([, shape]) => shape.test(plain))?.[0];
 });
+
+/** How an engine fires, as a yard's file has it. */
+export const ignitionNamed = (text: string): "spark" | "compression" | undefined =>
+  (["spark", "compression"] as const).find((word) => word === plainText(text));
 
 const monthNames: readonly string[] = [
   "jan,january,januar,janvier,enero,ene,gennaio,gen,januari,styczen,stycznia,sty,janv",
