@@ -1,7 +1,12 @@
 // yard and its neighbours over folders that are not what they should be; what is said of nothing. Readings invented.
 
+import * as nodeFs from "node:fs";
+import { join } from "node:path";
 import { expect, test } from "vitest";
-import { deskWithPump, newDesk } from "./desk.ts";
+import { yardBooks } from "../../../packages/cli/src/yard/yard-logbooks.ts";
+import { newPlace, systemError } from "../logbook/place.ts";
+import { type Desk, deskWithPump, newDesk } from "./desk.ts";
+import { misfits, schemaOf } from "./fits-schema.ts";
 
 const flat = (text: string): string => text.replace(/\s+/g, " ");
 const dry = ["--dry", "150 148 152 149", "--unit", "psi"];
@@ -55,3 +60,88 @@ test("an empty logbook has a next step", async () => {
   desk.put("logbook/.keep", "");
   expect(flat((await desk.type(["yard"])).out)).toContain("next sealtrend engine add pump");
 });
+
+/** Two logbooks in a folder, each with an engine; the second is then spoilt. */
+const withBroken = async (): Promise<Desk> => {
+  const desk = await deskWithPump();
+  await desk.type(["enter", "pump", ...dry]);
+  for (const book of ["farm", "yonder"])
+    for (const name of ["logbook.json", "pump/engine.json", "pump/tests.csv"])
+      desk.put(`all/${book}/${name}`, desk.text(`logbook/${name}`));
+  desk.put("all/yonder/logbook.json", "{bad");
+  return desk;
+};
+
+test("a logbook that cannot be read is counted, has a line of its own, and its mend leads to JSON", async () => {
+  const desk = await withBroken();
+  const { exit, out, err } = await desk.type(["yard", "all"]);
+  expect(exit).toBe(1);
+  expect(flat(out)).toContain("One logbook could not be read: its engines are not counted.");
+  expect(err).toContain("all/yonder/logbook.json:1:2");
+  const lines = (await desk.type(["yard", "all", "--json"])).out.trim().split("\n");
+  const documents = lines.map((line) => JSON.parse(line) as Record<string, unknown>);
+  expect(documents.flatMap((one) => misfits(one, schemaOf("yard")))).toEqual([]);
+  expect(documents).toMatchObject([
+    { logbook: "yonder", problems: [{ code: "json-bad", mend: 'write "bad": and its value and a }' }] },
+    { engine: "farm/pump" },
+  ]);
+  desk.put("all/yonder/logbook.json", '{"bad": 1}');
+  expect(flat((await desk.type(["yard", "all"])).out)).toContain("2 engines.");
+});
+
+test("of several shards one tells of a logbook that cannot be read", async () => {
+  const desk = await withBroken();
+  const shards = await Promise.all(
+    [1, 2, 3].map((k) => desk.type(["yard", "all", "--json", "--shard", `${String(k)}/3`])),
+  );
+  const whole = (await desk.type(["yard", "all", "--json"])).out;
+  const lines = (text: string): readonly string[] => text.trim().split("\n").sort();
+  expect(lines(shards.map(({ out }) => out).join(""))).toEqual(lines(whole));
+});
+
+test("a folder that nobody may look into is told in a line and passed over", async () => {
+  const place = newPlace();
+  place.put("all/farm/pump/engine.json", '{"cylinders": ["1", "2"], "ignition": "spark"}');
+  place.put("all/lost/x", "");
+  const world = place.failing({
+    readdirSync: ((path: string) => {
+      if (path.endsWith("lost")) throw systemError("EACCES");
+      return nodeFs.readdirSync(path);
+    }) as typeof nodeFs.readdirSync,
+  });
+  const found = await yardBooks(world, join(place.root, "all"), { today: "2026-05-02", decide: "never" });
+  expect([found.engines.map(({ name }) => name), found.unread]).toEqual([["farm/pump"], []]);
+  expect(found.asides).toEqual([expect.stringMatching(/lost could not be read.*; it is passed over$/)]);
+});
+
+/** A logbook kept under numbers. */
+const numbered = async (count: number): Promise<Desk> => {
+  const desk = await deskWithPump();
+  for (let i = 0; i < count; i += 1)
+    desk.put(`logbook/e${String(100 + i)}/engine.json`, desk.text("logbook/pump/engine.json"));
+  return desk;
+};
+
+test.each([["yard"], ["engine", "list"]])(
+  "folders whose names no engine can have are told a few at a time, with the rule: %s %s",
+  async (...words) => {
+    const desk = await numbered(40);
+    const { exit, err } = await desk.type(words);
+    expect([exit, err.match(/the folder/g)?.length]).toEqual([0, 3]);
+    expect(flat(err)).toContain(
+      "37 more such folders are not read; the name of an engine's folder: 2 to 40 small letters, digits, - or _, the first two letters",
+    );
+  },
+);
+
+test.each([["yard"], ["yard", "."], ["engine", "list"]])(
+  "where nothing can be read for the names of the folders that is no answer: %s %s",
+  async (...words) => {
+    const desk = await numbered(40);
+    nodeFs.rmSync(join(desk.folder, "logbook/pump"), { recursive: true });
+    const { exit, out, err } = await desk.type(words);
+    expect([exit, out.includes("engine add")]).toEqual([1, false]);
+    expect(flat(err)).toContain("2 to 40 small letters, digits, - or _, the first two letters");
+    expect(err.split("\n").length).toBeLessThan(24);
+  },
+);

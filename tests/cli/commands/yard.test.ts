@@ -108,24 +108,25 @@ test("the shards together are the whole, each engine in one of them", async () =
 });
 
 test("the table answers first, then the worst, with why", async () => {
-  const { out, err, exit } = await newDesk().type(["yard", demo, "--top", "3"]);
+  const { out, err, exit } = await newDesk().type(["yard", "--logbook", demo, "--top", "3"]);
   expect([exit, err]).toEqual([0, ""]);
-  expect(out).toBe(`6 engines. 2 lagging, none suspect. By luck alone less than one (0.2) would be
-suspect.
+  expect(out.replaceAll(demo, "DEMO"))
+    .toBe(`6 engines. 1 in need of work, 3 due for a test. 2 lagging, none suspect. By luck
+alone less than one (0.3) would be lagging or suspect.
 
-engine   tests  last     worst    course        decision          due
-boat        11  2026-05  5 -18 %  stepped down  open the top end  now
-    the evidence agrees: work is needed; 5 lags: flagged in two tests running,
-    stepped down
-tractor     10  2026-10  3 -20 %  falling       test again        now
-    its limit is too near to watch; 3 lags: flagged in two tests running,
-    falling 1.9 % a year
-mill        11  2026-03  even     steady        leave it          2027-03
+engine   tests  last     worst     course        decision          due
+boat        11  2026-05  5: -18 %  stepped down  open the top end  now
+    cylinder 5 lags: flagged in two tests running; the evidence agrees
+tractor     10  2026-10  3: -20 %  falling       test again        now
+    cylinder 3 lags: flagged in two tests running; falling 1.9 % a year; its
+    limit is too near to watch
+pump         4  2026-05  even      too short     watch it          now
+    wear developing
 
-Order: worst first: lagging before suspect before even, then stepped down,
-falling, others, then the furthest below the others. worst: the cylinder and how
-far below the others it reads, or what it lost in the leak-down.
+Order: not to be run, work needed, then standing, how far below, course, due.
+worst: below the others, or lost in leak-down. due: a past month is overdue.
 3 of 6 shown; all: --top all.
+next   sealtrend decide boat
 `);
 });
 
@@ -143,9 +144,9 @@ test("an engine with a fault is reported and skipped, the others are answered, a
   const { out, err, exit } = await desk.type(["yard", "fleet.csv"]);
   expect(exit).toBe(1);
   expect(out.split("\n\n")[0]).toBe(
-    "3 engines, 2 read, 1 with a fault (listed below). 1 lagging, none suspect. By\nluck alone less than one (0.1) would be suspect.",
+    "3 engines, 2 read, 1 with a fault (see below). 1 due for a test. 1 lagging, none\nsuspect. By luck alone less than one (0.1) would be lagging or suspect.",
   );
-  expect(out).toContain("c           1  2026-01  2 -33 %");
+  expect(out).toContain("c           1  2026-01  2: -33 %");
   expect(err).toContain('fleet.csv:3:34 c1 "15O" is not a number');
   expect(err).toContain("fleet.csv:4:1 no name in the column engine");
   const lines = linesOf((await desk.type(["yard", "fleet.csv", "--json"])).out);
@@ -202,13 +203,13 @@ test("a cylinder that the leak-down lets stand out is told by what it lost", asy
   const desk = newDesk();
   desk.put("one.csv", `${[header, ...rows].join("\n")}\n`);
   const { out } = await desk.type(["yard", "one.csv", "--as-of", "2026-06-01"]);
-  expect(out).toMatch(/^a .* 4 38 % lost /m);
-  expect(out).toContain("4 lags: flagged in two tests running");
+  expect(out).toMatch(/^a .* 4: 38 % lost /m);
+  expect(out).toContain("cylinder 4 lags: flagged in two tests running");
   const [line] = linesOf((await desk.type(["yard", "one.csv", "--json", "--as-of", "2026-06-01"])).out);
   expect(line?.worst).toMatchObject({ label: "4", standing: "lagging", lost: 0.38 });
   expect(misfits(line, schemaOf("yard"))).toEqual([]);
   const csv = await desk.type(["yard", "one.csv", "--format", "csv", "--as-of", "2026-06-01"]);
-  expect(csv.out.split("\n")[0]).toContain("below_median,below_others,lost,course");
+  expect(csv.out.split("\n")[0]).toContain("below_median,below_others,lost,held_below_others,low,leaking,");
 });
 
 test("only what is due by a day, in the order of the days", async () => {
@@ -248,7 +249,8 @@ test("a folder of logbooks is answered logbook by logbook; one that cannot be op
   }
   desk.put("yard/broken/logbook.json", "{");
   const { out, err, exit } = await desk.type(["yard", "yard", "--json"]);
-  expect(linesOf(out).map(({ engine, why }) => [engine, why])).toEqual([
+  expect(linesOf(out).map(({ logbook, engine, why }) => [logbook ?? engine, why])).toEqual([
+    ["broken", "it could not be read: its engines are not counted"],
     ["east/pump", "no test yet"],
     ["west/pump", "no test yet"],
   ]);

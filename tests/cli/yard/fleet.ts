@@ -1,5 +1,7 @@
 // Invented engines as one CSV and as logbooks, the same readings in both. Same number, same engine.
 
+import { evenly } from "../../random.mjs";
+
 const labels = ["1", "2", "3", "4", "5", "6"];
 const conditions = "altitude_m,air_temp_C,crank_rpm,engine_temp";
 const columns = (own: readonly string[]): string =>
@@ -16,17 +18,6 @@ export interface FleetEngine {
   /** The same as the tests.csv of a logbook. */
   readonly tests: string;
 }
-
-/** Even numbers in 0 ... 1 (a 32-bit counter, mixed). */
-const evenly = (start: number): (() => number) => {
-  let state = start;
-  return () => {
-    state = (state + 0x6d2b79f5) | 0;
-    let mixed = Math.imul(state ^ (state >>> 15), 1 | state);
-    mixed = (mixed + Math.imul(mixed ^ (mixed >>> 7), 61 | mixed)) ^ mixed;
-    return ((mixed ^ (mixed >>> 14)) >>> 0) / 2 ** 32;
-  };
-};
 
 /** Healthy, wearing, read twice, without a cranking speed, pegged, with a test set aside or void, as the number falls out. */
 export const fleetEngine = (number: number, most = 14): FleetEngine => {

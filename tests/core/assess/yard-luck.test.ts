@@ -4,18 +4,13 @@
 import { forwardTest, yardRow } from "@sealtrend/core/parts";
 import { expect, test } from "vitest";
 import { recordOf } from "../../cli/yard/record-of.ts";
+import { evenly } from "../../random.mjs";
 
 const runs = 6_000;
 
 /** Even numbers in 0 ... 1, and normal ones by Box and Muller. */
 const chance = (start: number) => {
-  let state = start;
-  const even = (): number => {
-    state = (state + 0x6d2b79f5) | 0;
-    let mixed = Math.imul(state ^ (state >>> 15), 1 | state);
-    mixed = (mixed + Math.imul(mixed ^ (mixed >>> 7), 61 | mixed)) ^ mixed;
-    return ((mixed ^ (mixed >>> 14)) >>> 0) / 2 ** 32;
-  };
+  const even = evenly(start);
   const normal = (): number => Math.sqrt(-2 * Math.log(1 - even())) * Math.cos(2 * Math.PI * even());
   return { even, normal };
 };

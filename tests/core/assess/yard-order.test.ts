@@ -1,21 +1,34 @@
-import { type YardRow, noYard, withEngine, yardCompare, yardRow } from "@sealtrend/core/parts";
+import {
+  type YardRow,
+  type YardTotals,
+  type YardWorst,
+  noYard,
+  withEngine,
+  yardCompare,
+  yardRow,
+} from "@sealtrend/core/parts";
 import { expect, test } from "vitest";
 import { recordOf } from "./records.ts";
 
-const row = (engine: string, own: Partial<YardRow> = {}): YardRow => ({
-  engine,
-  name: engine,
-  tests: 3,
-  licensed: false,
-  due: { date: "2027-01-01" },
-  byLuck: 0.039,
-  ...own,
-});
+const row = (engine: string, own: Partial<YardRow> = {}): YardRow => {
+  const base: YardRow = {
+    engine,
+    name: engine,
+    cylinders: 4,
+    tests: 3,
+    licensed: false,
+    due: { date: "2027-01-01" },
+    byLuck: 0.039,
+    byLuckIs: "about",
+  };
+  return Object.assign(base, own);
+};
 const worst = (
   standing: "lagging" | "suspect" | "even" | undefined,
   belowOthers: number,
-): Pick<YardRow, "worst"> => ({
-  worst: {
+  own: Partial<YardWorst> = {},
+): Pick<YardRow, "worst" | "low"> => {
+  const base: YardWorst = {
     label: "3",
     belowOthers,
     limitsMissed: [],
@@ -23,24 +36,62 @@ const worst = (
     flaggedBefore: false,
     confirmed: false,
     ...(standing === undefined ? {} : { standing }),
-  },
-});
+  };
+  const one: YardWorst = Object.assign(base, own);
+  const isLow = standing === "lagging" || standing === "suspect";
+  return { worst: one, ...(isLow ? { low: [one] } : {}) };
+};
+const decision = (own: Partial<NonNullable<YardRow["decision"]>>): Pick<YardRow, "decision"> => {
+  const base: NonNullable<YardRow["decision"]> = {
+    code: "leave-it",
+    basis: "nothing-shown",
+    reason: "nothing-developing",
+  };
+  return { decision: Object.assign(base, own) };
+};
+const needed = (code: "rebuild" | "re-ring" | "open-the-top-end", urgency: "planned" | "no-hard-use") =>
+  decision({ code, basis: "needed", reason: "need-established", urgency });
 const sorted = (order: Parameters<typeof yardCompare>[0], rows: readonly YardRow[]): string =>
   [...rows]
     .sort(yardCompare(order))
     .map(({ engine }) => engine)
     .join(" ");
 
-test("worst first: standing, then course, then how far below, then the name", () => {
+test("worst first: standing, then how far below, then the course, then due, then the name", () => {
   const rows = [
-    row("h"),
-    row("g", worst("even", 0.01)),
-    row("f", worst("even", 0.01)),
-    row("e", worst("even", 0.03)),
-    row("d", { ...worst("even", 0.001), course: { code: "falling", label: "1" } }),
-    row("c", worst("suspect", 0.2)),
-    row("b", worst("lagging", 0.1)),
-    row("a", { ...worst("lagging", 0.05), course: { code: "stepped-down", label: "3" } }),
+    row("l"),
+    row("k", worst("even", 0.03)),
+    row("j", { ...worst("even", 0.001), due: { date: "2026-12-01" } }),
+    row("i", { ...worst("even", 0.001), course: { code: "falling", label: "1" } }),
+    row("h", worst("suspect", 0.2)),
+    row("g", { ...worst("lagging", 0.12), course: { code: "steady", label: "3" } }),
+    row("f", { ...worst("lagging", 0.12), course: { code: "stepped-down", label: "3" } }),
+    row("e", worst("lagging", 0.28)),
+    row("d", worst("lagging", 0.01, { limitsMissed: ["maker-minimum"] })),
+    row("c", worst("lagging", 0.3, { limitsMissed: ["usual-ratio"] })),
+    row("b", worst("lagging", 1, { held: "nothing" })),
+    row("a", worst("lagging", 1, { held: "nothing" })),
+  ];
+  expect(sorted("worst", rows)).toBe("a b c d e f g h i j k l");
+  expect(sorted("worst", rows.toReversed())).toBe("a b c d e f g h i j k l");
+});
+
+test("what is not to be run stands before work that is needed, that before every standing, and what only pays does not", () => {
+  const rows = [
+    row("h", {
+      ...worst("even", 0),
+      ...decision({ code: "re-ring", basis: "opportunity", urgency: "planned" }),
+    }),
+    row("g", { ...worst("lagging", 1, { held: "nothing" }), ...decision({ code: "test-again" }) }),
+    row("f", {
+      ...worst("even", 0),
+      ...decision({ code: "test-again", use: "not-hard", urgency: "no-hard-use" }),
+    }),
+    row("e", { ...worst("lagging", 0.4), ...needed("open-the-top-end", "planned") }),
+    row("d", { ...worst("even", 0), ...needed("re-ring", "planned") }),
+    row("c", { ...worst("even", 0), ...needed("open-the-top-end", "no-hard-use") }),
+    row("b", { ...worst("even", 0), ...decision({ code: "test-again", use: "not-run" }) }),
+    row("a", { ...worst("even", 0), ...decision({ code: "test-again", use: "not-run", urgency: "stop" }) }),
   ];
   expect(sorted("worst", rows)).toBe("a b c d e f g h");
   expect(sorted("worst", rows.toReversed())).toBe("a b c d e f g h");
@@ -61,19 +112,23 @@ test("by last test the longest untested stands first, by due the longest overdue
   expect(sorted("engine", [row("b"), row("a")])).toBe("a b");
 });
 
-test("totals count standings and faults, and add up what luck would bring", () => {
+test("totals count standings, decisions, what is due and faults, and add up what luck would bring", () => {
   const totals = [
-    row("a", worst("lagging", 0.1)),
-    row("b", worst("suspect", 0.1)),
-    row("c"),
+    row("a", { ...worst("lagging", 0.1), ...needed("re-ring", "planned"), due: { date: "2026-11-25" } }),
+    row("b", { ...worst("suspect", 0.1), byLuckIs: "at-most" }),
+    row("c", decision({ code: "open-the-top-end", basis: "needed", use: "not-run", urgency: "stop" })),
     undefined,
-  ].reduce(withEngine, noYard);
+  ].reduce((sum: YardTotals, one) => withEngine(sum, one, "2026-11-25"), noYard);
   expect(totals).toEqual({
     read: 3,
     faulty: 1,
     lagging: 1,
     suspect: 1,
+    notRun: 1,
+    workNeeded: 1,
+    due: 1,
     byLuck: expect.closeTo(0.117, 12) as number,
+    byLuckIs: "at-most",
   });
 });
 

@@ -79,15 +79,26 @@ const atLength = (record: EngineRecord) => {
   return {
     tests: record.tests.length,
     test: { id: chosen.id, date: chosen.date, trust: trust.code },
+    reasons: trust.reasons.map(({ code, text }) => [code, text]),
+    low: cylinders
+      .filter(({ standing }) => standing === "lagging" || standing === "suspect")
+      .map(({ label, standing, belowOthers, limitsMissed }) => [label, standing, belowOthers, limitsMissed]),
     worst:
       worst === undefined ? undefined : [worst.label, worst.standing, worst.belowMedian, worst.belowOthers],
     course: course === undefined ? undefined : [course.label, course.code],
   };
 };
 
-const inShort = ({ tests, test: judged, worst, course }: YardRow) => ({
+const inShort = ({ tests, test: judged, low = [], worst, course }: YardRow) => ({
   tests,
-  test: judged,
+  test: judged && { id: judged.id, date: judged.date, trust: judged.trust },
+  reasons: (judged?.reasons ?? []).map(({ code, text }) => [code, text]),
+  low: low.map(({ label, standing, belowOthers, limitsMissed }) => [
+    label,
+    standing,
+    belowOthers,
+    limitsMissed,
+  ]),
   worst:
     worst === undefined ? undefined : [worst.label, worst.standing, worst.belowMedian, worst.belowOthers],
   course: course === undefined ? undefined : [course.label, course.code],
@@ -99,7 +110,7 @@ test.each(engines)("the row of %s says what show, history and decide say", (id) 
   expect(inShort(row)).toEqual(atLength(record));
   const { decision, nextTest } = assessDecision(record, { today });
   expect(row.decision).toMatchObject({ code: decision.verdict, reason: decision.reasons[0] });
-  expect(row.due).toEqual(nextTest);
+  expect(row.due).toMatchObject(nextTest);
   expect(row.licensed).toBe(decision.licensed);
 });
 
@@ -148,9 +159,11 @@ test("an engine without a test has a row all the same", () => {
   expect(yardRow(record, { today, decide: "never" })).toEqual({
     engine: "e0001",
     name: "e0001",
+    cylinders: 1,
     tests: 0,
     licensed: false,
     due: { date: today },
     byLuck: 0,
+    byLuckIs: "about",
   });
 });

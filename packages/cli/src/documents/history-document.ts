@@ -192,6 +192,8 @@ const cylinderDocument = (
         : { t: change.t, flagged: change.flagged, change: change.change, test: dateOf(change.test) },
     early:
       cylinder.early === undefined ? undefined : { ...cylinder.early, test: dateOf(cylinder.early.test) },
+    wentOn: dateOf(cylinder.wentOn),
+    cameBack: dateOf(cylinder.cameBack),
     shape: shape === undefined ? undefined : { ...shape, firstAfter: dateOf(shape.firstAfter) },
     limit:
       limit === undefined

@@ -20,10 +20,13 @@ const rowDocument = (row: YardRow, engine: string) => {
   const { worst, course, decision, due, meter, test } = row;
   return {
     name: row.name === engine ? undefined : row.name,
+    cylinders: row.cylinders,
     tests: row.tests,
     last: test?.date,
     test: test?.id,
     trust: test?.trust,
+    trustReasons: test?.reasons,
+    datedAhead: row.ahead,
     meter: meter?.reading,
     meterUnit: meter?.unit,
     worst:
@@ -37,10 +40,20 @@ const rowDocument = (row: YardRow, engine: string) => {
             lost: worst.leak?.lost,
             heldBelowOthers: worst.leak?.belowOthers,
           },
+    low: row.low?.map((one) => ({
+      label: one.label,
+      standing: one.standing,
+      belowOthers: one.belowOthers,
+      lost: one.leak?.lost,
+      limitsMissed: one.limitsMissed.length === 0 ? undefined : one.limitsMissed,
+      repeats: one.repeats,
+    })),
     leaking: row.leaking,
     unread: row.unread,
     course: course?.code,
     courseOf: course?.label,
+    courseWentOn: course?.wentOn,
+    courseCameBack: course?.cameBack,
     slopePerYear: course?.perYear,
     decision: decision === undefined ? undefined : { ...decision, text: decisionText(decision) },
     why: whyText(row),
@@ -49,5 +62,6 @@ const rowDocument = (row: YardRow, engine: string) => {
     dueMeter: due.meter,
     licensed: row.licensed,
     byLuck: row.byLuck,
+    byLuckIs: row.byLuckIs,
   };
 };

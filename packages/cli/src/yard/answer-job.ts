@@ -6,6 +6,7 @@ import {
   type YardHeader,
   type YardRow,
   type YardRun,
+  byKey,
   readYardEngine,
   yardRow,
 } from "@sealtrend/core/parts";
@@ -13,6 +14,7 @@ import { type Fault, Stop } from "../command.ts";
 import { fromWindows1252 } from "../logbook/encoding.ts";
 import { recordAsOf } from "../logbook/record-as-of.ts";
 import { fileFault } from "../logbook/words.ts";
+import { alikeNames } from "./like-name.ts";
 import { type Job, mostBytesOfAnEngine } from "./jobs.ts";
 import { cellBounds, cellText } from "./row-scan.ts";
 import type { RunPlace } from "./run-index.ts";
@@ -25,10 +27,19 @@ export interface YardAnswer {
   readonly problems: readonly (Problem | Fault)[];
 }
 
+/** A logbook that could not be read, by the name of its folder. */
+export interface UnreadBook {
+  readonly logbook: string;
+  readonly problems: readonly (Problem | Fault)[];
+}
+
 /** The engines of one job, and faults that belong to none of them. */
 export interface JobAnswer {
   readonly answers: readonly YardAnswer[];
+  readonly books?: readonly UnreadBook[];
   readonly problems: readonly (Problem | Fault)[];
+  /** Worth a word, and no fault. */
+  readonly asides?: readonly string[];
   /** What is wrong with the header of the file: other jobs may find the same. */
   readonly ofHeader: readonly Problem[];
 }
@@ -46,23 +57,15 @@ export const answerJob = (source: YardFile, { runs }: Job, reading: YardReading)
   const answers: YardAnswer[] = [];
   const problems: Problem[] = [];
   const header: Problem[] = [];
-  for (const [engine, own] of byEngine(readRuns(source, runs, size, reading))) {
+  const byName = byKey(readRuns(source, runs, size, reading), (run) => run.engine);
+  for (const [engine, own] of byName) {
     const { ofHeader, ...answer } = answerOf(engine, own, reading);
     if (engine === "") problems.push(...answer.problems);
     else answers.push(answer);
     header.push(...ofHeader.filter(({ column }) => !header.some((one) => one.column === column)));
   }
-  return { answers, problems, ofHeader: header };
-};
-
-const byEngine = (runs: readonly Read[]): ReadonlyMap<string, readonly YardRun[]> => {
-  const found = new Map<string, YardRun[]>();
-  for (const { engine, ...run } of runs) {
-    const own = found.get(engine) ?? [];
-    found.set(engine, own);
-    own.push(run);
-  }
-  return found;
+  const asides = alikeNames(byName);
+  return { answers, problems, asides, ofHeader: header };
 };
 
 const answerOf = (engine: string, runs: readonly YardRun[], { header, asOf, today, decide }: YardReading) => {
@@ -117,18 +120,31 @@ const nameOf = (bytes: Buffer, { header, encoding }: YardReading): string => {
   return cellText(textOf(bytes.subarray(...cellBounds(bytes, row)), { encoding }));
 };
 
-/** No more than its first row is read of it. */
+/** No more than the first row of each run is read of it; names that are only alike are each looked at by themselves. */
 const tooLarge = (source: YardFile, runs: readonly RunPlace[], reading: YardReading): JobAnswer => {
-  const [first] = runs;
-  if (first === undefined) return { answers: [], problems: [], ofHeader: [] };
-  const row = Buffer.alloc(Math.min(first.length, 1 << 16));
-  readFully(source, row, first.offset);
-  const engine = nameOf(row, reading);
+  const byName = byKey(runs, (run) => firstName(source, run, reading));
+  if (byName.size > 1) {
+    const all = [...byName.values()].map((own) => answerJob(source, { runs: own }, reading));
+    return {
+      answers: all.flatMap(({ answers }) => answers),
+      problems: all.flatMap(({ problems }) => problems),
+      asides: alikeNames(byName),
+      ofHeader: all.flatMap(({ ofHeader }) => ofHeader),
+    };
+  }
+  const [engine = ""] = byName.keys();
   const { found: _, ...fault } = fileFault("file-too-large", { file: source.file });
   const found = `engine ${engine} holds more than ${String(mostBytesOfAnEngine >> 20)} MiB of rows`;
+  const line = runs[0]?.line ?? 1;
   return {
-    answers: [{ engine, problems: [{ ...fault, found, line: first.line, column: 1 }] }],
+    answers: [{ engine, problems: [{ ...fault, found, line, column: 1 }] }],
     problems: [],
     ofHeader: [],
   };
+};
+
+const firstName = (source: YardFile, { offset, length }: RunPlace, reading: YardReading): string => {
+  const row = Buffer.alloc(Math.min(length, 1 << 16));
+  readFully(source, row, offset);
+  return nameOf(row, reading);
 };

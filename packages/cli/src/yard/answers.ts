@@ -4,6 +4,7 @@ import type { YardChoices } from "@sealtrend/core/parts";
 import type { Fault } from "../command.ts";
 import type { Io } from "../io.ts";
 import type { World } from "../logbook/world.ts";
+import { sparing } from "../sparing.ts";
 import { type JobAnswer, type YardReading, answerJob } from "./answer-job.ts";
 import { jobsOf } from "./jobs.ts";
 import { answersInOrder } from "./pool.ts";
@@ -34,6 +35,7 @@ export const answersOfFile = async (
   { shard, workers, ...choices }: AnswerChoices,
 ): Promise<Answers> => {
   const source = await openYard(world, io, path);
+  sparing(source.size);
   try {
     const { header, encoding, index, cautions } = scanYard(source, shard);
     const reading: YardReading = { ...choices, header, encoding };
@@ -55,12 +57,12 @@ export const answersOfFile = async (
   }
 };
 
-export const answersOfBooks = ({ engines, problems, asides }: YardBooks): Answers => ({
+export const answersOfBooks = ({ engines, unread, problems, asides }: YardBooks): Answers => ({
   engines: engines.length,
   asides,
   cautions: [],
   answers: async function* () {
-    if (problems.length > 0) yield { answers: [], problems, ofHeader: [] };
+    if (problems.length + unread.length > 0) yield { answers: [], books: unread, problems, ofHeader: [] };
     for (const engine of engines)
       yield await Promise.resolve({ answers: [engine.answer()], problems: [], ofHeader: [] });
   },

@@ -1,20 +1,26 @@
-// What becomes of the answers as they come: written at once, or kept for a table; counted; faults remembered.
+// What becomes of the answers as they come: written at once, or kept in an order, rows for a table and else the text that is written
+// in the end; counted; faults remembered.
 
-import { type Problem, type YardTotals, noYard, withEngine } from "@sealtrend/core/parts";
+import { type Problem, type YardRow, type YardTotals, noYard, withEngine } from "@sealtrend/core/parts";
 import type { Fault } from "../command.ts";
 import type { YardAsked } from "../commands/yard-steps/yard-options.ts";
+import { yardBookDocument } from "../documents/yard-book-document.ts";
 import { yardDocument } from "../documents/yard-document.ts";
 import type { Io } from "../io.ts";
 import { jsonLine } from "../json-text.ts";
 import { escaped } from "../render/ascii.ts";
 import { yardCsvHeader, yardCsvRow } from "../render/yard/yard-csv.ts";
-import type { JobAnswer, YardAnswer } from "./answer-job.ts";
-import { type KeptRows, keptRows } from "./kept-rows.ts";
+import type { JobAnswer, UnreadBook, YardAnswer } from "./answer-job.ts";
+import { keptFirst } from "./kept-first.ts";
 
 export interface Collected {
   readonly totals: YardTotals;
-  /** Absent where the answers were written as they came. */
-  readonly kept?: KeptRows;
+  /** Logbooks that could not be read. */
+  readonly unreadBooks: number;
+  /** Those of a table, in order. */
+  readonly rows: readonly YardRow[];
+  /** Worth a word: the first few, and how many more. */
+  readonly asides: readonly string[];
   /** How many had a row that was asked for. */
   readonly matching: number;
   /** Of the first engines that have some, and of none. */
@@ -30,35 +36,52 @@ export interface Collector {
   done(): Collected;
 }
 
-/** More are only counted: a file of another kind would fill the screen for minutes. */
-const most = { engines: 20, each: 5 };
+/** More are only counted: a file of another kind would fill the screen for minutes. Beside a table that is to fit on a screen
+ *  a few show where to begin. */
+const most = { all: { engines: 20, each: 5 }, "one-screen": { engines: 2, each: 1 } } as const;
 
-export const collector = (io: Io, { format, order, top, due }: YardAsked): Collector => {
-  const kept = order === undefined ? undefined : keptRows(order, top);
+const mostAsides = 5;
+
+/** Rows that are written at once. */
+const together = 256;
+
+export const collector = (io: Io, { format, order, top, due, length }: YardAsked): Collector => {
+  const rows = format === "table" ? keptFirst<YardRow>(order ?? "worst", top) : undefined;
+  const texts = rows !== undefined || order === undefined ? undefined : keptFirst<string>(order, top);
   const problems: (Problem | Fault)[] = [];
   const rest = new Map<string, number>();
   const header: Problem[] = [];
+  const asides: string[] = [];
+  let moreAsides = 0;
   let [totals, matching, told, untold, begun] = [noYard, 0, 0, 0, false];
   const write = writer(io, format);
   const remember = (found: YardAnswer["problems"]): void => {
     const errors = found.filter(({ severity }) => severity === "error");
     if (errors.length === 0) return;
     told += 1;
-    const shown = told <= most.engines ? most.each : 0;
+    const { engines, each } = most[format === "table" ? length : "all"];
+    const shown = told <= engines ? each : 0;
     problems.push(...errors.slice(0, shown));
     if (shown === 0) untold += 1;
     for (const { code } of errors.slice(shown)) rest.set(code, (rest.get(code) ?? 0) + 1);
   };
   const takeOne = (answer: YardAnswer): string => {
     const { row } = answer;
-    totals = withEngine(totals, row);
+    totals = withEngine(totals, row, io.today);
     remember(answer.problems);
     if (row === undefined) return format === "table" ? "" : write(answer);
     if (due !== undefined && (row.due.since ?? row.due.date) > due) return "";
     matching += 1;
-    if (kept === undefined) return write(answer);
-    kept.add(row);
+    if (rows === undefined && texts === undefined) return write(answer);
+    rows?.add(row, row);
+    texts?.add(row, write({ engine: row.engine, row, problems: [] }));
     return "";
+  };
+  let unreadBooks = 0;
+  const takeBook = (book: UnreadBook): string => {
+    unreadBooks += 1;
+    remember(book.problems);
+    return format === "jsonl" ? jsonText(io, yardBookDocument(book)) : "";
   };
   const out = (text: string): void => {
     const head = begun || format !== "csv" ? "" : yardCsvHeader;
@@ -66,24 +89,32 @@ export const collector = (io: Io, { format, order, top, due }: YardAsked): Colle
     if (head + text !== "") io.out(head + text);
   };
   return {
-    take: ({ answers, problems: found, ofHeader }) => {
-      out(answers.map(takeOne).join(""));
+    take: ({ answers, books = [], problems: found, asides: said = [], ofHeader }) => {
+      out([...books.map(takeBook), ...answers.map(takeOne)].join(""));
       const fresh = ofHeader.filter(({ column }) => !header.some((one) => one.column === column));
       header.push(...fresh);
       remember([...found, ...fresh]);
+      const room = said.slice(0, mostAsides - asides.length);
+      asides.push(...room);
+      moreAsides += said.length - room.length;
     },
     done: () => {
-      if (format !== "table")
-        out((kept?.rows() ?? []).map((row) => write({ engine: row.engine, row, problems: [] })).join(""));
-      return { totals, matching, problems, untold, rest, ...(kept === undefined ? {} : { kept }) };
+      out("");
+      const last = texts?.all() ?? [];
+      for (let from = 0; from < last.length; from += together)
+        out(last.slice(from, from + together).join(""));
+      if (moreAsides > 0) asides.push(`${moreAsides.toLocaleString("en-US")} more such names`);
+      return { totals, unreadBooks, asides, matching, problems, untold, rest, rows: rows?.all() ?? [] };
     },
   };
 };
 
 const writer = (io: Io, format: YardAsked["format"]): ((answer: YardAnswer) => string) => {
   if (format === "csv") return (answer) => yardCsvRow(yardDocument(answer));
-  return (answer) => {
-    const line = jsonLine(yardDocument(answer));
-    return io.unicode ? line : escaped(line);
-  };
+  return (answer) => jsonText(io, yardDocument(answer));
+};
+
+const jsonText = ({ unicode }: Io, document: unknown): string => {
+  const line = jsonLine(document);
+  return unicode ? line : escaped(line);
 };

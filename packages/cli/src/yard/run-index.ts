@@ -1,10 +1,11 @@
 // Which engine stands where in a file: runs of its rows, engine by engine in the order in which they come first. 20 bytes a run
-// and 8 an engine, in arrays that double; where the rows of an engine stand together that is one run an engine.
+// and 8 an engine, in lists that grow without being moved; where the rows of an engine stand together that is one run an engine.
 
 import { engineNumbers } from "./engine-numbers.ts";
 import { grown } from "./grown.ts";
+import { likeName } from "./like-name.ts";
 
-/** Rows of one engine that follow each other. */
+/** Rows of one name that follow each other. */
 export interface RunPlace {
   /** In bytes. */
   readonly offset: number;
@@ -20,7 +21,8 @@ export interface RunIndex {
   addBlank(row: RunPlace): void;
   engines(): number;
   runs(): number;
-  /** The runs of an engine, in the order of the file. @param engine - its number, from 0 */
+  /** The runs of an engine, in the order of the file; names that differ by capitals and blanks only stand together, each in runs of
+   *  its own. @param engine - its number, from 0 */
   runsOf(engine: number): readonly RunPlace[];
 }
 
@@ -57,11 +59,12 @@ export const runIndex = (): RunIndex => {
     runs > 0 && offsets.at(runs - 1) + lengths.at(runs - 1) === offset;
   return {
     add: (engine, row) => {
-      if (current === -1 || engine !== name) {
-        current = numberOf(engine);
+      const isSame = current !== -1 && engine === name;
+      if (!isSame) {
+        current = numberOf(likeName(engine));
         name = engine;
       }
-      if (follows(row) && lasts.at(current) === runs - 1 && current < engines) extend(runs - 1, row);
+      if (isSame && follows(row) && lasts.at(current) === runs - 1) extend(runs - 1, row);
       else begin(current, row);
     },
     addBlank: (row) => {

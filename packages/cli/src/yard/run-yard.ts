@@ -3,14 +3,18 @@
 import { resolve } from "node:path";
 import { type Answer, type Args } from "../command.ts";
 import { yardAsked, type YardAsked } from "../commands/yard-steps/yard-options.ts";
+import { usage } from "../commands/usage.ts";
 import type { Io } from "../io.ts";
+import { isFolder } from "../logbook/inside.ts";
 import { type World, nodeWorld } from "../logbook/world.ts";
 import { asSaid } from "../logbook/words.ts";
 import { saidOnce } from "../render/aside.ts";
 import { faultText } from "../render/faults.ts";
 import { wrapText } from "../render/table.ts";
 import { yardHeadline } from "../render/yard/yard-headline.ts";
+import type { YardFrom } from "../render/yard/yard-next.ts";
 import { yardTable } from "../render/yard/yard-table.ts";
+import { withUnreadBooks } from "../render/yard/yard-unread.ts";
 import { type Answers, answersOfBooks, answersOfFile } from "./answers.ts";
 import { type Collected, collector } from "./collect.ts";
 import { progress } from "./progress.ts";
@@ -21,7 +25,14 @@ export const runYard = async (args: Args, io: Io): Promise<Answer> => {
   const world = nodeWorld(io);
   const [typed] = args.positionals;
   const path = typed === undefined || typed === "-" ? typed : resolve(io.cwd, typed);
-  const isFile = path !== undefined && !isFolder(world, path);
+  if (path === "-" && io.interactive)
+    throw usage(
+      "yard-unpiped",
+      "nothing is piped into standard input (-)",
+      "a CSV by a pipe, or the name of its file",
+      "sealtrend yard fleet.csv",
+    );
+  const isFile = path !== undefined && (path === "-" || !isFolder(world, path));
   const decide = asked.decide || !isFile ? "always" : "never";
   const asOf = args.text("as-of");
   const choices = {
@@ -38,14 +49,12 @@ export const runYard = async (args: Args, io: Io): Promise<Answer> => {
     // what was counted until then is no answer
     if (!io.isRead()) return { exit: 0, text: "", json: undefined };
     const detail = args.flag("why") ? "why" : "short";
-    return answerOf(found, { io, asked, decide, source, detail, from: isFile ? "file" : "logbook" });
+    const from = { kind: isFile ? "file" : "logbook", ...(typed === undefined ? {} : { typed }) } as const;
+    return answerOf(found, { io, asked, decide, source, detail, from });
   } finally {
     source.close();
   }
 };
-
-const isFolder = ({ fs }: World, path: string): boolean =>
-  path !== "-" && fs.statSync(path, { throwIfNoEntry: false })?.isDirectory() === true;
 
 /** Ends early where nobody reads any more. */
 const collected = async (source: Answers, io: Io, world: World, asked: YardAsked): Promise<Collected> => {
@@ -55,7 +64,7 @@ const collected = async (source: Answers, io: Io, world: World, asked: YardAsked
   for await (const answer of source.answers()) {
     collecting.take(answer);
     count += answer.answers.length;
-    said(count, source.engines);
+    said(count, Math.max(count, source.engines));
     await aTurn();
     if (!io.isRead()) break;
   }
@@ -71,46 +80,71 @@ interface Around {
   readonly decide: "always" | "never";
   readonly source: Answers;
   readonly detail: "short" | "why";
-  readonly from: "file" | "logbook";
+  readonly from: YardFrom;
 }
 
+/** Lines of a screen, and one of it for what is typed next. */
+const screenful = 23;
+
 const answerOf = (
-  { totals, kept, matching, problems, untold, rest }: Collected,
+  { totals, unreadBooks, asides, rows, matching, problems, untold, rest }: Collected,
   { io, asked, decide, source, detail, from }: Around,
 ): Answer => {
   const { width, today } = io;
-  const headline = yardHeadline(totals);
+  const headline = withUnreadBooks(yardHeadline(totals), unreadBooks);
   const { order = "worst" } = asked;
   const isTable = asked.format === "table";
-  const rows = isTable ? (kept?.rows() ?? []) : [];
-  const table = isTable
-    ? yardTable(rows, { width, today, order, of: matching, decide, detail, length: asked.length })
-    : [];
   const due = asked.due === undefined ? [] : dueLines(matching, asked.due);
-  const text = isTable
-    ? [
-        ...wrapText(headline, width),
-        ...nextLines(totals, from, width),
-        ...due.flatMap((line) => wrapText(line, width)),
-        ...table,
-      ].join("\n") + "\n"
-    : "";
-  const more = untold === 0 ? [] : [`${String(untold)} more with a fault; each: --format jsonl`];
-  const said = [
-    ...source.asides,
-    ...source.cautions.map(asSaid),
-    ...(isTable ? [] : [headline, ...due]),
-    ...more,
+  const { length } = asked;
+  const before = [
+    ...wrapText(headline, width),
+    ...(problems.length > 0 ? [] : beginLines(totals, from.kind, width)),
+    ...due.flatMap((line) => wrapText(line, width)),
   ];
-  const aside = saidOnce(said) + faultText(problems, width, "folded", rest);
+  const table = (room: number, all: YardAsked["length"]): readonly string[] =>
+    yardTable(rows, { width, room, today, order, of: matching, decide, detail, length: all, from });
+  const beside = (told: FaultsTold): string => {
+    const more = told.untold === 0 ? [] : [`${String(told.untold)} more with a fault; each: --format jsonl`];
+    const said = [
+      ...asked.asides,
+      ...source.asides,
+      ...source.cautions.map(asSaid),
+      ...asides,
+      ...(isTable ? [] : [headline, ...due]),
+      ...more,
+    ];
+    return saidOnce(said) + faultText(told.problems, width, "folded", told.rest);
+  };
+  const all = beside({ problems, untold, rest });
+  const isShort = isTable && length === "one-screen";
+  // what is said beside the answer stands on the same screen
+  const fits = !isShort || before.length + table(0, "all").length + linesIn(all, width) <= screenful;
+  const aside = fits ? all : beside(firstOf({ problems, untold, rest }));
+  const room = screenful - before.length - linesIn(aside, width);
+  const text = isTable ? [...before, ...table(room, length)].join("\n") + "\n" : "";
   const exit = totals.faulty > 0 || problems.length > 0 ? 1 : 0;
   return { exit, text, json: undefined, ...(aside === "" ? {} : { aside }) };
 };
 
+type FaultsTold = Pick<Collected, "problems" | "untold" | "rest">;
+
+/** The first, and how many have more: their kinds are not counted as well where a line is dear. */
+const firstOf = ({ problems, untold, rest }: FaultsTold): FaultsTold => {
+  const more = untold + Math.max(0, problems.length - 1);
+  return { problems: problems.slice(0, 1), untold: more, rest: more === 0 ? rest : new Map() };
+};
+
+/** Of a text that is wrapped when it is written. */
+const linesIn = (text: string, width: number): number =>
+  text
+    .split("\n")
+    .slice(0, -1)
+    .reduce((sum, line) => sum + Math.max(1, wrapText(line, width).length), 0);
+
 /** What to do where there is no engine at all. */
-const nextLines = (
+const beginLines = (
   { read, faulty }: Collected["totals"],
-  from: "file" | "logbook",
+  from: YardFrom["kind"],
   width: number,
 ): readonly string[] => {
   if (read + faulty > 0) return [];

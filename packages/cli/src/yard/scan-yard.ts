@@ -1,12 +1,20 @@
 // The first pass over a file, on bytes: its header, how it is encoded, and which engine stands where. It tells what the second
 // pass reads, so that an engine is read in one piece wherever its rows stand.
 
-import { type Problem, type YardHeader, readYardHeader } from "@sealtrend/core/parts";
+import {
+  type Problem,
+  type YardHeader,
+  numberColumns,
+  readYardHeader,
+  testColumns,
+} from "@sealtrend/core/parts";
 import { type Fault, Stop } from "../command.ts";
 import { decode } from "../logbook/encoding.ts";
+import { columnsNearlyNamed } from "../logbook/examine-columns.ts";
 import type { FileSystem } from "../logbook/world.ts";
 import { headerEnd } from "./header-end.ts";
 import { cellBounds, cellText, isBlank, lineEnds, rowEnd } from "./row-scan.ts";
+import { likeName } from "./like-name.ts";
 import { type RunIndex, runIndex } from "./run-index.ts";
 import { type Shard, isOfShard } from "./shard.ts";
 import { textCheck } from "./text-check.ts";
@@ -60,7 +68,7 @@ export const scanYard = ({ fs, fd, file }: YardFile, shard: Shard | undefined): 
       if (isBlank(part, from, to, delimiter)) index.addBlank(row);
       else {
         const name = nameOf(part, cellBounds(part, { from, to, delimiter, column }));
-        if (name === "" ? (shard?.number ?? 1) === 1 : isOfShard(name, shard)) index.add(name, row);
+        if (name === "" ? (shard?.number ?? 1) === 1 : isOfShard(likeName(name), shard)) index.add(name, row);
       }
       line += lineEnds(part, from, to);
       from = to;
@@ -73,13 +81,17 @@ export const scanYard = ({ fs, fd, file }: YardFile, shard: Shard | undefined): 
   return { header, encoding: text.encoding(), index, cautions: [...problems, ...text.cautions()] };
 };
 
+/** All that a row may say; any other column is nobody's, but one that is nearly named so may be a slip. */
+const columns: readonly string[] = ["engine", "ignition", ...testColumns([]), ...Object.keys(numberColumns)];
+
 const headerOf = (
   bytes: Uint8Array,
   file: string,
-): { readonly header: YardHeader; readonly problems: readonly Problem[] } => {
-  const { header, problems } = readYardHeader(decode(bytes)?.text ?? "", file);
+): { readonly header: YardHeader; readonly problems: readonly (Problem | Fault)[] } => {
+  const text = decode(bytes)?.text ?? "";
+  const { header, problems } = readYardHeader(text, file);
   if (header === undefined) throw new Stop(1, problems);
-  return { header, problems };
+  return { header, problems: [...problems, ...columnsNearlyNamed({ text, file }, columns)] };
 };
 
 /** Rows of one engine mostly follow each other: the last name is kept. */

@@ -1,5 +1,6 @@
 // Watches over bytes that go by in parts: whether they are text at all, and UTF-8 throughout.
 
+import { isAscii } from "node:buffer";
 import { type Fault, Stop } from "../command.ts";
 import { fileFault } from "../logbook/words.ts";
 
@@ -32,7 +33,7 @@ export const textCheck = (file: string): TextCheck => {
         const zeros = part.reduce((count, byte) => count + (byte === 0 ? 1 : 0), 0);
         throw new Stop(1, [fileFault("file-zero-bytes", { file, detail: String(zeros) })]);
       }
-      if (state === "plain" && part.some((byte) => byte > 127)) state = "utf-8";
+      if (state === "plain" && !isAscii(part)) state = "utf-8";
       if (state === "utf-8" && !decodes(part, true)) state = "other";
     },
     encoding,

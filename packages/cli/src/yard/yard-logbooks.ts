@@ -3,21 +3,23 @@
 import { basename, dirname, join } from "node:path";
 import { type Problem, type YardChoices, readEngineRecord, yardRow } from "@sealtrend/core/parts";
 import { type Fault, Stop } from "../command.ts";
-import { bareFolders, engineIds, refusedFolders } from "../logbook/engine-id.ts";
+import { bareFolders, engineIds, refusedAsides, refusedFolders } from "../logbook/engine-id.ts";
 import { type Logbook, engineFiles, openLogbook } from "../logbook/open-logbook.ts";
 import { recordAsOf } from "../logbook/record-as-of.ts";
-import { isThere } from "../logbook/inside.ts";
-import { asSaid, shown } from "../logbook/words.ts";
+import { isFolder, isThere } from "../logbook/inside.ts";
+import { shown, systemFault } from "../logbook/words.ts";
 import { typedLine } from "../options/quote.ts";
 import { usageFault } from "../commands/usage.ts";
-import type { World } from "../logbook/world.ts";
-import type { YardAnswer } from "./answer-job.ts";
+import { type World, codeOf } from "../logbook/world.ts";
+import type { UnreadBook, YardAnswer } from "./answer-job.ts";
 import { type Shard, isOfShard } from "./shard.ts";
 
 export interface YardBooks {
   /** Of the engines that are answered for, in order. */
   readonly engines: readonly { readonly name: string; answer(): YardAnswer }[];
-  /** Faults of logbooks that cannot be opened at all. */
+  /** Logbooks of a folder that cannot be read at all. */
+  readonly unread: readonly UnreadBook[];
+  /** Why there is no engine. */
   readonly problems: readonly (Problem | Fault)[];
   readonly asides: readonly string[];
 }
@@ -35,15 +37,13 @@ export const yardBooks = async (
   option?: string,
 ): Promise<YardBooks> => {
   if (folder !== undefined && isThere(world, join(folder, "engine.json"))) throw oneEngine(world, folder);
-  const books = folder === undefined ? [] : bookFolders(world, folder);
-  if (books.length === 0) {
-    const logbook = await openLogbook(world, "read", folder ?? option);
-    return { engines: enginesOf(logbook, "", choices), problems: [], asides: asidesOf(logbook) };
-  }
-  const all: YardBooks[] = [];
+  const { books, asides } = folder === undefined ? { books: [], asides: [] } : bookFolders(world, folder);
+  if (books.length === 0) return booksOf(await openLogbook(world, "read", folder ?? option), "", choices);
+  const all: YardBooks[] = [{ ...nothing, asides }];
   for (const name of books) all.push(await oneOf(world, join(folder ?? "", name), name, choices));
   return {
     engines: all.flatMap(({ engines }) => engines),
+    unread: all.flatMap(({ unread }) => unread),
     problems: all.flatMap(({ problems }) => problems),
     asides: [...new Set(all.flatMap(({ asides }) => asides))],
   };
@@ -63,33 +63,51 @@ const oneOf = async (
   choices: BookChoices,
 ): Promise<YardBooks> => {
   try {
-    const logbook = await openLogbook(world, "read", folder);
-    return { engines: enginesOf(logbook, `${name}/`, choices), problems: [], asides: asidesOf(logbook) };
+    return booksOf(await openLogbook(world, "read", folder), `${name}/`, choices);
   } catch (error) {
     if (!(error instanceof Stop)) throw error;
-    return { engines: [], problems: error.faults, asides: [] };
+    if (!isOfShard(`${name}/`, choices.shard)) return nothing;
+    return { ...nothing, unread: [{ logbook: name, problems: error.faults }] };
   }
 };
 
-/** The logbooks in a folder that is none itself. */
-const bookFolders = (world: World, folder: string): readonly string[] => {
-  if (isBook(world, folder)) return [];
-  return world.fs
-    .readdirSync(folder)
-    .filter((name) => isFolder(world, join(folder, name)) && isBook(world, join(folder, name)))
-    .sort();
-};
+const nothing: YardBooks = { engines: [], unread: [], problems: [], asides: [] };
 
-const isFolder = ({ fs }: World, path: string): boolean =>
-  fs.statSync(path, { throwIfNoEntry: false })?.isDirectory() === true;
+/** The logbooks in a folder that is none itself; one that nobody may look into is told and passed over. */
+const bookFolders = (
+  world: World,
+  folder: string,
+): { readonly books: readonly string[]; readonly asides: readonly string[] } => {
+  if (isBook(world, folder)) return { books: [], asides: [] };
+  const [books, asides]: [string[], string[]] = [[], []];
+  for (const name of [...world.fs.readdirSync(folder)].sort()) {
+    const inner = join(folder, name);
+    try {
+      if (isFolder(world, inner) && (isBook(world, inner) || isStrangeBook(world, inner))) books.push(name);
+    } catch (error) {
+      const code = codeOf(error);
+      if (code === undefined) throw error;
+      asides.push(`${systemFault(shown(world.cwd, inner), "read", code).found}; it is passed over`);
+    }
+  }
+  return { books, asides };
+};
 
 const isBook = (world: World, folder: string): boolean =>
   isThere(world, join(folder, "logbook.json")) || engineIds(world, folder).length > 0;
 
-const asidesOf = ({ asides, world, root }: Logbook): readonly string[] => [
-  ...asides,
-  ...refusedFolders(world, root).map(({ fault }) => asSaid(fault)),
-];
+/** Whether it holds engines of which none can be read as it stands. */
+const isStrangeBook = (world: World, folder: string): boolean =>
+  [refusedFolders, bareFolders].some((of) => of(world, folder).length > 0);
+
+const booksOf = (logbook: Logbook, before: string, choices: BookChoices): YardBooks => {
+  const { world, root, ids, asides } = logbook;
+  const engines = enginesOf(logbook, before, choices);
+  const refused = refusedFolders(world, root).map(({ fault }) => fault);
+  const isForNames = refused.length > 0 && ids.length === 0 && bareFolders(world, root).length === 0;
+  if (isForNames) return { engines, unread: [], problems: refused, asides };
+  return { engines, unread: [], problems: [], asides: [...asides, ...refusedAsides(world, root)] };
+};
 
 const enginesOf = (logbook: Logbook, before: string, { asOf, shard, ...choices }: BookChoices) => {
   const bare = new Map(

@@ -87,13 +87,17 @@ export { type TopWork } from "./deciding/top-work.ts";
 export { type NotSeen } from "./deciding/not-seen.ts";
 export { type WearChannel } from "./deciding/wear.ts";
 export { latestTest } from "./latest-test.ts";
-export {
-  type YardChoices,
-  type YardCourse,
-  type YardDecision,
-  type YardRow,
-  yardRow,
-} from "./yard/yard-row.ts";
+export { datedAhead } from "./dated-ahead.ts";
+export { type YardCourse } from "./yard/yard-course.ts";
+export { type YardDecision } from "./yard/yard-decision.ts";
+export { type YardChoices, type YardRow, type YardTest, yardRow } from "./yard/yard-row.ts";
 export { type YardWorst } from "./yard/worst.ts";
-export { type YardOrder, yardCompare, yardOrders } from "./yard/yard-order.ts";
+export {
+  type YardOrder,
+  type YardPlace,
+  comparePlaces,
+  yardCompare,
+  yardOrders,
+  yardPlace,
+} from "./yard/yard-order.ts";
 export { type YardTotals, noYard, withEngine } from "./yard/yard-totals.ts";

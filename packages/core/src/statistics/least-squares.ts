@@ -47,14 +47,11 @@ export const leastSquares = (x: readonly number[], y: readonly number[]): LeastS
     sse += rest * rest;
   }
   const r2 = syy > 0 ? { r2: 1 - sse / syy } : {};
-  const line = { slope, intercept, meanX, meanY, sxx, sse, ...r2 };
-  if (n === 2) return line;
+  if (n === 2) return { slope, intercept, meanX, meanY, sxx, sse, ...r2 };
   const s = Math.sqrt(sse / (n - 2));
-  return {
-    ...line,
-    slopeError: s / Math.sqrt(sxx),
-    interceptError: s * Math.sqrt(1 / n + (meanX * meanX) / sxx),
-  };
+  const slopeError = s / Math.sqrt(sxx);
+  const interceptError = s * Math.sqrt(1 / n + (meanX * meanX) / sxx);
+  return { slope, intercept, meanX, meanY, sxx, sse, slopeError, interceptError, ...r2 };
 };
 
 /** The line y = slope x through the origin; its r2 is taken about zero, its errors on n - 1 degrees of freedom.

@@ -13,7 +13,8 @@ export const yardOptions: readonly Option[] = [
     help: "what comes first (a table goes by worst, all else as it comes)",
     choices: yardOrders,
     means: {
-      worst: "lagging, suspect, even; then stepped down, falling; then the furthest below",
+      worst:
+        "not to be run, work needed; then holds nothing, past a limit, lagging, suspect, even; then how far below, course, due",
       engine: "by name",
       last: "the longest untested",
       due: "whose next test is due first",
@@ -39,12 +40,12 @@ export const yardOptions: readonly Option[] = [
     value: "table",
     help: "the form of the answer",
     choices: ["table", "csv", "jsonl"],
-    means: { jsonl: "a JSON document a line, as --json is" },
+    means: { jsonl: "a JSON document an engine, each on a line: what --json gives here" },
   },
   {
     name: "shard",
     value: "2/8",
-    help: "only the second of eight shares, by the names of the engines; all at once: parallel sealtrend yard fleet.csv --shard {}/8 --json ::: 1 2 3 4 5 6 7 8 | sort",
+    help: "only the second of eight shares, by the names of the engines; four at once, each line as it is done: seq\u00a04\u00a0|\u00a0parallel\u00a0sealtrend\u00a0yard\u00a0fleet.csv\u00a0--shard\u00a0{}/4\u00a0--json",
   },
   { name: "workers", value: "2", help: "threads that read one CSV (default 1)" },
 ];
@@ -61,6 +62,8 @@ export interface YardAsked {
   readonly shard?: Shard;
   readonly workers: number;
   readonly decide: boolean;
+  /** What was typed and does not count. */
+  readonly asides: readonly string[];
 }
 
 const tableTop = 12;
@@ -85,6 +88,7 @@ export const yardAsked = (args: Args, io: Pick<Io, "today">): YardAsked => {
     ...(shard === undefined ? {} : { shard }),
     workers: wholeOf("workers", args.text("workers") ?? "1", mostWorkers),
     decide: args.flag("decide"),
+    asides: args.flag("json") && format !== "jsonl" ? [`--format ${format} counts, not --json`] : [],
   };
 };
 

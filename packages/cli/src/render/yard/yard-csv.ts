@@ -1,6 +1,6 @@
 // One engine of a yard as a row of CSV: the numbers of its JSON, by the same names as far as they go.
 
-import { rowText } from "@sealtrend/core/parts";
+import { isFormula, rowText } from "@sealtrend/core/parts";
 import type { yardDocument } from "../../documents/yard-document.ts";
 
 const columns = [
@@ -15,10 +15,17 @@ const columns = [
   "below_median",
   "below_others",
   "lost",
+  "held_below_others",
+  "low",
+  "leaking",
+  "leaking_most",
+  "unread",
   "course",
   "course_of",
   "slope_per_year",
   "decision",
+  "use",
+  "urgency",
   "why",
   "due",
   "due_since",
@@ -36,7 +43,7 @@ export const yardCsvRow = (document: ReturnType<typeof yardDocument>): string =>
   const values = flat(document);
   const texts = columns.map((name) => {
     const value = values[name];
-    return [name, typeof value === "string" ? inert(value) : String(value ?? "")] as const;
+    return [name, typeof value === "string" ? inert(inOneLine(value)) : numberText(value)] as const;
   });
   return `${rowText(Object.fromEntries(texts), dialect)}\n`;
 };
@@ -61,10 +68,17 @@ const flat = (document: ReturnType<typeof yardDocument>): Flat => {
     below_median: worst?.belowMedian,
     below_others: worst?.belowOthers,
     lost: worst?.lost,
+    held_below_others: worst?.heldBelowOthers,
+    low: document.low?.map(({ label }) => label).join(" "),
+    leaking: document.leaking?.cylinders,
+    leaking_most: document.leaking?.most,
+    unread: document.unread?.join(" "),
     course: document.course,
     course_of: document.courseOf,
     slope_per_year: document.slopePerYear,
     decision: decision?.code,
+    use: decision?.use,
+    urgency: decision?.urgency,
     due: document.due,
     due_since: document.dueSince,
     due_meter: document.dueMeter,
@@ -73,6 +87,14 @@ const flat = (document: ReturnType<typeof yardDocument>): Flat => {
   };
 };
 
-/** A text that a spreadsheet would take for a formula stays a text by an apostrophe before it. */
-const inert = (text: string): string =>
-  /^\s*[=+@\-\uFF1D\uFF0B\uFF0D\uFF20]/.test(text) ? `'${text}` : text;
+/** A hundredth of a percent: no reading carries more; JSON has every digit. */
+const places = 4;
+const numberText = (value: number | boolean | undefined): string =>
+  typeof value === "number" ? String(Number(value.toFixed(places))) : String(value ?? "");
+
+/** As the table writes a line end in a name. */
+const inOneLine = (text: string): string =>
+  text.replace(/[\r\n]/g, (end) => `\\u{${end.charCodeAt(0).toString(16)}}`);
+
+/** A formula stays a text by an apostrophe before it. */
+const inert = (text: string): string => (isFormula(text.trim()) ? `'${text}` : text);

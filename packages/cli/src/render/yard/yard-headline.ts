@@ -1,31 +1,35 @@
-// All engines of a yard in a sentence or two.
+// All engines of a yard in a few sentences.
 
 import type { YardTotals } from "@sealtrend/core/parts";
 
-const engines = (n: number): string => `${n.toLocaleString("en-US")} engine${n === 1 ? "" : "s"}`;
+const numberText = (n: number): string => n.toLocaleString("en-US");
+const engines = (n: number): string => `${numberText(n)} engine${n === 1 ? "" : "s"}`;
 
-/** How many lag, how many are suspect, and how many would be by luck. */
-export const yardHeadline = ({ read, faulty, lagging, suspect, byLuck }: YardTotals): string => {
+/** How many are not to be run, need work or a test, how many lag or are suspect, and how many would by luck. */
+export const yardHeadline = (totals: YardTotals): string => {
+  const { read, faulty, lagging, suspect } = totals;
   const all = read + faulty;
   if (all === 0) return "No engine.";
   const whole =
-    faulty === 0
-      ? ""
-      : `, ${read.toLocaleString("en-US")} read, ${faulty.toLocaleString("en-US")} with a fault (listed below)`;
-  const found =
-    read === 0
-      ? ""
-      : ` ${sayAll(read, lagging)} lagging, ${suspect === 0 ? "none" : suspect.toLocaleString("en-US")} suspect.`;
-  const luck = read === 0 ? "" : ` By luck alone ${luckText(byLuck)} would be suspect.`;
-  return `${engines(all)}${whole}.${found}${luck}`;
+    faulty === 0 ? "" : `, ${numberText(read)} read, ${numberText(faulty)} with a fault (see below)`;
+  if (read === 0) return `${engines(all)}${whole}.`;
+  const found = `${lagging === 0 ? "None" : numberText(lagging)} lagging, ${suspect === 0 ? "none" : numberText(suspect)} suspect.`;
+  return `${engines(all)}${whole}. ${toDo(totals)} ${found} By luck alone ${luckText(totals)} would be lagging or suspect.`;
 };
 
-const sayAll = (read: number, lagging: number): string =>
-  lagging === 0 && read > 0 ? "None" : lagging.toLocaleString("en-US");
+const toDo = ({ notRun, workNeeded, due }: YardTotals): string => {
+  const parts = [
+    ...(notRun === 0 ? [] : [`${numberText(notRun)} not to be run`]),
+    ...(workNeeded === 0 ? [] : [`${numberText(workNeeded)} in need of work`]),
+    `${due === 0 ? "none" : numberText(due)} due for a test`,
+  ].join(", ");
+  return `${parts.charAt(0).toUpperCase()}${parts.slice(1)}.`;
+};
 
 /** Sound engines all, tested as these were. */
-const luckText = (byLuck: number): string => {
+const luckText = ({ byLuck, byLuckIs }: YardTotals): string => {
   const whole = Math.round(byLuck);
   if (byLuck < 0.05) return "none";
-  return whole === 0 ? `less than one (${byLuck.toFixed(1)})` : `about ${whole.toLocaleString("en-US")}`;
+  if (whole === 0) return `less than one (${byLuck.toFixed(1)})`;
+  return `${byLuckIs === "about" ? "about" : "at most about"} ${numberText(whole)}`;
 };

@@ -1,4 +1,4 @@
-// The cylinder of an engine that is looked at first.
+// The cylinders of an engine that stand out, and the one that is looked at first.
 
 import { type Standing, worse } from "../../spread/index.ts";
 import { median } from "../../statistics/index.ts";
@@ -6,8 +6,10 @@ import { belowOthers } from "../below-others.ts";
 import type { LeakValue } from "../leak/assess-leak-down.ts";
 import type { CylinderStanding, Standings } from "../standings.ts";
 import type { LimitMissed } from "../assessment.ts";
+import { isLow } from "../causes/assessed.ts";
+import type { RepeatsWord } from "../values/repeats-apart.ts";
 
-/** The cylinder that is looked at first. */
+/** A cylinder that stands out, or the one that is looked at first. */
 export interface YardWorst {
   readonly label: string;
   /** Absent in a test that is void. */
@@ -24,6 +26,8 @@ export interface YardWorst {
   readonly flaggedBefore: boolean;
   /** Low beyond the chance of one reading. */
   readonly confirmed: boolean;
+  /** Of the reading that gave it its standing, where it was taken more than once. */
+  readonly repeats?: RepeatsWord;
 }
 
 /** The leak-down of a cylinder that it lets stand out, or of an engine that was tested no other way. */
@@ -55,6 +59,16 @@ export const worstOf = (stand: Standings | undefined): YardWorst | undefined => 
   return first === undefined ? undefined : told(stand, first);
 };
 
+/** All that lag or are suspect, in the engine's order. */
+export const lowOf = (stand: Standings | undefined): readonly YardWorst[] =>
+  stand === undefined
+    ? []
+    : stand.cylinders.flatMap((one, i) =>
+        one.standing !== undefined && isLow({ standing: one.standing })
+          ? [told(stand, { one, i, leak: leakOf(stand, one, i) })]
+          : [],
+      );
+
 interface Read {
   readonly one: CylinderStanding;
   readonly i: number;
@@ -78,6 +92,7 @@ const below = ({ one, leak }: Read): number => leak?.lost ?? one.belowMedian ?? 
 const told = (stand: Standings, { one, i, leak }: Read): YardWorst => {
   const { label, standing, belowMedian, limitsMissed, verdict, flaggedBefore, confirmed } = one;
   const others = belowOthers(stand.pressures, i);
+  const repeats = leak === undefined ? one.repeats : leak.repeats;
   return {
     label,
     ...(standing === undefined ? {} : { standing }),
@@ -88,6 +103,7 @@ const told = (stand: Standings, { one, i, leak }: Read): YardWorst => {
     held: verdict?.kind === "no-compression" ? "nothing" : "something",
     flaggedBefore: leak?.flaggedBefore ?? flaggedBefore,
     confirmed: leak === undefined ? confirmed : isSure(leak),
+    ...(repeats === undefined ? {} : { repeats }),
   };
 };
 

@@ -1,0 +1,35 @@
+// What is first in an order, out of however many rows: twice as many are held at most, each by its place in the order and what is
+// wanted of it.
+
+import {
+  type YardOrder,
+  type YardPlace,
+  type YardRow,
+  comparePlaces,
+  yardPlace,
+} from "@sealtrend/core/parts";
+
+export interface KeptFirst<T> {
+  /** @param what - wanted of the row, if it stays */
+  add(row: YardRow, what: T): void;
+  /** In order. */
+  all(): readonly T[];
+}
+
+/** @param most - how many; Infinity for all */
+export const keptFirst = <T>(order: YardOrder, most: number): KeptFirst<T> => {
+  let kept: { readonly place: YardPlace; readonly what: T }[] = [];
+  const cut = (): void => {
+    kept = kept.sort((a, b) => comparePlaces(a.place, b.place)).slice(0, most);
+  };
+  return {
+    add: (row, what) => {
+      kept.push({ place: yardPlace(row, order), what });
+      if (kept.length >= Math.max(64, 2 * most)) cut();
+    },
+    all: () => {
+      cut();
+      return kept.map(({ what }) => what);
+    },
+  };
+};
