@@ -213,19 +213,21 @@ test("the courses alone are those of the whole history, to the last digit of the
         labels: whole.labels.slice(0, most),
         tests: whole.tests.map((one) => ({ ...one, cells: one.cells.slice(0, most) })),
       };
-      const { cylinders, tests, axis } = analyseHistory(input);
+      const { cylinders, tests, axis, common } = analyseHistory(input);
+      const lone =
+        cylinders.length === 1 ? { slope: common.count < 4 ? undefined : common.trend?.slope } : {};
       const alone = coursesOf(input);
       expect(alone.perYear).toBe(axis.perYear);
       expect(alone.tests.map(({ ids }) => ids)).toEqual(tests.map(({ ids }) => ids));
       expect(
-        alone.cylinders.map(({ label, course, slope, alarms, early, mirrored, shape }) => ({
-          ...{ label, course, slope: slope(), alarms, mirrored: mirrored() },
+        alone.cylinders.map(({ label, course, slope, alarms, early, mirrored, shape, afterFall }) => ({
+          ...{ label, course, slope: slope(), alarms, mirrored: mirrored(), ...afterFall() },
           early: early?.test,
           shape: alarms.length > 0 ? shape : undefined,
         })),
       ).toEqual(
-        cylinders.map(({ label, course, theilSen, alarms, early, mirrored, shape }) => ({
-          ...{ label, course, slope: theilSen?.slope, alarms, mirrored },
+        cylinders.map(({ label, course, theilSen, alarms, early, mirrored, shape, wentOn, cameBack }) => ({
+          ...{ label, course, slope: theilSen?.slope, alarms, mirrored, wentOn, cameBack, ...lone },
           early: early?.test,
           shape: alarms.length > 0 ? shape : undefined,
         })),

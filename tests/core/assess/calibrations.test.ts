@@ -3,28 +3,18 @@
 
 import {
   type Engine,
-  type Gauge,
   assessTest,
   gaugePressure,
   length,
   pressureCorrection,
-  readGauges,
   speed,
   speedCalibration,
   toSi,
 } from "@sealtrend/core/parts";
 import { expect, test } from "vitest";
+import { gaugeOf } from "./gauge-of.ts";
 import { assessed, recordOf } from "./records.ts";
 
-const gaugeOf = (cells: Readonly<Record<string, string>>): Gauge => {
-  const { gauges, problems } = readGauges(
-    `${Object.keys(cells).join(",")}\n${Object.values(cells).join(",")}\n`,
-    "gauges.csv",
-  );
-  const [gauge] = gauges;
-  if (gauge === undefined || problems.length > 0) throw new Error(JSON.stringify(problems));
-  return gauge;
-};
 const psi = (value: number) => gaugePressure(toSi(value, "psi"));
 
 const { engine } = recordOf({ tests: [] });

@@ -1,26 +1,16 @@
 // What known holes say of a leak-down tester. Numbers by the handbook are computed there.
 
 import {
-  type Gauge,
   absolutePressure,
   gaugePressure,
   holeCalibration,
   holeFromKnownHoles,
-  readGauges,
   toSi,
 } from "@sealtrend/core/parts";
 import { expect, test } from "vitest";
+import { gaugeOf } from "./gauge-of.ts";
 import { combineHoles } from "../../../packages/core/src/assess/gauges/combine-holes.ts";
 
-const gaugeOf = (cells: Readonly<Record<string, string>>): Gauge => {
-  const { gauges, problems } = readGauges(
-    `${Object.keys(cells).join(",")}\n${Object.values(cells).join(",")}\n`,
-    "gauges.csv",
-  );
-  const [gauge] = gauges;
-  if (gauge === undefined || problems.length > 0) throw new Error(JSON.stringify(problems));
-  return gauge;
-};
 const tester = { gauge: "cheapo", kind: "leak-down", unit: "psi" };
 const seaLevel = absolutePressure(101_325);
 const psi = (value: number) => gaugePressure(toSi(value, "psi"));

@@ -1,6 +1,7 @@
 // The history of an engine, from its readings to a word for each cylinder.
 
 import { mean } from "../statistics/index.ts";
+import { afterFall } from "./after-fall.ts";
 import { at } from "./at.ts";
 import { changesByCylinder } from "./changes-by-cylinder.ts";
 import { listEpochs } from "./epochs.ts";
@@ -32,9 +33,11 @@ export const analyseHistory = (input: HistoryInput): HistoryResult => {
   const levelOf = absoluteOf(input, layout);
   const cylinders = labels.map((label, i): CylinderHistory => {
     const { since, ...taken } = takenBy(layout, i);
+    const judged = judgeCylinder({ series: at(series, i), ...at(changes, i), ...taken }, shared);
     return {
       label,
-      ...judgeCylinder({ series: at(series, i), ...at(changes, i), ...taken }, shared),
+      ...judged,
+      ...afterFall(judged, tests, () => at(shown.ratios, i)),
       ...(since === undefined ? {} : { since }),
       contrasts: at(shown.contrasts, i),
       ratios: at(shown.ratios, i),

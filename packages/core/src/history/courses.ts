@@ -1,11 +1,15 @@
 // The courses alone, for a list of many engines or the reason of a fall: what only explains them or looks ahead is left out.
 
+import { type AfterFall, afterFall } from "./after-fall.ts";
 import { at } from "./at.ts";
 import { earlyByCylinder } from "./changes-by-cylinder.ts";
+import type { EngineWide } from "./engine-wide.ts";
 import { groundwork, takenBy } from "./groundwork.ts";
 import type { HistoryInput } from "./input.ts";
 import { judgeCourse, mirroredOf } from "./judge-cylinder.ts";
+import { plainContrasts } from "./relative-channel.ts";
 import type { CylinderHistory, Mirrored } from "./result.ts";
+import { type Shown, shownContrasts } from "./shown-contrasts.ts";
 import { robustSlope } from "./slope-test.ts";
 
 /** The course of one cylinder, as `analyseHistory` has it. */
@@ -14,7 +18,10 @@ export interface CylinderCourse extends Pick<CylinderHistory, "label" | "course"
   readonly shape: CylinderHistory["shape"];
   /** Whether it is the mirror image of its only fellow; worked out when it is asked for. */
   readonly mirrored: () => Mirrored;
-  /** Slope of the Theil-Sen line, worked out when it is asked for; undefined below four contrasts at three places. */
+  /** Whether one stepped down reads lower again, or as before, as there; worked out when it is asked for. */
+  readonly afterFall: () => AfterFall;
+  /** Slope of the Theil-Sen line, of a lone cylinder that of the engine as a whole; worked out when it is asked for. Undefined
+   *  below four contrasts at three places, or four tests. */
   readonly slope: () => number | undefined;
 }
 
@@ -32,20 +39,29 @@ export interface Courses {
 export const coursesOf = (input: HistoryInput): Courses => {
   const { layout, channel, cell, series, shared } = groundwork(input);
   const firsts = earlyByCylinder(channel, layout.current, cell);
+  let shown: Shown | undefined;
+  const ratiosOf = (i: number): CylinderHistory["ratios"] =>
+    at((shown ??= shownContrasts(layout, channel, plainContrasts(channel.table))).ratios, i);
   const cylinders = layout.labels.map((label, i): CylinderCourse => {
     const { early } = at(firsts, i);
     const own = { series: at(series, i), early, ...takenBy(layout, i) };
     const { course, alarms, slopes, shape } = judgeCourse(own, shared);
+    const judged = { course, alarms, shape, ...(early === undefined ? {} : { early }) };
     return {
       label,
-      course,
-      alarms,
-      shape,
-      ...(early === undefined ? {} : { early }),
+      ...judged,
       mirrored: () => mirroredOf(shared),
-      slope: () => (slopes === undefined ? undefined : robustSlope(own.series).slope),
+      afterFall: () => afterFall(judged, layout.tests, () => ratiosOf(i)),
+      slope: () => {
+        if (layout.labels.length === 1) return slopeOfEngine(shared.wide().common);
+        return slopes === undefined ? undefined : robustSlope(own.series).slope;
+      },
     };
   });
   const { tests } = layout;
   return { cylinders, tests, ...(layout.perYear === undefined ? {} : { perYear: layout.perYear }) };
 };
+
+/** Below four tests it is no slope but the change between two. */
+const slopeOfEngine = ({ count, trend }: EngineWide): number | undefined =>
+  count < 4 ? undefined : trend?.slope;

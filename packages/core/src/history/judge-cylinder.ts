@@ -59,6 +59,8 @@ export type Judgement = Omit<
   | "meanRatio"
   | "levels"
   | "noCompression"
+  | "wentOn"
+  | "cameBack"
   | "limit"
   | "absolute"
   | "stays"

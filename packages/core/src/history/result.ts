@@ -103,11 +103,19 @@ export interface CylinderHistory {
   readonly twoBelow?: BaselineTest;
   /** One-sided 95 % bound of the loss; below .02 a year (.05 over the span where no year is known) is steady. */
   readonly lossBound?: number;
+  /** The slowest loss that this many tests would have shown. */
   readonly leastLossShown?: number;
 
   /** The last test against all earlier ones of the epoch; a flag asks for a repeat. */
   readonly change?: Change & { readonly test: number };
+  /** A move seen in two of the first tests running, before a line can be drawn. `test`: place of the first of them. */
   readonly early?: { readonly direction: Direction; readonly test: number; readonly change: number };
+  /** Of one stepped down in its first tests and lower again since: place of the last test. Whether it went in a step or loses
+   *  steadily cannot be told yet. */
+  readonly wentOn?: number;
+  /** Of one stepped down in its first tests that reads as before again: place of the last test that counts. The course stays,
+   *  for what it is worth is not known; it is not low now. */
+  readonly cameBack?: number;
   /** Of an alarmed cylinder with four contrasts, and of a rising one (whose `fall` is negative). `firstAfter`: place of the
    *  first test after the step. A step seen in the last reading only is the same as a bad reading; `last-two`: the one before
    *  it was low already, by less. */

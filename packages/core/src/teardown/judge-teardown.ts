@@ -4,25 +4,23 @@ import type { Engine, EngineRecord, Measurement, OfferedPart } from "../record/i
 import { waitsFor, conflictsOf } from "./consistency/conflicts.ts";
 import { partCounts } from "./consistency/part-counts.ts";
 import { withoutCopies } from "./judging/entered-twice.ts";
-import { type Face, facesOf, withDiagonals } from "./judging/faces.ts";
+import { type Face, facesOf } from "./judging/faces.ts";
 import { currentFindings, findingsOf } from "./judging/findings.ts";
 import { fitFigures } from "./judging/fits.ts";
 import { groundBefore } from "./judging/ground-before.ts";
-import { judged, standingOf, waitsForLimit } from "./judging/limits.ts";
-import { type Made, asMade } from "./judging/made.ts";
+import { judgedItems } from "./judging/judged-items.ts";
 import { partVerdictsOf } from "./judging/part-verdicts.ts";
 import { currentReadings, readingsOf, standsBefore } from "./judging/readings.ts";
 import { oversizeFor, undersizeFor } from "./judging/resizing.ts";
 import { roundFigures } from "./judging/round-parts.ts";
 import { sizesOf } from "./judging/sizes.ts";
-import { decidingFigures } from "./judging/which-decide.ts";
 import { lengthText } from "./length-text.ts";
 import { placeOnly } from "./places.ts";
 import { spoiltParts } from "./spoilt.ts";
 import type { TeardownAssessment, TeardownItem } from "./teardown.ts";
 import { spentBores } from "./works/bore-work.ts";
 import { spentJournals } from "./works/crank-work.ts";
-import { type Known, withoutIdleSettlements } from "./works/known.ts";
+import type { Known } from "./works/known.ts";
 import { workList } from "./works/work-list.ts";
 
 const journals = ["main", "pin"] as const;
@@ -62,43 +60,31 @@ export const judgeTeardown = (
     ...faces.flatMap(({ figures }) => figures),
   ];
   const conflicts = conflictsOf({ ...found, derived: made, ground }, engine);
-  const open = current.map(({ item }) => item).filter((item) => waitsFor(item, conflicts));
-  const finished = (one: Made): TeardownItem => {
-    const isOpen = open.some((item) => one.item.from !== undefined && one.sources.some(isOfPart(item)));
-    const waits = isOpen || [one.item, ...one.sources].some((source) => waitsFor(source, conflicts));
-    return standing(
-      withDiagonals(judged(one, engine, sizeOf(one.item)), faces),
-      waits ? "figures" : undefined,
-    );
-  };
-  const deciding = (all: readonly TeardownItem[]): readonly TeardownItem[] =>
-    decidingFigures(
-      all.filter((item) => item.from !== undefined || current.some(({ item: now }) => isSame(now, item))),
-      engine,
-    );
-  const [read, workedOut] = [readings.map(asMade).map(finished), made.map(finished)];
-  const all = deciding([...read, ...workedOut]);
-  const settling = (item: TeardownItem): TeardownItem => withoutIdleSettlements(item, all);
-  const [items, derived] = [read.map(settling), workedOut.map(settling)];
-  const figures = deciding([...items, ...derived]);
+  const { items, derived, figures } = judgedItems({
+    readings,
+    current,
+    made,
+    faces,
+    conflicts,
+    engine,
+    sizeOf,
+  });
   const findings = findingsOf(own.filter((one) => !standsBefore(own, one)));
   const seenNow = currentFindings(findings, own);
-  const spent = { figures, findings: seenNow };
-  const resized = { readings: current.filter(({ item }) => !waitsFor(item, conflicts)), engine };
-  const { figures: worn, scores } = spentBores(spent);
-  const oversize = worn.length + scores.length > 0 ? oversizeFor(resized) : undefined;
-  const undersizes = journals.flatMap((part) => {
-    const { figures: thin, marks } = spentJournals(spent, part);
-    return thin.length + marks.length > 0 ? (undersizeFor(part, resized) ?? []) : [];
-  });
+  const resizes = resizesOf(
+    { figures, findings: seenNow },
+    {
+      readings: current.filter(({ item }) => !waitsFor(item, conflicts)),
+      engine,
+    },
+  );
   const known: Known = {
     engine,
     figures,
     findings: seenNow,
     counts,
     conflicts,
-    ...(oversize === undefined ? {} : { oversize }),
-    undersizes,
+    ...resizes,
     skims: skimsOf(faces, derived),
   };
   const notJudged = notJudgedOf(own);
@@ -113,8 +99,7 @@ export const judgeTeardown = (
     spoilt: spoiltParts({ items, findings }),
     counts,
     conflicts,
-    ...(oversize === undefined ? {} : { oversize }),
-    undersizes,
+    ...resizes,
     work: workList(known),
     ...(notJudged.length === 0 ? {} : { notJudged }),
     withoutLimit: withoutLimit(figures),
@@ -122,28 +107,19 @@ export const judgeTeardown = (
   };
 };
 
-/** With what it waits for, and its word. */
-const standing = (item: TeardownItem, figures: "figures" | undefined): TeardownItem => {
-  const waitsFor = figures ?? (waitsForLimit(item) ? ("limit" as const) : undefined);
-  const told: TeardownItem =
-    waitsFor === undefined || item.superseded === true ? item : { ...item, waits: true, waitsFor };
-  const where = standingOf(told);
-  return where === undefined ? told : { ...told, standing: where };
+/** The sizes to machine to, where a bore or a journal is spent. */
+const resizesOf = (
+  spent: Parameters<typeof spentBores>[0],
+  resized: Parameters<typeof oversizeFor>[0],
+): Pick<Known, "oversize" | "undersizes"> => {
+  const { figures: worn, scores } = spentBores(spent);
+  const oversize = worn.length + scores.length > 0 ? oversizeFor(resized) : undefined;
+  const undersizes = journals.flatMap((part) => {
+    const { figures: thin, marks } = spentJournals(spent, part);
+    return thin.length + marks.length > 0 ? (undersizeFor(part, resized) ?? []) : [];
+  });
+  return { ...(oversize === undefined ? {} : { oversize }), undersizes };
 };
-
-/** Another place of the same part may hold more, as long as one of them waits. */
-const isOfPart =
-  (one: TeardownItem) =>
-  (other: TeardownItem): boolean =>
-    one.part === other.part && one.label === other.label && one.quantity === other.quantity;
-
-const isSame = (one: TeardownItem, other: TeardownItem): boolean =>
-  one.part === other.part &&
-  one.label === other.label &&
-  one.at === other.at &&
-  one.quantity === other.quantity &&
-  one.state === other.state &&
-  one.value === other.value;
 
 const skimsOf = (faces: readonly Face[], derived: readonly TeardownItem[]): Known["skims"] =>
   faces.flatMap(({ part, label, flatness: { skim } }) => {

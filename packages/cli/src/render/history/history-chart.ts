@@ -20,7 +20,6 @@ interface Drawn {
   readonly others: readonly (number | undefined)[];
 }
 
-/** Lines of the chart. */
 export const historyChart = (
   record: EngineRecord,
   kind: KindHistory,

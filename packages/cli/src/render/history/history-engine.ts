@@ -1,7 +1,7 @@
 // Sentences of `history` about the engine as a whole: what a look at one cylinder against another cannot show.
 
 import type { KindHistory } from "@sealtrend/core";
-import { againstText, perText, yearly } from "./history-sentences.ts";
+import { againstText, isTooLittle, perText, yearly } from "./history-sentences.ts";
 import { counted, cylinders as named } from "../words.ts";
 
 export const engineSentence = (kind: KindHistory): string => {
@@ -16,12 +16,14 @@ const movingText = (kind: KindHistory): string => {
   const { word, trend } = kind.result.common;
   if (trend === undefined) return "";
   const { slope, p = 0, lossBound = 0, lossLeast = 0 } = trend;
-  const rate = `${yearly(slope, kind)} ${perText(kind)}`;
+  const little = isTooLittle(slope, kind) ? ", too little to matter" : "";
+  const rate = `${yearly(slope, kind)} ${perText(kind)}${little}`;
   const chance = word === "falling" ? p : 1 - p;
   if (chance > barely)
     return `seems to be ${word}: ${rate} (about 1 in ${String(Math.round(1 / chance))} by chance; ${basisText(kind)})`;
-  const least = yearly(word === "falling" ? -lossLeast : -lossBound, kind);
-  return `is ${word}: ${rate}, at least ${least} (${basisText(kind)})`;
+  const least = word === "falling" ? -lossLeast : -lossBound;
+  const atLeast = isTooLittle(least, kind) ? "" : `, at least ${yearly(least, kind)}`;
+  return `is ${word}: ${rate}${atLeast} (${basisText(kind)})`;
 };
 
 /** Above it a word that passes at 1 in 20 only just passes; judgement. */
@@ -35,8 +37,10 @@ export const singleSentence = (kind: KindHistory): string => {
   if (word === "falling" || word === "rising") return `The cylinder ${movingText(kind)}.`;
   if (word === "too-short-to-tell")
     return "One cylinder, so nothing to compare it with, and its own history is too short to tell.";
+  const bound = Math.max(0, trend?.lossBound ?? 0);
+  const most = `${isTooLittle(bound, kind) ? "" : "at most "}${yearly(bound, kind)}`;
   return only?.course === "steady"
-    ? `The cylinder is steady: at most ${yearly(Math.min(0, -(trend?.lossBound ?? 0)), kind)} ${perText(kind)} lost (${basisText(kind)}).`
+    ? `The cylinder is steady: ${most} ${perText(kind)} lost (${basisText(kind)}).`
     : `One cylinder: no change shown, and too little yet to call it steady (${basisText(kind)}).`;
 };
 

@@ -10,7 +10,7 @@ import {
 import { heldNothing } from "./history-nothing.ts";
 import { hasDropped, hasRate } from "./history-sentences.ts";
 import type { SparkPoint } from "../spark.ts";
-import { fixed, signedPercent } from "../words.ts";
+import { carryingPlaces, fixed, signedPercent } from "../words.ts";
 
 export interface RowNumbers {
   readonly first: string;
@@ -38,13 +38,19 @@ export const numbersOf = (cylinder: CylinderHistory, kind: KindHistory, unit: Pr
     return nothing.has(i) ? ["held 0"] : value === undefined ? [] : [valueText(value, kind, unit)];
   });
   const slope = isAlone(kind) ? wholeSlope(cylinder, kind) : ownSlope(cylinder, kind);
-  const scale = kind.result.axis.perYear ?? 1;
   return {
     first: own[0] ?? "-",
     last: own.at(-1) ?? "-",
-    slope: slope === undefined ? "-" : signedPercent(Math.expm1(slope * scale), 1),
+    slope: slope === undefined ? "-" : slopeText(slope, cylinder, kind),
     unit: isAlone(kind) ? ` ${ownUnit(kind, unit)}` : " %",
   };
+};
+
+/** To a tenth; of one that moves with the digits that carry it. */
+const slopeText = (slope: number, { course }: CylinderHistory, { result: { axis } }: KindHistory): string => {
+  const part = Math.expm1(slope * (axis.perYear ?? 1));
+  const moves = course === "falling" || course === "rising";
+  return signedPercent(part, moves ? carryingPlaces(part) : 1);
 };
 
 /** What the readings of a lone cylinder are in. */

@@ -1,15 +1,34 @@
 // Sentences about one cylinder's course and its rate.
 
 import type { CylinderHistory, KindHistory } from "@sealtrend/core";
-import { cylinders as named, percent, theOthers } from "../words.ts";
+import {
+  carryingPlaces,
+  cylinders as named,
+  isBelowTenth,
+  percent,
+  theOthers,
+  yearlyText,
+} from "../words.ts";
 
 /** `a year`, or `each 1000 h` where the tests span less than a year. */
 export const perText = ({ result: { axis } }: KindHistory): string =>
   axis.perYear === undefined ? `each ${String(axis.slopePer)} ${axis.unit}` : "a year";
 
-/** A slope in percent of that, without its sign. */
-export const yearly = (slope: number, { result: { axis } }: KindHistory): string =>
-  percent(Math.abs(Math.expm1(slope * (axis.perYear ?? 1))), 1);
+/** A slope in percent of that, without its sign: to a tenth, and where years are not known with the digits that carry it, for
+ *  nobody knows how often 1000 h come. */
+export const yearly = (slope: number, kind: KindHistory): string => {
+  const part = partOf(slope, kind);
+  return kind.result.axis.perYear === undefined ? percent(part, carryingPlaces(part)) : yearlyText(part);
+};
+
+/** The same as a part. */
+const partOf = (slope: number, { result: { axis } }: KindHistory): number =>
+  Math.abs(Math.expm1(slope * (axis.perYear ?? 1)));
+
+/** Whether nothing is left of a slope in tenths of a percent a year: twenty years of it are 2 %, about what one reading is off
+ *  by (judgement). What is called steady may lose that much each year.  @source handbook/statistics.md L.9 (2 %) */
+export const isTooLittle = (slope: number, kind: KindHistory): boolean =>
+  kind.result.axis.perYear !== undefined && isBelowTenth(partOf(slope, kind));
 
 export const othersOf = ({ result }: KindHistory): string => theOthers(result.cylinders.length);
 
@@ -35,27 +54,15 @@ export const courseSentence = (cylinder: CylinderHistory, kind: KindHistory): st
     return `${who} is rising${moving}. Carbon, oil in the chamber or rings bedding in raise a reading; it is no sign of health.`;
   if (course === "stepped-up")
     return `${who} stepped up by about ${percent(Math.expm1(Math.abs(size)))}${when}: was there a service that is not written down?`;
-  if (isBack(cylinder, kind)) return backSentence(cylinder, kind);
-  return `${who} stepped down by about ${percent(-Math.expm1(-Math.abs(size)))}${when}${wentOn(cylinder, kind)}.${seenText(cylinder, kind)}`;
-};
-
-/** Whether one that stepped down in its first tests reads as before again: the course stays, for what it is worth is not known,
- *  but it is not low now. */
-export const isBack = ({ course, early, ratios }: CylinderHistory, { result }: KindHistory): boolean => {
-  if (course !== "stepped-down" || early === undefined) return false;
-  const counts = (ratio: number | undefined, i: number): boolean =>
-    ratio !== undefined && result.tests[i]?.use === "full";
-  const before = ratios.findLast((ratio, i) => i < early.test && counts(ratio, i));
-  const last = ratios.findLast(counts);
-  return before !== undefined && last !== undefined && last - before > early.change / 2;
+  if (cylinder.cameBack !== undefined) return backSentence(cylinder, kind);
+  return `${who} stepped down by about ${percent(-Math.expm1(-Math.abs(size)))}${when}${wentOnText(cylinder, kind)}.${seenText(cylinder, kind)}`;
 };
 
 /** Two low readings that did not stay: read wrongly, or mended without a word. */
 const backSentence = (cylinder: CylinderHistory, kind: KindHistory): string => {
-  const { early, label, ratios } = cylinder;
+  const { early, label, cameBack = 0 } = cylinder;
   const fall = percent(-Math.expm1(-Math.abs(early?.change ?? 0)));
-  const last = ratios.findLastIndex((ratio) => ratio !== undefined);
-  return `${named([label])} read about ${fall} lower from ${dateOf(kind, early?.test ?? 0)} on, and is back on ${dateOf(kind, last)}: were the low ones read right, or was there a service that is not written down?`;
+  return `${named([label])} read about ${fall} lower from ${dateOf(kind, early?.test ?? 0)} on, and is back on ${dateOf(kind, cameBack)}: were the low ones read right, or was there a service that is not written down?`;
 };
 
 /** How far a step at the last reading is borne out. */
@@ -69,14 +76,10 @@ const seenText = ({ shape, ratios }: CylinderHistory, kind: KindHistory): string
     : "";
 };
 
-/** Too few tests for a shape, and the last reads lower again than the first that was low: then no step is claimed to be all. */
-const wentOn = ({ early, shape, ratios }: CylinderHistory, kind: KindHistory): string => {
-  if (early === undefined || shape !== undefined) return "";
-  const first = ratios[early.test];
-  const place = ratios.findLastIndex((ratio) => ratio !== undefined);
-  const last = ratios[place];
-  if (first === undefined || last === undefined || first - last < Math.abs(early.change) / 3) return "";
-  const down = percent(-Math.expm1(last));
+/** Lower again since: then no step is claimed to be all. */
+const wentOnText = ({ wentOn: place, ratios }: CylinderHistory, kind: KindHistory): string => {
+  if (place === undefined) return "";
+  const down = percent(-Math.expm1(ratios[place] ?? 0));
   return `, and read ${down} under ${othersOf(kind)} on ${dateOf(kind, place)}: a step or a steady loss, that cannot be told yet`;
 };
 
@@ -132,7 +135,7 @@ const rateOf = (cylinder: CylinderHistory, kind: KindHistory): string | undefine
 export const hasRate = ({ theilSen, shape }: CylinderHistory, kind: KindHistory): boolean => {
   if (theilSen?.low === undefined || theilSen.high === undefined || shape?.shape === "sudden") return false;
   const { slope, low, high } = theilSen;
-  return [low, high].every((end) => end < 0 === slope < 0 && yearly(end, kind) !== "0.0 %");
+  return [low, high].every((end) => end < 0 === slope < 0 && !isBelowTenth(partOf(end, kind)));
 };
 
 /** The date of a test, by its place in the result. */

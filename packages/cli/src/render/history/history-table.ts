@@ -5,7 +5,7 @@ import type { CylinderHistory, KindHistory, PressureUnit } from "@sealtrend/core
 import { clean } from "../clean.ts";
 import { hasMoved, isEither, isLow, isMirror } from "./history-headline.ts";
 import { type RowNumbers, isAlone, numbersOf, ownUnit, scaleOf, sparkPoints } from "./history-numbers.ts";
-import { hasDropped, isBack, perText, heldAt } from "./history-sentences.ts";
+import { hasDropped, heldAt, perText } from "./history-sentences.ts";
 import { spark } from "../spark.ts";
 import { prose } from "../prose.ts";
 import { displayWidth, padEnd, padStart } from "../width.ts";
@@ -122,14 +122,15 @@ const wideTable = (
 };
 
 export const courseText = (cylinder: CylinderHistory, kind: KindHistory): string => {
-  const { course, leaning } = cylinder;
+  const { course, leaning, wentOn, cameBack } = cylinder;
   const { cylinders } = kind.result;
   if (cylinders.length === 2 && !cylinders.some(hasMoved) && cylinders.some(hasDropped))
     return "one of the two";
   if (isMirror(cylinder, kind)) return "mirrors the other";
   if (isEither(cylinder)) return "one of the two";
-  if (isBack(cylinder, kind)) return "low, and back";
+  if (cameBack !== undefined) return "low, and back";
   if (course === "steady" && hasDropped(cylinder)) return "steady, last low";
+  if (wentOn !== undefined) return "step or loss";
   if (leaning === "down") return "leaning down";
   return course === "too-short-to-tell" ? "too short" : course.replaceAll("-", " ");
 };

@@ -12,7 +12,6 @@ import { historyWhy } from "./history-why.ts";
 import { prose } from "../prose.ts";
 import { lowerText } from "../show/show-evidence.ts";
 
-/** What was asked for. */
 export interface HistoryAsked {
   /** One cylinder, by its label. */
   readonly cylinder?: string;

@@ -1,6 +1,6 @@
 // What was recorded of the day of each test, said once where all tests state it alike.
 
-import { type PressureUnit, type Test, fromSi } from "@sealtrend/core";
+import { type PressureUnit, type Test, byKey, fromSi } from "@sealtrend/core/parts";
 import type { PageInput } from "./page-input.ts";
 import type { TableBlock } from "./page-model.ts";
 import { left } from "./page-tables.ts";
@@ -71,14 +71,11 @@ export const conditionsOf = (input: PageInput, test: Test, shared: readonly stri
 
 /** `oil put in: 5 mL each`, `oil put in: 5 mL in 1 and 3, 10 mL in 2`. */
 const oilText = (labels: readonly string[], { perCylinder: { oil = [] } }: Test): string => {
-  const amounts = new Map<string, string[]>();
-  for (const [i, volume] of oil.entries())
-    if (volume !== undefined) {
-      const name = `${fixed(fromSi(volume, "ml"), 0)} mL`;
-      amounts.set(name, [...(amounts.get(name) ?? []), labels[i] ?? ""]);
-    }
-  if (amounts.size === 0) return "";
-  const said = [...amounts].map(([name, own]) =>
+  const poured = oil.flatMap((volume, i): readonly Named[] =>
+    volume === undefined ? [] : [{ name: `${fixed(fromSi(volume, "ml"), 0)} mL`, label: labels[i] ?? "" }],
+  );
+  if (poured.length === 0) return "";
+  const said = labelsByName(poured).map(([name, own]) =>
     own.length === labels.length && own.length > 1 ? `${name} each` : `${name} in ${joined(own)}`,
   );
   return `oil put in: ${said.join(", ")}`;
@@ -86,13 +83,24 @@ const oilText = (labels: readonly string[], { perCylinder: { oil = [] } }: Test)
 
 /** `heard: exhaust in 5, crankcase (faint) in 1 and 3`. */
 const heardText = (labels: readonly string[], heard: NonNullable<Test["heard"]>): string => {
-  const places = new Map<string, string[]>();
-  for (const [i, own] of heard.entries())
-    for (const { place, faint, neighbour } of own ?? []) {
-      const name = `${place === "none" ? "no air" : place}${neighbour === undefined ? "" : ` ${neighbour}`}${faint ? " (faint)" : ""}`;
-      places.set(name, [...(places.get(name) ?? []), labels[i] ?? ""]);
-    }
-  return places.size === 0
-    ? ""
-    : `heard: ${[...places].map(([name, own]) => `${name} in ${joined(own)}`).join(", ")}`;
+  const places = heard.flatMap((own, i) =>
+    (own ?? []).map(({ place, faint, neighbour }): Named => {
+      const air = place === "none" ? "no air" : place;
+      const where = neighbour === undefined ? "" : ` ${neighbour}`;
+      return { name: `${air}${where}${faint ? " (faint)" : ""}`, label: labels[i] ?? "" };
+    }),
+  );
+  const said = labelsByName(places).map(([name, own]) => `${name} in ${joined(own)}`);
+  return said.length === 0 ? "" : `heard: ${said.join(", ")}`;
 };
+
+/** What was done to a cylinder, or heard of it. */
+interface Named {
+  readonly name: string;
+  readonly label: string;
+}
+
+const labelsByName = (
+  all: readonly Named[],
+): readonly (readonly [name: string, labels: readonly string[]])[] =>
+  [...byKey(all, ({ name }) => name)].map(([name, own]) => [name, own.map(({ label }) => label)]);

@@ -5,6 +5,7 @@ import {
   type Heard,
   type HeardPlace,
   type TestAssessment,
+  byKey,
   standApart,
 } from "@sealtrend/core/parts";
 import { count, joined, percent, sentence } from "../words.ts";
@@ -14,23 +15,21 @@ import { isAirSaid, isReIndexNext } from "./show-causes.ts";
  *  goes. */
 export const heardText = (assessment: TestAssessment): string => {
   const { cylinders, trust } = assessment;
-  const groups = new Map<string, string[]>();
-  for (const { label, heard = [] } of cylinders) {
-    const places = heard.map(placeText);
-    if (places.length > 0) {
-      const where = places.some((place) => place.includes(",")) ? places.join("; ") : joined(places);
-      groups.set(where, [...(groups.get(where) ?? []), label]);
-    }
-  }
-  const sorted = [...groups].toSorted(([a], [b]) => Number(a === "nowhere") - Number(b === "nowhere"));
-  const parts = sorted.map(
-    ([where, labels]) =>
-      `${where} in ${where === "nowhere" && labels.length > 4 && groups.size > 1 ? `the other ${count(labels.length)}` : joined(labels)}`,
-  );
+  const listened = cylinders.filter(({ heard = [] }) => heard.length > 0);
+  const groups = [...byKey(listened, ({ heard = [] }) => whereText(heard.map(placeText)))];
+  const sorted = groups.toSorted(([a], [b]) => Number(a === "nowhere") - Number(b === "nowhere"));
+  const parts = sorted.map(([where, own]) => {
+    const isRest = where === "nowhere" && own.length > 4 && groups.length > 1;
+    const labels = own.map(({ label }) => label);
+    return `${where} in ${isRest ? `the other ${count(labels.length)}` : joined(labels)}`;
+  });
   if (parts.length === 0) return "";
   const points = trust.code === "void" ? [] : pointsOf(assessment);
   return [`Air heard: ${parts.join("; ")}.`, ...points].join(" ");
 };
+
+const whereText = (places: readonly string[]): string =>
+  places.some((place) => place.includes(",")) ? places.join("; ") : joined(places);
 
 const placeText = ({ place, faint, neighbour }: Heard): string =>
   `${place === "none" ? "nowhere" : place}${neighbour === undefined ? "" : ` ${neighbour}`}${faint ? ", faint," : ""}`;

@@ -1,6 +1,7 @@
 // What stands in the way of a verdict: figures that contradict each other, and figures too near a limit.
 
 import type { LimitVerdict, TeardownAssessment, TeardownConflict, TeardownItem } from "@sealtrend/core";
+import { byKey } from "@sealtrend/core/parts";
 import { chanceText } from "../show/cause-words.ts";
 import { counting, rulingVerdict, standingOf } from "./teardown-standing.ts";
 import { itemName } from "./teardown-words.ts";
@@ -22,11 +23,10 @@ export const settleTexts = (assessment: TeardownAssessment): readonly string[] =
     // without a settlement the part is decided by another place, and nothing is asked of this one
     return verdict?.settlement === undefined || !isClose ? [] : [{ item, verdict }];
   });
-  const ways = new Map<string, (typeof close)[number][]>();
-  for (const one of close) {
-    const way = `${one.item.part}|${one.item.quantity}|${one.verdict.settlement?.text ?? ""}`;
-    ways.set(way, [...(ways.get(way) ?? []), one]);
-  }
+  const ways = byKey(
+    close,
+    ({ item, verdict }) => `${item.part}|${item.quantity}|${verdict.settlement?.text ?? ""}`,
+  );
   return [...ways.values()].map((alike) => settleText(alike));
 };
 

@@ -116,7 +116,10 @@ const ownSteps: Readonly<Partial<Record<NextStep, Step>>> = {
   "find-the-source": findTheSource,
   "run-warm-and-retest": ({ deciding }) =>
     askedByTest(deciding, ["retest-warm"]) ??
-    own("retest-warm", "run it warm and test again the same day", { minutes: minutes.warm, how: "dry" }),
+    own("retest-warm", "run it warm and test again the same day", {
+      minutes: minutes.warm,
+      how: deciding.main !== undefined && isLeakOnly(deciding.main.test) ? "leak-down" : "dry",
+    }),
   "prove-gauge-throttle-battery": ({ deciding, found }) =>
     askedByTest(deciding, ["conditions"]) ??
     own("conditions", `${proving(found)}, then test again`, { minutes: minutes.day, how: "dry" }),

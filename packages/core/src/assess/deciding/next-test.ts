@@ -51,7 +51,11 @@ const notBefore = (today: string, due: number): Pick<NextTestDue, "date" | "sinc
 };
 
 /** From when the interval counts: the test gone by, or work after it since which cylinders began anew. */
-export const lastOf = ({ main, record, today }: Deciding): string | undefined => {
+export const lastOf = ({
+  main,
+  record,
+  today,
+}: Pick<Deciding, "main" | "record" | "today">): string | undefined => {
   if (main === undefined) return undefined;
   const work = workAfter(record, main.test);
   return work !== undefined && work.date <= today ? work.date : main.test.date;

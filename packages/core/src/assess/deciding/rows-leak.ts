@@ -15,20 +15,37 @@ const bands = { healthy: 0.1, usualLimit: 0.25 } as const;
 /** Of the leak's area that oil has to take. @source handbook/decision.md 2, B5 (judgement) */
 const third = 1 / 3;
 
+/** A cylinder that leaks too much, and nobody heard where. */
+export interface UnplacedLeak {
+  readonly label: string;
+  /** Part of the supply, 0 to 1. */
+  readonly lost: number;
+}
+
+export interface LeaksFound {
+  readonly rows: readonly Row[];
+  /** Those that make no row. */
+  readonly unplaced: readonly UnplacedLeak[];
+}
+
 /** Of all only where none was renewed since: sound ones that are left say nothing of that one.  @source handbook/decision.md 2 */
-export const leakRows = (deciding: Deciding): readonly Row[] => {
+export const leaksFound = (deciding: Deciding): LeaksFound => {
   const { leakDown: test } = deciding;
   const read = readIn(deciding);
-  if (test === undefined || read.length === 0) return [];
+  if (test === undefined || read.length === 0) return { rows: [], unplaced: [] };
   const restsOn = restsOnOf(deciding, test);
   const isOfAll = read.length === test.cylinders.filter(({ leakDown }) => leakDown !== undefined).length;
-  return [...(isOfAll ? allHealthy(read) : []), ...read.flatMap((one) => rowsOf(test, one))].map(
-    (row): Row => ({
+  const each = read.map((one) => ({ one, size: sizeOf(one, test), rows: rowsOf(test, one) }));
+  return {
+    rows: [...(isOfAll ? allHealthy(read) : []), ...each.flatMap(({ rows }) => rows)].map((row): Row => ({
       ...row,
       from: `test ${test.test.id}`,
       restsOn,
-    }),
-  );
+    })),
+    unplaced: each.flatMap(({ one: { label, leakDown }, size, rows }) =>
+      leakDown === undefined || size !== "above" || rows.length > 0 ? [] : [{ label, lost: leakDown.lost }],
+    ),
+  };
 };
 
 /** Cylinders of the leak-down that speaks, but for those renewed since. */
@@ -37,26 +54,6 @@ const readIn = (deciding: Deciding): readonly CylinderAssessment[] => {
   if (test === undefined || test.trust.voids !== undefined) return [];
   const renewed = renewedAfter(deciding, { date: test.test.date, today });
   return test.cylinders.filter(({ leakDown, label }) => leakDown !== undefined && !renewed.has(label));
-};
-
-/** A cylinder that leaks too much, and nobody heard where. */
-export interface UnplacedLeak {
-  readonly label: string;
-  /** Part of the supply, 0 to 1. */
-  readonly lost: number;
-}
-
-/** @param rows - that were found to hold: those of the leak-down say where the air goes */
-export const unplacedLeaks = (deciding: Deciding, rows: readonly Row[]): readonly UnplacedLeak[] => {
-  const { leakDown: test } = deciding;
-  if (test === undefined) return [];
-  const isPlaced = ({ label }: CylinderAssessment): boolean =>
-    rows.some(({ row, cylinder }) => placing.includes(row) && cylinder === label);
-  return readIn(deciding).flatMap((one) =>
-    one.leakDown === undefined || sizeOf(one, test) !== "above" || isPlaced(one)
-      ? []
-      : [{ label: one.label, lost: one.leakDown.lost }],
-  );
 };
 
 /** A leak that was placed, between what is healthy and what is too much. */
@@ -73,8 +70,6 @@ export const leaksBetween = (deciding: Deciding): readonly (UnplacedLeak & { rea
 };
 
 const placed: readonly string[] = ["intake", "exhaust", "crankcase", "coolant"];
-
-const placing: readonly Row["row"][] = ["B2", "B3", "B4"];
 
 type Size = "healthy" | "between" | "above";
 

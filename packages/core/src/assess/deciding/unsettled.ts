@@ -4,29 +4,26 @@
 import type { DecisionInput } from "../../decision/index.ts";
 import type { CylinderAssessment } from "../assessment.ts";
 import type { Deciding } from "./deciding.ts";
-import type { Row } from "./row.ts";
-import { type UnplacedLeak, unplacedLeaks } from "./rows-leak.ts";
+import type { LeaksFound } from "./rows-leak.ts";
 
 export interface Unsettled {
   readonly unsettled?: NonNullable<DecisionInput["unsettled"]>;
-  readonly unplaced: readonly UnplacedLeak[];
   /** A cylinder held nothing in a test that speaks. */
   readonly dead: "some" | "none";
 }
 
-/** @param rows - that were found to hold: none of a cylinder that was renewed since
+/** @param found - what holds: nothing of a cylinder that was renewed since
  *  @source handbook/decision.md 2 (G2: no repair from cranking alone; G3), 5 */
-export const unsettledOf = (deciding: Deciding, rows: readonly Row[]): Unsettled => {
+export const unsettledOf = (deciding: Deciding, { rows, unplaced }: LeaksFound): Unsettled => {
   const { main, dry } = deciding;
   const low = (dry?.cylinders ?? []).filter(({ label }) =>
     rows.some(({ row, cylinder }) => row === "A2" && cylinder === label),
   );
   const dead = low.some(({ pressures }) => pressures.dry?.value === 0) ? "some" : "none";
   const isAsked = main?.nextTests.some(({ code, by }) => code === "repeat" && by === "rule") === true;
-  const found = { dead, unplaced: unplacedLeaks(deciding, rows) } as const;
-  if (isAsked) return { unsettled: "read-again", ...found };
-  if (found.unplaced.length > 0) return { unsettled: "leak-unplaced", ...found };
-  return low.some(isSurelyLow) ? { unsettled: "low-unexplained", ...found } : found;
+  if (isAsked) return { unsettled: "read-again", dead };
+  if (unplaced.length > 0) return { unsettled: "leak-unplaced", dead };
+  return low.some(isSurelyLow) ? { unsettled: "low-unexplained", dead } : { dead };
 };
 
 /** Not by a limit alone that lies within the doubt of its reading. */

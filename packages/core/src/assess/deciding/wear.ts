@@ -102,9 +102,12 @@ const hindrance = ({ record, today }: Deciding, { result, counted }: KindHistory
       shape?.shape === "sudden" ||
       (alarms.length === 0 && change?.flagged === true && change.change < 0),
   );
-  return stepped === undefined
-    ? undefined
-    : `cylinder ${stepped.label} moved in one step, and a step cannot be drawn on`;
+  if (stepped === undefined) return undefined;
+  const moved =
+    stepped.wentOn === undefined
+      ? "moved in one step"
+      : "moved in a step or steadily, which cannot be told yet";
+  return `cylinder ${stepped.label} ${moved}, and a step cannot be drawn on`;
 };
 
 /** Places of the tests in years; on a meter by how much it runs in a year. */

@@ -2,17 +2,17 @@
 
 import { lostUncertainty } from "../../leakdown/index.ts";
 import type { EngineRecord, Test } from "../../record/index.ts";
-import { type Standing, standing } from "../../spread/index.ts";
-import { earlierFlags, forwardOf, isFlagged } from "../flags.ts";
+import { type CylinderVerdict, type Standing, type StandingEvidence, standing } from "../../spread/index.ts";
+import { type Earlier, earlierFlags, forwardOf, isFlagged } from "../flags.ts";
 import type { RepeatsWord } from "../values/repeats-apart.ts";
 import type { EngineFigures } from "../figures.ts";
 import type { TrustCode } from "../trust/trust-reason.ts";
 import { type LeakInstrument, pressuresOf, tellsSize } from "./leak-instrument.ts";
 import { type MasterUse, isBeyondMaster, masterUse } from "./leak-master.ts";
-import { leakRepeats } from "./leak-repeats.ts";
+import { type LeakRepeats, leakRepeats } from "./leak-repeats.ts";
 import { takesLost } from "./leak-takes.ts";
 import { type LeakSizing, leakSizing } from "./leak-size.ts";
-import { fractionLost, supplyOf, valuesOf } from "../values/values.ts";
+import { type KindValues, fractionLost, supplyOf, valuesOf } from "../values/values.ts";
 
 /** The leak-down of one cylinder: the part lost, 0 to 1, how large the leak is, and its place among its fellows. */
 export interface LeakValue {
@@ -68,65 +68,89 @@ export const assessLeakDown = (
   const forward = trust === "void" ? undefined : forwardOf(record, test, "leak-down", figures);
   const earlier = earlierFlags(record, test, "leak-down", figures);
   const repeated = leakRepeats(record, test, figures);
-  const limit = record.engine.leakDownLimits.lost;
-  return record.engine.cylinders.map((_, i): LeakValue | undefined => {
-    const cell = values.cells[i];
-    const regulated = values.holds === "pressure" ? supplyOf(test, i, values.gauge) : undefined;
-    const lost = cell === undefined ? undefined : fractionLost(values.holds, cell.value, regulated);
-    const verdict = forward?.cylinders[i];
-    if (cell === undefined || lost === undefined) return undefined;
-    const { flaggedBefore, sameDayRepeats } = earlier[i] ?? { flaggedBefore: false, sameDayRepeats: 0 };
-    const sizing = trust === "void" ? {} : leakSizing(instrument, i, cell.value);
-    const { judgement } = sizing;
-    const reading = tellsSize(instrument) ? pressuresOf(instrument, i, cell.value) : undefined;
-    const masterFor = (value: number): MasterUse | undefined =>
-      trust === "void"
-        ? undefined
-        : masterUse(test, instrument, {
-            cylinder: i,
-            value,
-            judgement: leakSizing(instrument, i, value).judgement,
-          });
-    const master = masterFor(cell.value);
-    const beyondMaster = isBeyondMaster(master);
-    const isOver = (part: number | undefined): boolean =>
-      limit !== undefined && part !== undefined && part > limit;
-    const belowLimit = isOver(lost) || beyondMaster;
-    const repeats = repeated[i];
-    const isOverAnyway =
-      repeats !== undefined &&
-      (isOver(fractionLost(values.holds, repeats.best, regulated)) ||
-        isBeyondMaster(masterFor(repeats.best)));
-    const contradicted = repeats?.word === "contradict" && !isOverAnyway;
-    const found =
-      verdict === undefined
-        ? undefined
-        : judgement?.kind === "tight" && !belowLimit
-          ? "even"
-          : judgement?.kind === "no-seal" && !contradicted
-            ? "lagging"
-            : standing({
-                verdict,
-                repeats: cell.readings.length + sameDayRepeats,
-                flaggedBefore,
-                belowLimit,
-                contradicted,
-              });
-    const word = found === "even" && repeats?.isHidden === true ? "suspect" : found;
-    return {
-      ...(regulated === undefined ? {} : { regulated, readings: cell.readings, value: cell.value }),
-      lost,
-      takesLost: takesLost(test, { values, cylinder: i }),
-      ...(repeats === undefined ? {} : { repeats: repeats.word }),
-      ...(reading === undefined ? {} : { uLost: lostUncertainty(reading) }),
-      sizing,
-      ...(master === undefined ? {} : { master }),
-      belowLimit,
-      beyondMaster,
-      flagged: isFlagged(verdict),
-      flaggedBefore,
-      ...(word === undefined ? {} : { standing: word }),
-      ...(verdict?.kind === "read" && verdict.t !== undefined ? { t: verdict.t } : {}),
-    };
-  });
+  const leaks = { test, values, instrument, trust, limit: record.engine.leakDownLimits.lost };
+  return record.engine.cylinders.map((_, i) =>
+    leakOf(leaks, i, { verdict: forward?.cylinders[i], repeats: repeated[i], earlier: earlier[i] }),
+  );
+};
+
+interface Leaks {
+  readonly test: Test;
+  readonly values: KindValues;
+  readonly instrument: LeakInstrument;
+  readonly trust: TrustCode;
+  /** The maker's, fraction lost. */
+  readonly limit: number | undefined;
+}
+
+/** What the others, the takes and the tests before say of one cylinder. */
+interface Beside {
+  readonly verdict: CylinderVerdict | undefined;
+  readonly repeats: LeakRepeats | undefined;
+  readonly earlier: Earlier | undefined;
+}
+
+const leakOf = (leaks: Leaks, cylinder: number, beside: Beside): LeakValue | undefined => {
+  const { test, values, instrument, trust } = leaks;
+  const { verdict, repeats, earlier = { flaggedBefore: false, sameDayRepeats: 0 } } = beside;
+  const cell = values.cells[cylinder];
+  const regulated = values.holds === "pressure" ? supplyOf(test, cylinder, values.gauge) : undefined;
+  const lost = cell === undefined ? undefined : fractionLost(values.holds, cell.value, regulated);
+  if (cell === undefined || lost === undefined) return undefined;
+  const { flaggedBefore, sameDayRepeats } = earlier;
+  const sizing = trust === "void" ? {} : leakSizing(instrument, cylinder, cell.value);
+  const reading = tellsSize(instrument) ? pressuresOf(instrument, cylinder, cell.value) : undefined;
+  const master = masterOf(leaks, cylinder, cell.value);
+  const beyondMaster = isBeyondMaster(master);
+  const belowLimit = isOver(leaks, lost) || beyondMaster;
+  const isOverAnyway =
+    repeats !== undefined &&
+    (isOver(leaks, fractionLost(values.holds, repeats.best, regulated)) ||
+      isBeyondMaster(masterOf(leaks, cylinder, repeats.best)));
+  const contradicted = repeats?.word === "contradict" && !isOverAnyway;
+  const times = cell.readings.length + sameDayRepeats;
+  const found =
+    verdict === undefined
+      ? undefined
+      : standingBy(sizing, { verdict, repeats: times, flaggedBefore, belowLimit, contradicted });
+  const word = found === "even" && repeats?.isHidden === true ? "suspect" : found;
+  return {
+    ...(regulated === undefined ? {} : { regulated, readings: cell.readings, value: cell.value }),
+    lost,
+    takesLost: takesLost(test, { values, cylinder }),
+    ...(repeats === undefined ? {} : { repeats: repeats.word }),
+    ...(reading === undefined ? {} : { uLost: lostUncertainty(reading) }),
+    sizing,
+    ...(master === undefined ? {} : { master }),
+    belowLimit,
+    beyondMaster,
+    flagged: isFlagged(verdict),
+    flaggedBefore,
+    ...(word === undefined ? {} : { standing: word }),
+    ...(verdict?.kind === "read" && verdict.t !== undefined ? { t: verdict.t } : {}),
+  };
+};
+
+const isOver = ({ limit }: Leaks, lost: number | undefined): boolean =>
+  limit !== undefined && lost !== undefined && lost > limit;
+
+/** Undefined in a test that is void. */
+const masterOf = (
+  { test, instrument, trust }: Leaks,
+  cylinder: number,
+  value: number,
+): MasterUse | undefined => {
+  if (trust === "void") return undefined;
+  const { judgement } = leakSizing(instrument, cylinder, value);
+  return masterUse(test, instrument, { cylinder, value, judgement });
+};
+
+/** A leak within the doubt of the dials is even, a cylinder that holds nothing lags, whatever the others read. */
+const standingBy = (
+  { judgement }: LeakSizing,
+  evidence: StandingEvidence & { readonly contradicted: boolean },
+): Standing | undefined => {
+  if (judgement?.kind === "tight" && !evidence.belowLimit) return "even";
+  if (judgement?.kind === "no-seal" && !evidence.contradicted) return "lagging";
+  return standing(evidence);
 };

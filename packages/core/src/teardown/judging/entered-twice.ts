@@ -1,5 +1,6 @@
 // The same lines entered again: a whole set of figures that stands twice, digit for digit, was not measured twice.
 
+import { byKey } from "../../problem/index.ts";
 import type { Measurement } from "../../record/index.ts";
 
 /** So many figures agree to the last digit by chance no more (judgement). */
@@ -15,14 +16,10 @@ export interface EnteredTwice {
 /** Sets by part and quantity, of one day, hand, instrument and note: another sitting has another day or says so in its note.
  *  Repeats that stand beside each other are repeats: only a set behind the whole of the same set is a copy. */
 export const withoutCopies = (measurements: readonly Measurement[]): EnteredTwice => {
-  const sets = new Map<string, Measurement[]>();
-  for (const one of measurements) sets.set(setOf(one), [...(sets.get(setOf(one)) ?? []), one]);
-  const found = [...sets.values()].flatMap((rows) => {
+  const found = [...byKey(measurements, setOf).values()].flatMap((rows) => {
     const figures = lengthOfPass(rows);
     const [first] = rows;
-    return figures === undefined || first === undefined
-      ? []
-      : [{ first, figures, copies: rows.slice(figures) }];
+    return figures === undefined ? [] : [{ first, figures, copies: rows.slice(figures) }];
   });
   const copies = new Set(found.flatMap((set) => set.copies));
   return {

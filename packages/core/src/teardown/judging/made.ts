@@ -1,5 +1,6 @@
 // A figure with what it was made of: a reading, or a taper, a wear, a clearance worked out from several.
 
+import { byKey } from "../../problem/index.ts";
 import type { Length } from "../../quantity/index.ts";
 import type { FigureKind, Instrument, Readings } from "../conformity/index.ts";
 import { lengthNumber } from "../length-text.ts";
@@ -73,12 +74,8 @@ export const byLabel = (
   readings: readonly Reading[],
   part: TeardownItem["part"],
   quantity: string,
-): ReadonlyMap<string, readonly Reading[]> => {
-  const found = new Map<string, Reading[]>();
-  for (const reading of readings)
-    if (reading.item.part === part && reading.item.quantity === quantity) {
-      const label = reading.item.label ?? "";
-      found.set(label, [...(found.get(label) ?? []), reading]);
-    }
-  return found;
-};
+): ReadonlyMap<string, readonly Reading[]> =>
+  byKey(
+    readings.filter(({ item }) => item.part === part && item.quantity === quantity),
+    ({ item: { label = "" } }) => label,
+  );
