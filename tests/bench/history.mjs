@@ -4,7 +4,7 @@
 import { bareHistory, figures } from "./bare-history.mjs";
 import { coreFromSource } from "./core-bundle.mjs";
 import { against, interleaved } from "./rounds.mjs";
-import { evenly } from "./sample-logbook.mjs";
+import { evenly } from "../random.mjs";
 
 /** Cylinders, tests, and the most times the bare loop that the library may take. */
 const sizes = [

@@ -5,7 +5,7 @@ import { bareAlpha, bareCycle } from "./bare-models.mjs";
 import { coreFromSource } from "./core-bundle.mjs";
 import { against, interleaved } from "./rounds.mjs";
 import { leakDownTexts } from "./sample-leak-down.mjs";
-import { evenly } from "./sample-logbook.mjs";
+import { evenly } from "../random.mjs";
 
 const rounds = 15;
 const seed = 20_261;

@@ -2,7 +2,7 @@
 // Same seed, same bytes.
 
 import { closeSync, openSync, writeSync } from "node:fs";
-import { evenly } from "./sample-logbook.mjs";
+import { evenly } from "../random.mjs";
 
 const labels = ["1", "2", "3", "4", "5", "6"];
 const conditions = "altitude_m,air_temp_C,crank_rpm,engine_temp";

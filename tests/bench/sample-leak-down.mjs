@@ -1,6 +1,6 @@
 // Leak-down tests to measure on, as the text of a logbook: an invented engine whose cylinder 3 leaks more each time.
 
-import { evenly } from "./sample-logbook.mjs";
+import { evenly } from "../random.mjs";
 
 const seed = 20_262;
 

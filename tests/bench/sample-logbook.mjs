@@ -2,6 +2,7 @@
 
 import { mkdirSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
+import { evenly } from "../random.mjs";
 
 const labels = ["1", "2", "3", "4", "5", "6"];
 const seed = 20_261;
@@ -20,17 +21,6 @@ const engine = {
   homeAltitude_m: 350,
   compressionRelease: "none",
   limits: { compression: { minimum: "120psi", lowestToHighest: 0.75, source: "invented" } },
-};
-
-/** Even numbers in 0 ... 1, the same on every machine (a 32-bit counter, mixed). */
-export const evenly = (start) => {
-  let state = start;
-  return () => {
-    state = (state + 0x6d2b79f5) | 0;
-    let mixed = Math.imul(state ^ (state >>> 15), 1 | state);
-    mixed = (mixed + Math.imul(mixed ^ (mixed >>> 7), 61 | mixed)) ^ mixed;
-    return ((mixed ^ (mixed >>> 14)) >>> 0) / 2 ** 32;
-  };
 };
 
 const conditions =

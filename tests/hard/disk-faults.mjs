@@ -9,7 +9,7 @@ import { join } from "node:path";
 import { type } from "./shared/command.mjs";
 import { changing, loadFaulty, newDisk } from "./shared/faulty-fs.mjs";
 import { begin, newScratch, options } from "./shared/part.mjs";
-import { randomOf } from "./shared/random.mjs";
+import { randomOf } from "../random.mjs";
 import { filesIn, litterOf, putBack, recordsOf } from "./shared/tree.mjs";
 import { preparing, sheets, undone, writing } from "./shared/writing-commands.mjs";
 

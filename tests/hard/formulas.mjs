@@ -7,7 +7,7 @@ import { all, create } from "mathjs";
 import { faultOfNumbers, faultOfPrototypes } from "./shared/judge.mjs";
 import { begin, options } from "./shared/part.mjs";
 import { loadProgram } from "./shared/program.mjs";
-import { randomOf } from "./shared/random.mjs";
+import { randomOf } from "../random.mjs";
 
 const { count, seed } = options({ count: "10000" });
 const mostTime_ms = 5;

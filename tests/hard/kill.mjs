@@ -30,6 +30,7 @@ import { tmpdir } from "node:os";
 import { dirname, join } from "node:path";
 import { fileURLToPath } from "node:url";
 import { parseArgs } from "node:util";
+import { evenly } from "../random.mjs";
 
 const one = { type: "string" };
 const { values, positionals: template } = parseArgs({
@@ -52,11 +53,7 @@ const logbook = values.logbook ?? join(scratch, "logbook");
 const driver = join(scratch, "driver.mjs");
 const env = { ...process.env, XDG_STATE_HOME: join(scratch, "state"), XDG_DATA_HOME: join(scratch, "data") };
 
-/** A small generator of equally spread numbers in 0 to 1, the same for the same seed. */
-const random = ((state) => () => {
-  state = (state * 1664525 + 1013904223) >>> 0;
-  return state / 2 ** 32;
-})(Number(values.seed));
+const random = evenly(Number(values.seed));
 
 const bundleDriver = async () => {
   const { build } = await import("esbuild");

@@ -10,7 +10,7 @@ import { faultOfNumbers, faultOfPlaces, faultOfPrototypes, timed } from "./share
 import { mutate } from "./shared/mutate.mjs";
 import { begin, newScratch, options } from "./shared/part.mjs";
 import { loadProgram } from "./shared/program.mjs";
-import { randomOf } from "./shared/random.mjs";
+import { randomOf } from "../random.mjs";
 import { readBook } from "./shared/read-book.mjs";
 import { seedBooks } from "./shared/seed-books.mjs";
 

@@ -6,7 +6,7 @@ import { isDeepStrictEqual } from "node:util";
 import { builtInNames, formulaTexts, markupTexts, steeringTexts } from "./shared/hostile-texts.mjs";
 import { begin, options } from "./shared/part.mjs";
 import { loadProgram } from "./shared/program.mjs";
-import { randomOf } from "./shared/random.mjs";
+import { randomOf } from "../random.mjs";
 
 const { count, seed, case: only } = options({ count: "5000", case: "" });
 const program = await loadProgram();

@@ -4,7 +4,7 @@
 
 export * from "./index.ts";
 
-export { bad, byName, byPlace, byText, good, nearest, problem, type Facts } from "./problem/index.ts";
+export { bad, byKey, byName, byPlace, byText, good, nearest, problem, type Facts } from "./problem/index.ts";
 
 // prettier-ignore
 export { dateOfDay, dayNumber, daysInYear, gaugeUnitNamed, gaugeUnits, readNumber, yearsBetween, type NumberReading,
@@ -41,8 +41,8 @@ export { alphaOf, alphaOverSupplies, alphaUncertainty, boreUncertainty, classLim
 // prettier-ignore
 export { alreadyRecorded, amendmentColumns, burnsOil, cellText, conditionCell, conditionColumns, conditionKinds, cylinderColumn,
   datesMeant, dayOf, decimalsOf, dialectOf, engineFields, engineHeaders, expectation, fieldValue, figureLike, fits, gaugeColumns,
-  gaugeHeader, gaugeStanding, guessImportMap, heardPlaces, importReadings, isEngineId, isIsoDate, isLengthUnit, isLimitFor,
-  isSameFigure, isSameHole, isUsualCranking, jsonText, lengthUnits, limitExample, limitMeant, limitPath, limitPathMeant, limitPlace,
+  gaugeHeader, gaugeStanding, guessImportMap, heardPlaces, importReadings, isEngineId, isFormula, isIsoDate, isLengthUnit,
+  isLimitFor, isSameFigure, isSameHole, isUsualCranking, jsonText, lengthUnits, limitExample, limitMeant, limitPath, limitPathMeant, limitPlace,
   limitQuantitiesOf, limitQuantityNamed, limitSlip, limitToBegin, limitTyped, mapEntries, mapSource, measuredParts, measurementColumns,
   newLogbookText, noteColumns, noteKinds, noteNames, numberColumns, offeredMeant, offeredPartAt,
   optionalMeasurementColumns, ownedForOf, parseSheet, parseTable, partNames, percentOf, placeExample, placeOf,
@@ -50,8 +50,7 @@ export { alreadyRecorded, amendmentColumns, burnsOil, cellText, conditionCell, c
   readMeasured, recordedKey, readMeasuredLength, readMeasurements, readNotes, readPlace, readPrice, readServices, readTests, readTypedLimit,
   readTypedSizes, readYardEngine, readYardHeader, rowKinds, rowText, serviceColumns, splitHeard, splitLeakReadings, splitReadings,
   startsAnew, suggestEngineId, testColumns, testValues, typedExample, unitSlip, isSupply, unreadColumns, viewJson, withConditionColumns,
-  withPrices,
-  workNames, writeImportMap, writeReadingCell, type ClearanceLimit, type ConditionCell, type DecimalMark,
+  withPrices, workNames, writeImportMap, writeReadingCell, type ClearanceLimit, type ConditionCell, type DecimalMark,
   type Dialect, type FieldKind, type GaugeStanding, type GuessedMap, type Imported, type ImportedTest, type LostRemark,
   type ImportHints, type ImportMap, type JsonObject, type JsonView, type LeakPair, type LeftCount, type LeftOut, type LimitPair, type LimitPlace,
   type LimitQuantity, type ListReading, type MeasuredLabel, type MeasuredQuantity, type MeasuredReading,
@@ -81,13 +80,13 @@ export { decide, judgedOf, ladder, turnsOf, type Comparison, type DecisionInput,
   type WearLine, type WornPlace } from "./decision/index.ts";
 
 // prettier-ignore
-export { beforeOpening, comparedReadings, compareGauges, gatherForDecision, gaugeLink, holeCalibration, howPageOf,
+export { beforeOpening, comparedReadings, compareGauges, comparePlaces, datedAhead, gatherForDecision, gaugeLink, holeCalibration, howPageOf,
   isWorthExplaining, linkBetween, linkedGauges, noYard, oilCautions, openHolesOf, openings, placeText, restrictorOf,
   runInSpans, runsIn, shownTests, speedCalibration, standApart, trueReading, withEngine, yardCompare, yardOrders,
-  yardRow, type BuildUp, type Deciding, type ExplainedCylinder, type GaugeHose, type GaugePair, type HoleCalibration,
+  yardPlace, yardRow, type BuildUp, type Deciding, type ExplainedCylinder, type GaugeHose, type GaugePair, type HoleCalibration,
   type HowPage, type LeakAndCranking, type LeakPart, type LevelBelow, type LevelSince, type LimitMissed,
   type LinkedGauges, type MasterUse, type MeasuredStanding, type MeasureNow, type NewLink, type OilDoubt,
   type OilEvidence, type OilRise, type OilTest, type SpeedAssessment, type SpeedCalibration,
   type SpeedCalibrationRefused, type SpeedReadings, type TestSpeed, type WearChannel, type YardChoices,
-  type YardCourse, type YardDecision, type YardOrder, type YardRow, type YardTotals, type YardWorst,
+  type YardCourse, type YardDecision, type YardOrder, type YardPlace, type YardRow, type YardTest, type YardTotals, type YardWorst,
 } from "./assess/index.ts";

@@ -2,7 +2,7 @@
 // its decimal point shifted by one place, worked out by hand.
 
 import { expect, test } from "vitest";
-import { deskWithPump } from "./desk.ts";
+import { deskWithPump, newDesk } from "./desk.ts";
 import { answers, enter, rowsOf } from "./entered.ts";
 
 const slipped = ["--dry", "131 1310 133 132", "--unit", "psi"];
@@ -62,6 +62,15 @@ test("a row that stands as a whole ten times over the last one is questioned by 
   await enter(desk, "--dry", "131 130 133 132", "--unit", "psi");
   const { err } = await enter(desk, "--dry", "1310 1300 1330 1320", "--unit", "psi");
   expect(err).toMatch(/^all readings of dry are about 10 times the last ones: is psi right\?/);
+});
+
+test("the lone reading of one cylinder is not called all readings", async () => {
+  const desk = newDesk();
+  desk.put("logbook/.keep", "");
+  await desk.type("engine add pump --cylinders 1 --ignition spark".split(" "));
+  await enter(desk, "--dry", "45", "--unit", "psi");
+  const { err } = await enter(desk, "--dry", "310", "--unit", "psi");
+  expect(err).toMatch(/^the reading of dry is about 7 times the last one: is psi right\?/);
 });
 
 test("swapped digits are told with the reading that was meant, a low reading is not", async () => {

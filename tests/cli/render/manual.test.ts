@@ -23,7 +23,7 @@ test("every command, with every option and example, is in the page", async () =>
 
 test("no line begins with a sign that man would take for a request, but those that are one", async () => {
   const requests = (await page()).split("\n").filter((line) => /^[.']/.test(line));
-  for (const line of requests) expect(line).toMatch(/^\.(\\"|TH|SH|SS|PP|TP|B|I|nf|fi|RS|RE)( |$)/);
+  for (const line of requests) expect(line).toMatch(/^\.(\\"|TH|nh|ad|SH|SS|PP|TP|B|I|nf|fi|RS|RE)( |$)/);
 });
 
 const hasGroff = spawnSync("groff", ["--version"]).error === undefined;
@@ -37,6 +37,7 @@ test.skipIf(!hasGroff)(
     });
     expect(stderr).toBe("");
     expect(stdout).toContain("sealtrend history tractor --cylinder 3");
+    expect(stdout).toContain("seq 4 | parallel sealtrend yard fleet.csv --shard {}/4 --json\n");
   },
 );
 

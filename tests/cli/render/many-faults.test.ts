@@ -48,6 +48,7 @@ test("a row of the yard counts all faults, and holds nothing that a spreadsheet 
   if (first === undefined) throw new Error("no fault");
   const row = (engine: string) => yardCsvRow(yardDocument({ engine, problems: many }));
   expect(row("pump")).toMatch(/^pump,.*,1000\n$/);
-  for (const engine of ["=1+2", "+1", "-1", "@a", "\t=1", "\uFF1D1"])
+  for (const engine of ["=1+2", "+1", "-a", "@a", "\t=1", " =1", "\uFF1D1"])
     expect(row(engine).startsWith("'"), engine).toBe(true);
+  expect(row("-1")).toMatch(/^-1,/);
 });

@@ -5,9 +5,10 @@ import { describe, expect, test } from "vitest";
 import { misfitsOf } from "../../../packages/core/src/diagnosis/answer/misfits.ts";
 import { reasonsOf, signWitnesses } from "../../../packages/core/src/diagnosis/answer/reasons.ts";
 import { signsSeen } from "../../../packages/core/src/diagnosis/model/signs.ts";
+import { four } from "./four-cylinders.ts";
+import { psi } from "./worked-evidence.ts";
 
 const faults = shippedFaults();
-const psi = 6894.757293168;
 const link = { link: "published", source: "some-manual" } as const;
 const heard = (likelihood: readonly number[], weight = 1) =>
   ({
@@ -76,19 +77,8 @@ test("a sign of the engine is seen from the target with what the other cylinders
   expect(present).not.toHaveProperty("cylinder");
 });
 
-const engine: Evidence = {
-  cylinders: [150, 152, 110, 149].map((value) => ({ dry: [value * psi] })),
-  banks: [[0, 1, 2, 3]],
-  sharedGasket: true,
-  circumstances: [],
-  restrictor: "known",
-  signs: {},
-  tools: [],
-  obstacles: ["no release"],
-};
-
 test("gas in the coolant keeps the words of its table", () => {
-  const [witness] = signWitnesses(signsSeen({ ...engine, gas: "positive" }, faults), 0, []);
+  const [witness] = signWitnesses(signsSeen({ ...four, gas: "positive" }, faults), 0, []);
   expect(witness).toMatchObject({ finding: "gas", word: "positive" });
 });
 
@@ -126,15 +116,15 @@ describe("on an engine", () => {
   const reasonsFor = (evidence: Evidence, wanted: string) =>
     diagnose(evidence).causes.find(({ code }) => code === wanted);
   const withThird = (more: Evidence["cylinders"][number]): Evidence => ({
-    ...engine,
-    cylinders: engine.cylinders.map((one, i) => (i === 2 ? { ...one, ...more } : one)),
+    ...four,
+    cylinders: four.cylinders.map((one, i) => (i === 2 ? { ...one, ...more } : one)),
   });
 
   test("oil that lifts a low cylinder speaks for rings and against a valve, as the makers' manuals say", () => {
     // a strong cylinder with the same oil tells what its room does; 5 % of the chamber
     const { cylinders } = withThird({ wet: 145 * psi });
     const evidence = {
-      ...engine,
+      ...four,
       cylinders: cylinders.map((one, i) => (i === 0 ? { ...one, wet: 160 * psi } : one)),
       oilRise: 0.0627,
     };
@@ -152,7 +142,7 @@ describe("on an engine", () => {
 
   test("a level like its fellows' speaks neither for nor against what lowers all alike", () => {
     const even: Evidence = {
-      ...engine,
+      ...four,
       cylinders: [110, 108, 112, 109].map((value) => ({ dry: [value * psi] })),
       expected: { level: 150 * psi, from: "maker" },
       circumstances: [{ when: "speed low" }],

@@ -8,19 +8,10 @@ import { evenLossOf } from "../../../packages/core/src/diagnosis/answer/direct.t
 import { groupEntropy, groupsOf } from "../../../packages/core/src/diagnosis/answer/groups.ts";
 import { shownAs } from "../../../packages/core/src/diagnosis/answer/shown.ts";
 import { targetOf } from "../../../packages/core/src/diagnosis/answer/target.ts";
+import { four } from "./four-cylinders.ts";
+import { psi } from "./worked-evidence.ts";
 
 const faults = shippedFaults();
-const psi = 6894.757293168;
-const four: Evidence = {
-  cylinders: [150, 152, 110, 149].map((value) => ({ dry: [value * psi] })),
-  banks: [[0, 1, 2, 3]],
-  sharedGasket: true,
-  circumstances: [],
-  restrictor: "known",
-  signs: {},
-  tools: [],
-  obstacles: ["no release"],
-};
 const withThird = (more: Evidence["cylinders"][number]): Evidence => ({
   ...four,
   cylinders: four.cylinders.map((one, i) => (i === 2 ? { ...one, ...more } : one)),

@@ -14,9 +14,10 @@ import {
   isEnough,
   quickestFirst,
 } from "../../../packages/core/src/diagnosis/next/proposed-tests.ts";
+import { four } from "./four-cylinders.ts";
+import { psi } from "./worked-evidence.ts";
 
 const faults = shippedFaults();
-const psi = 6894.757293168;
 const causes = (["top", "bottom", "bottom"] as const).map((group) => ({
   ...{ code: group, name: group, group, status: "judgement" as const, source: "invented" },
 }));
@@ -151,17 +152,7 @@ describe("the order", () => {
   });
 });
 
-const engine: Evidence = {
-  cylinders: [150, 152, 110, 149].map((value) => ({ dry: [value * psi] })),
-  banks: [[0, 1, 2, 3]],
-  sharedGasket: true,
-  circumstances: [],
-  restrictor: "known",
-  signs: {},
-  tools: [],
-  obstacles: ["no release"],
-};
-const openOn = (more: Evidence["cylinders"][number], evidence = engine): readonly string[] =>
+const openOn = (more: Evidence["cylinders"][number], evidence = four): readonly string[] =>
   openTests(
     2,
     {
@@ -197,8 +188,8 @@ describe("tests that are left out", () => {
     ["leak-down-and-listen", "crank cannot be held"],
     ["release", "no release"],
   ] as const)("%s, where it is blocked: %s", (code, obstacle) => {
-    expect(openOn({}, { ...engine, obstacles: [] })).toContain(code);
-    expect(openOn({}, { ...engine, obstacles: [obstacle] })).not.toContain(code);
+    expect(openOn({}, { ...four, obstacles: [] })).toContain(code);
+    expect(openOn({}, { ...four, obstacles: [obstacle] })).not.toContain(code);
   });
 
   test("what only goes on from a leak-down, before there is one", () => {
@@ -217,7 +208,7 @@ describe("tests that are left out", () => {
   });
 
   test("what compares with a dry reading, where there is none", () => {
-    const leaks = { ...engine, cylinders: engine.cylinders.map(() => ({ leak: { alpha: 1.2 } })) };
+    const leaks = { ...four, cylinders: four.cylinders.map(() => ({ leak: { alpha: 1.2 } })) };
     const open = openOn({}, leaks);
     for (const code of ["wet", "first-stroke", "repeat", "second-gauge", "conditions"])
       expect(open).not.toContain(code);
@@ -225,19 +216,19 @@ describe("tests that are left out", () => {
   });
 
   test("the first stroke of a single, which has no fellows", () => {
-    const { tests } = diagnose({ ...engine, cylinders: [{ dry: [90 * psi] }], banks: [[0]] });
+    const { tests } = diagnose({ ...four, cylinders: [{ dry: [90 * psi] }], banks: [[0]] });
     expect(tests.map(({ test: { code } }) => code)).not.toContain("first-stroke");
   });
 });
 
 test("a leak measured without listening still leaves the listening", () => {
-  const open = openTests(0, { ...engine, cylinders: [{ leak: { alpha: 1.2 } }] }, faults);
+  const open = openTests(0, { ...four, cylinders: [{ leak: { alpha: 1.2 } }] }, faults);
   expect(open.find(({ test: { code } }) => code === "leak-down-and-listen")?.fresh).toEqual(["path"]);
 });
 
 test("a new finding does not lean on one that tells nothing", () => {
   // the only running reading has no fellows to be compared with; the bits of a cranking test stay what they were
-  const leaks: Evidence = { ...engine, cylinders: [{ leak: { alpha: 1.2 } }, {}], banks: [[0, 1]] };
+  const leaks: Evidence = { ...four, cylinders: [{ leak: { alpha: 1.2 } }, {}], banks: [[0, 1]] };
   const lone = { ...leaks, cylinders: [{ leak: { alpha: 1.2 }, running: 60 * psi }, {}] };
   const bitsOf = (evidence: Evidence) =>
     diagnose(evidence).tests.find(({ test: { code } }) => code === "cranking")?.bits;

@@ -15,6 +15,7 @@ import { faultText } from "../render/faults.ts";
 import { exampleDry } from "./example-readings.ts";
 import { amendOptions } from "./amend-steps/amend-options.ts";
 import { type AmendPlan, amendPlan, traceRows } from "./amend-steps/amend-plan.ts";
+import { theEngine } from "./the-engine.ts";
 import { typedDay } from "./typed/typed-day.ts";
 import { checkTexts } from "./typed/typed-text.ts";
 import { typedWords } from "./typed/typed-words.ts";
@@ -30,7 +31,7 @@ export const amend: Command = {
     'sealtrend amend boat --test latest --set-aside "wrong adapter"',
   ],
   enters: true,
-  positionals: [{ name: "ENGINE", help: "the engine; may be left out where there is only one", need: "may" }],
+  positionals: [theEngine],
   options: amendOptions,
   run: async (args, io) => {
     const { logbook, id, engine } = await writableEngine(args, io);

@@ -20,6 +20,7 @@ import { ownershipOf } from "./decide-steps/typed-ownership.ts";
 import { typedPrices } from "./decide-steps/typed-prices.ts";
 import { ownSheets } from "./own-sheets.ts";
 import { pickRecord, pickTest, saidAside } from "./pick.ts";
+import { theEngine } from "./the-engine.ts";
 
 export const decide: Command = {
   name: "decide",
@@ -29,7 +30,7 @@ export const decide: Command = {
     "sealtrend decide tractor --opened pistons-in --engine-out --own 5y",
     "sealtrend decide mill --price work.reRing=620 --why",
   ],
-  positionals: [{ name: "ENGINE", help: "the engine; may be left out where there is only one", need: "may" }],
+  positionals: [theEngine],
   options: decideOptions,
   run: async (args, io) => {
     const { logbook, record } = await pickRecord(args, io);

@@ -26,6 +26,7 @@ import { type Field, isSetWhole, newValue, sizesExample, sizesExpected, wordsOf 
 import { limitEdit } from "./engine-limit.ts";
 import { holdsRows, withCylinderColumns } from "./cylinder-columns.ts";
 import { refuseDemo } from "./refuse-demo.ts";
+import { theEngine } from "./the-engine.ts";
 import { usage } from "./usage.ts";
 
 export const engineSet: Command = {
@@ -37,7 +38,7 @@ export const engineSet: Command = {
     "sealtrend engine set pump wetTest.source -",
   ],
   positionals: [
-    { name: "ENGINE", help: "the engine; may be left out where there is only one", need: "may" },
+    theEngine,
     {
       name: "PATH",
       help: "the field, such as geometry.bore; sealtrend engine show lists them",

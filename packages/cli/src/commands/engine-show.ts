@@ -8,12 +8,13 @@ import { openLogbook, pickEngine, stopOnErrors } from "../logbook/open-logbook.t
 import { nodeWorld } from "../logbook/world.ts";
 import { engineScreen } from "../render/engines.ts";
 import { saidAside } from "./pick.ts";
+import { theEngine } from "./the-engine.ts";
 
 export const engineShow: Command = {
   name: "engine show",
   summary: "what is known of an engine, and what would help",
   examples: ["sealtrend engine show tractor"],
-  positionals: [{ name: "ENGINE", help: "the engine; may be left out where there is only one", need: "may" }],
+  positionals: [theEngine],
   options: [],
   run: async (args, io) => {
     const logbook = await openLogbook(nodeWorld(io), "read", args.text("logbook"));

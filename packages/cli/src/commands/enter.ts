@@ -15,10 +15,11 @@ import { type Logbook, engineFiles, openLogbook, pickEngine, stopOnErrors } from
 import { readFileIfThere } from "../logbook/read-file.ts";
 import { shown } from "../logbook/words.ts";
 import { nodeWorld } from "../logbook/world.ts";
-import { type Change, write } from "../logbook/write.ts";
+import { type Change, type Written, write } from "../logbook/write.ts";
 import { typedLine } from "../options/quote.ts";
 import { clean } from "../render/clean.ts";
 import { askNew } from "./entry/ask-new.ts";
+import { askSlips } from "./entry/ask-slips.ts";
 import { askUnit } from "./entry/ask-unit.ts";
 import { completeEntry } from "./entry/complete-entry.ts";
 import { withDryGauge } from "./entry/dry-gauge.ts";
@@ -26,11 +27,13 @@ import { entryAnswer } from "./entry/entry-answer.ts";
 import { conditionOptions, placeOptions, rowOptions } from "./entry/entry-options.ts";
 import { type Placed, columnsFilled, placeRows } from "./entry/entry-place.ts";
 import { entryRows } from "./entry/entry-rows.ts";
-import { askSlips, slipsIn } from "./entry/entry-slips.ts";
+import { slipsIn } from "./entry/entry-slips.ts";
 import { type Target, entryTarget } from "./entry/entry-target.ts";
 import { cylinderLabels, newEngine } from "./new-engine.ts";
+import type { Session } from "./kept/entry-session.ts";
 import { waitingAside } from "./kept/offer-kept.ts";
 import { refuseDemo } from "./refuse-demo.ts";
+import { theEngine } from "./the-engine.ts";
 import { checkTexts } from "./typed/typed-text.ts";
 import { usage } from "./usage.ts";
 
@@ -42,7 +45,7 @@ export const enter: Command = {
     'sealtrend enter tractor --leak-down "74/80 72/80 61/80 75/80" --unit psi --heard "none none exhaust none"',
     'sealtrend enter baler --new --cylinders 2 --ignition spark --dry "118 121" --unit psi',
   ],
-  positionals: [{ name: "ENGINE", help: "the engine; may be left out where there is only one", need: "may" }],
+  positionals: [theEngine],
   options: [...rowOptions, ...conditionOptions, ...placeOptions],
   run: async (args, io) => {
     try {
@@ -75,12 +78,10 @@ const enterTest = async (line: Args, io: Io): Promise<Answer> => {
   const dialect = writableDialect(now === undefined || now.trim() === "" ? header : now);
   const earlier = now === undefined ? [] : readTests(now, path, engine, logbook.gauges).tests;
   const place = { root: logbook.root, command: "enter", engine: id } as const;
-  const given = await completeEntry(typed, io, {
-    ...{ world, place, engine, isNew, dialect, earlier },
-    gauges: logbook.gauges,
-  });
-  const target = targetOf(given.args, io);
   const { gauges } = logbook;
+  const known = { world, place, engine, isNew, dialect, earlier, gauges };
+  const given = await completeEntry(typed, io, known);
+  const target = targetOf(given.args, io);
   const { args: named, asides } = withDryGauge(given.args, target, { earlier, gauges });
   const contextOf = (line: Args) => ({
     engine,
@@ -96,20 +97,41 @@ const enterTest = async (line: Args, io: Io): Promise<Answer> => {
     ? await askSlips(io, read, { ...given, slips: slips.filter(given.leaves) })
     : read;
   const file = shown(world.cwd, path);
-  const placed: { now?: Placed } = {};
-  const entry = {
-    file,
+  const entry = { file, rows, target: { ...target, meter: args.text("meter") ?? "" }, engine, gauges };
+  const { written, placed } = await saveTest(args, given.session, { logbook, id, isNew, header, entry });
+  return entryAnswer(args, io, {
+    logbook,
+    id,
+    placed,
+    slips: io.interactive ? [] : slips,
+    written,
     rows,
-    target: { ...target, meter: args.text("meter") ?? "" },
-    engine,
-    gauges: logbook.gauges,
-  };
+    file,
+    asides: [...given.asides, ...asides],
+  });
+};
+
+interface ToSave {
+  readonly logbook: Logbook;
+  readonly id: string;
+  readonly isNew: boolean;
+  readonly header: string;
+  readonly entry: Parameters<typeof placeRows>[1];
+}
+
+/** Where the rows go is worked out anew from the file as it stands under the lock. */
+const saveTest = async (
+  args: Args,
+  session: Session,
+  { logbook: { world, root }, id, isNew, header, entry }: ToSave,
+): Promise<{ readonly written: Written; readonly placed: Placed }> => {
+  let placed: Placed = { test: "", rows: [], values: [] };
   const makeRows = (text: string): readonly string[] => {
-    placed.now = placeRows(text.trim() === "" ? `${header}\n` : text, entry);
-    return placed.now.rows;
+    placed = placeRows(text.trim() === "" ? `${header}\n` : text, entry);
+    return placed.rows;
   };
   const changes: readonly Change[] = isNew
-    ? newEngine(world, logbook.root, id, newFields(args), { "tests.csv": makeRows("") }).changes
+    ? newEngine(world, root, id, newFields(args), { "tests.csv": makeRows("") }).changes
     : [
         {
           kind: "append",
@@ -120,19 +142,9 @@ const enterTest = async (line: Args, io: Io): Promise<Answer> => {
         },
       ];
   const command = typedLine(commandWords(args, id));
-  const written = await given.session.save(() =>
-    write(world, { root: logbook.root, command, changes, unsaved: clean(unsavedText(args), 10_000) }),
-  );
-  return entryAnswer(args, io, {
-    logbook,
-    id,
-    placed: placed.now ?? { test: "", rows: [], values: [] },
-    slips: io.interactive ? [] : slips,
-    written,
-    rows,
-    file,
-    asides: [...given.asides, ...asides],
-  });
+  const unsaved = clean(unsavedText(args), 10_000);
+  const written = await session.save(() => write(world, { root, command, changes, unsaved }));
+  return { written, placed };
 };
 
 const targetOf = (args: Args, io: Io): Target => {

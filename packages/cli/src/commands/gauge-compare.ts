@@ -21,6 +21,7 @@ import { pressureUnit } from "../render/units.ts";
 import { numberText } from "./gauge-steps/gauge-cells.ts";
 import { columnsToAdd, gaugeChange, gaugesFile } from "./gauge-steps/gauge-row.ts";
 import { pickRecord, pickTest } from "./pick.ts";
+import { theEngine } from "./the-engine.ts";
 import { typedWords } from "./typed/typed-words.ts";
 import { usageFault } from "./usage.ts";
 
@@ -32,7 +33,7 @@ export const gaugeCompare: Command = {
   name: "gauge compare",
   summary: "how two gauges read beside each other on the same warm engine",
   examples: ["sealtrend gauge compare --test 2026-05-03a", "sealtrend gauge compare pump --test latest"],
-  positionals: [{ name: "ENGINE", help: "the engine; may be left out where there is only one", need: "may" }],
+  positionals: [theEngine],
   options,
   run: async (args, io) => {
     const { logbook, record } = await pickRecord(args, io);

@@ -17,6 +17,7 @@ import { nodeWorld } from "../logbook/world.ts";
 import { howScreen } from "../render/how.ts";
 import { shapeLines } from "../render/teardown/teardown-shapes.ts";
 import { saidAside } from "./pick.ts";
+import { theEngine } from "./the-engine.ts";
 import { usage } from "./usage.ts";
 
 export const how: Command = {
@@ -30,7 +31,7 @@ export const how: Command = {
       need: "may",
       choices: procedureKinds,
     },
-    { name: "ENGINE", help: "the engine; may be left out where there is only one", need: "may" },
+    theEngine,
   ],
   options: [],
   run: async (args, io) => {

@@ -15,9 +15,10 @@ import type { Io } from "../io.ts";
 import { noteLines, noteWords } from "../render/note.ts";
 import { savedLine } from "../render/saved-line.ts";
 import { askMissing } from "./ask-missing.ts";
+import { datedRowOptions, datedRowValues, inMeter, labelsTyped } from "./dated-row.ts";
 import { askMore } from "./entry/ask-more.ts";
 import { readBack, saveRow } from "./save-row.ts";
-import { typedDay } from "./typed/typed-day.ts";
+import { theEngine } from "./the-engine.ts";
 import { checkTexts } from "./typed/typed-text.ts";
 import { typedWords } from "./typed/typed-words.ts";
 import { usage } from "./usage.ts";
@@ -38,10 +39,7 @@ const options: readonly Option[] = [
     wordsBy: (told) => takesOf(kindNamed(told("what"))).units,
   },
   { name: "cylinders", value: "LABELS", help: 'which cylinders it is about: "3", "1 2"' },
-  { name: "date", value: "DATE", help: "the day (default today)" },
-  { name: "meter", value: "N", help: "hours, km or miles on the meter" },
-  { name: "by", value: "WHO", help: "who saw it", words: ["me", "shop"], orElse: "a name" },
-  { name: "note", value: "TEXT", help: "anything else" },
+  ...datedRowOptions("who saw it", "anything else"),
 ];
 
 export const note: Command = {
@@ -52,7 +50,7 @@ export const note: Command = {
     'sealtrend note tractor --what "valve seen" --value burnt --cylinders 3 --by shop',
   ],
   enters: true,
-  positionals: [{ name: "ENGINE", help: "the engine; may be left out where there is only one", need: "may" }],
+  positionals: [theEngine],
   options,
   run: async (typed, io) => {
     const { logbook, id, engine } = await writableEngine(typed, io);
@@ -121,9 +119,8 @@ const asked = async (typed: Args, io: Io, engine: Engine): Promise<Args> => {
     },
   ]);
   if (!open || !io.interactive) return told;
-  const unit = engine.meter === undefined ? "" : ` in ${engine.meter}`;
   return await askMore(told, io, [
-    { option: "meter", question: `meter${unit}` },
+    { option: "meter", question: `meter${inMeter(engine)}` },
     ...(free ? [] : [{ option: "note", question: "anything else" }]),
   ]);
 };
@@ -133,17 +130,11 @@ const valuesOf = (args: Args, io: Io): Readonly<Record<string, string>> => {
   const what = known(args);
   const { value, unit } = measured(args, what);
   return {
-    date: typedDay(args, io, "the note") ?? io.today,
-    meter: plainNumber(args.text("meter")?.trim() ?? ""),
+    ...datedRowValues(args, io, "the note"),
     what: what ?? args.text("what") ?? "",
     value,
     unit,
-    cylinders: (args.text("cylinders") ?? "")
-      .trim()
-      .split(/[\s,;+]+/)
-      .join(" "),
-    by: args.text("by") ?? "",
-    note: args.text("note") ?? "",
+    cylinders: labelsTyped(args.text("cylinders")),
   };
 };
 

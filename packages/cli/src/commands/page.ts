@@ -11,6 +11,7 @@ import { pageTarget } from "./page-steps/page-target.ts";
 import { type Purpose, purposeOf, purposes, refuseNotes } from "./page-steps/purpose.ts";
 import { writePage } from "./page-steps/write-page.ts";
 import { pickRecord } from "./pick.ts";
+import { theEngine } from "./the-engine.ts";
 
 export const page: Command = {
   name: "page",
@@ -20,7 +21,7 @@ export const page: Command = {
     "sealtrend page van --for buyer -o van.html",
     "sealtrend page tractor --for buyer -o tractor.txt",
   ],
-  positionals: [{ name: "ENGINE", help: "the engine; may be left out where there is only one", need: "may" }],
+  positionals: [theEngine],
   options: [
     {
       name: "for",

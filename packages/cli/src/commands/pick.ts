@@ -1,7 +1,7 @@
 // What several commands begin with: the logbook, the engine, the test that is meant.
 
 import { exampleDry } from "./example-readings.ts";
-import { type EngineRecord, type Test, latestTest, nearest } from "@sealtrend/core/parts";
+import { type EngineRecord, type Test, datedAhead, latestTest, nearest } from "@sealtrend/core/parts";
 import { type Args, type Fault, Stop } from "../command.ts";
 import type { Io } from "../io.ts";
 import { type Logbook, openLogbook, pickEngine, readRecord } from "../logbook/open-logbook.ts";
@@ -27,18 +27,10 @@ export const pickRecord = async (args: Args, io: Io): Promise<Picked> => {
 
 /** What is dated after today, which a slip of the pen does: it is read all the same. */
 const daysAhead = (record: EngineRecord, today: string): readonly string[] => {
-  const { engine, tests, services, notes, measurements } = record;
-  const ahead = [
-    ...tests.filter(({ date }) => date > today).map(({ id }) => `test ${id}`),
-    ...services.filter(({ date }) => date > today).map(({ date, what }) => `${what} of ${date}`),
-    ...notes.filter(({ date }) => date > today).map(({ date, what }) => `${what} of ${date}`),
-    ...measurements
-      .filter(({ date }) => date > today)
-      .map(({ date, part, quantity }) => `${part} ${quantity} of ${date}`),
-  ];
+  const ahead = datedAhead(record, today);
   if (ahead.length === 0) return [];
   return [
-    `dated after today (${today}): ${ahead.slice(0, 3).join(", ")}${ahead.length > 3 ? " …" : ""}; see each: sealtrend proofread ${engine.id}`,
+    `dated after today (${today}): ${ahead.slice(0, 3).join(", ")}${ahead.length > 3 ? " …" : ""}; see each: sealtrend proofread ${record.engine.id}`,
   ];
 };
 

@@ -3,7 +3,6 @@
 import {
   type Engine,
   type Service,
-  plainNumber,
   readEngineRecord,
   readServices,
   serviceColumns,
@@ -17,9 +16,10 @@ import { type Logbook, engineFiles } from "../logbook/open-logbook.ts";
 import { savedLine } from "../render/saved-line.ts";
 import { serviceLines } from "../render/service.ts";
 import { askMissing } from "./ask-missing.ts";
+import { datedRowOptions, datedRowValues, inMeter, labelsTyped } from "./dated-row.ts";
 import { askMore } from "./entry/ask-more.ts";
 import { readBack, saveRow } from "./save-row.ts";
-import { typedDay } from "./typed/typed-day.ts";
+import { theEngine } from "./the-engine.ts";
 import { checkTexts } from "./typed/typed-text.ts";
 import { checkWork } from "./work-meant.ts";
 import { typedWords } from "./typed/typed-words.ts";
@@ -41,10 +41,7 @@ const options: readonly Option[] = [
     words: ["all", "none"],
     orElse: "labels",
   },
-  { name: "date", value: "DATE", help: "the day (default today)" },
-  { name: "meter", value: "N", help: "hours, km or miles on the meter" },
-  { name: "by", value: "WHO", help: "who did it", words: ["me", "shop"], orElse: "a name" },
-  { name: "note", value: "TEXT", help: 'anything else; for storage how long: "7 months"' },
+  ...datedRowOptions("who did it", 'anything else; for storage how long: "7 months"'),
 ];
 
 export const service: Command = {
@@ -55,7 +52,7 @@ export const service: Command = {
     'sealtrend service tractor --what "head gasket" --cylinders "1 2" --by shop --date 2026-04-11',
   ],
   enters: true,
-  positionals: [{ name: "ENGINE", help: "the engine; may be left out where there is only one", need: "may" }],
+  positionals: [theEngine],
   options,
   run: async (typed, io) => {
     const { logbook, id, engine } = await writableEngine(typed, io);
@@ -104,13 +101,12 @@ const asked = async (typed: Args, io: Io, engine: Engine): Promise<Args> => {
       mend,
     },
   ]);
-  const unit = engine.meter === undefined ? "" : ` in ${engine.meter}`;
   const replaced = known(args) === "meter replaced";
   const told = replaced
     ? await askMissing(args, io, [
         {
           option: "meter",
-          question: `what the new meter reads${unit}: `,
+          question: `what the new meter reads${inMeter(engine)}: `,
           found: "what does the new meter read?",
           mend: `sealtrend service ${engine.id} --what "meter replaced" --meter 0`,
         },
@@ -126,7 +122,7 @@ const asked = async (typed: Args, io: Io, engine: Engine): Promise<Args> => {
             question: `which cylinders: all, none, or labels of ${engine.cylinders.join(" ")}`,
           },
         ]),
-    { option: "meter", question: `meter${unit}` },
+    { option: "meter", question: `meter${inMeter(engine)}` },
     { option: "note", question: "anything else" },
   ]);
 };
@@ -134,23 +130,14 @@ const asked = async (typed: Args, io: Io, engine: Engine): Promise<Args> => {
 const known = (args: Args): Service["what"] | undefined =>
   workNames.find((name) => name === args.text("what")?.trim().toLowerCase());
 
-const labels = (text: string | undefined): string =>
-  (text ?? "")
-    .trim()
-    .split(/[\s,;+]+/)
-    .join(" ");
-
 /** The row by column name. Touched cylinders are written out where a new history hangs on them. */
 const valuesOf = (args: Args, io: Io): Readonly<Record<string, string>> => {
   const what = known(args);
   const touched = args.text("cylinders") ?? (what !== undefined && startsAnew(what) ? "all" : undefined);
   return {
-    date: typedDay(args, io, "the work") ?? io.today,
-    meter: plainNumber(args.text("meter")?.trim() ?? ""),
+    ...datedRowValues(args, io, "the work"),
     what: what ?? args.text("what") ?? "",
-    cylinders: labels(touched),
-    new_baseline: labels(args.text("new-baseline")),
-    by: args.text("by") ?? "",
-    note: args.text("note") ?? "",
+    cylinders: labelsTyped(touched),
+    new_baseline: labelsTyped(args.text("new-baseline")),
   };
 };

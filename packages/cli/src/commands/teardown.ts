@@ -24,6 +24,7 @@ import { teardownAnswer } from "./teardown-steps/teardown-answer.ts";
 import { teardownOptions } from "./teardown-steps/teardown-options.ts";
 import { type Entry, typedMeasurements } from "./teardown-steps/typed-entry.ts";
 import { recordedTeardown, teardownFor } from "./teardown-steps/which-teardown.ts";
+import { theEngine } from "./the-engine.ts";
 import { typedDay } from "./typed/typed-day.ts";
 import { typedWords } from "./typed/typed-words.ts";
 import { usage } from "./usage.ts";
@@ -38,7 +39,7 @@ export const teardown: Command = {
     "sealtrend teardown tractor --no-input --why",
   ],
   enters: true,
-  positionals: [{ name: "ENGINE", help: "the engine; may be left out where there is only one", need: "may" }],
+  positionals: [theEngine],
   options: teardownOptions,
   run: async (typed, io) => {
     const given = await givenLines(typed, io);

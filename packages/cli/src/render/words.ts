@@ -28,6 +28,17 @@ export const fixed = (value: number, places: number): string =>
 /** A fraction in percent, to what a gauge can carry. */
 export const percent = (fraction: number, places = 0): string => `${fixed(fraction * 100, places)} %`;
 
+/** Whether a part without its sign rounds to no tenth of a percent. */
+export const isBelowTenth = (part: number): boolean => fixed(part * 100, 1) === "0.0";
+
+/** What is lost or gained a year, without its sign: `1.2 %`, or `less than 0.1 %` where nothing would be left of it. */
+export const yearlyText = (part: number): string =>
+  isBelowTenth(part) ? "less than 0.1 %" : percent(part, 1);
+
+/** Decimals of a percent, one at least, with which a part is more than zeros. */
+export const carryingPlaces = (part: number): number =>
+  [1, 2, 3].find((places) => Number(fixed(part * 100, places)) !== 0) ?? 1;
+
 /** A change in percent without its unit, with its sign: `+3`, `-18`, `0`. */
 export const signedPercent = (fraction: number, places = 0): string => {
   const text = fixed(fraction * 100, places);

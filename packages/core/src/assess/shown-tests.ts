@@ -31,12 +31,12 @@ const pages: Readonly<Partial<Record<string, HowPage>>> = {
   repeat: "dry",
 };
 
-/** The page for a step; undefined where none tells of it. What is repeated, or made anew after work, is the
+/** The page for a step; undefined where none tells of it. What is repeated, made anew after work or once more warm, is the
  *  kind of reading that the test holds. */
 export const howPageOf = (
   { test }: Pick<TestAssessment, "test">,
   { code }: Pick<NextTest, "code">,
 ): HowPage | undefined => {
-  const isAlike = code === "repeat" || code === "run-in";
+  const isAlike = code === "repeat" || code === "run-in" || code === "retest-warm";
   return isAlike && isLeakOnly(test) ? "leak-down" : pages[code];
 };

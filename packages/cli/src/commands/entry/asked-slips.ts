@@ -11,7 +11,8 @@ import {
 } from "@sealtrend/core/parts";
 import { clean } from "../../render/clean.ts";
 import type { Typed } from "./cell-fault.ts";
-import { type Slipped, slipDoubt, slipsIn, unitDoubt } from "./entry-slips.ts";
+import { type Slipped, slipsIn } from "./entry-slips.ts";
+import { slipDoubt, unitDoubt } from "./slip-words.ts";
 
 export interface Asked {
   readonly known: { readonly engine: Engine; readonly earlier: readonly Test[] };

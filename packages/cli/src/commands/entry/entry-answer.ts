@@ -24,7 +24,8 @@ import { pressureUnit, unitRead } from "../../render/units.ts";
 import { joined } from "../../render/words.ts";
 import type { Placed } from "./entry-place.ts";
 import type { RowValues } from "./entry-context.ts";
-import { type Slipped, slipAsides } from "./entry-slips.ts";
+import type { Slipped } from "./entry-slips.ts";
+import { slipAsides } from "./slip-words.ts";
 
 export interface Saved {
   readonly logbook: Logbook;

@@ -14,6 +14,7 @@ import {
 } from "@sealtrend/core/parts";
 import type { Args } from "../../command.ts";
 import { clean } from "../../render/clean.ts";
+import { inMeter } from "../dated-row.ts";
 import { type Typed, cellFault } from "./cell-fault.ts";
 import { type Asked, slipAmong } from "./asked-slips.ts";
 
@@ -231,7 +232,7 @@ const conditionQuestions = ({ engine, dialect }: Known): readonly Question[] => 
     }));
   const meter: Question = {
     key: "meter",
-    text: `meter${engine.meter === undefined ? "" : ` in ${engine.meter}`}`,
+    text: `meter${inMeter(engine)}`,
     help: "what the meter of the engine shows, such as 1412",
     mayBeOpen: true,
     take: (answer) =>

@@ -3,6 +3,7 @@
 import { instrumentWords } from "@sealtrend/core/parts";
 import type { Option } from "../../command.ts";
 import { grouped } from "../grouped.ts";
+import { byWords } from "../dated-row.ts";
 
 const start = "What holds for the first line, until a line says otherwise";
 
@@ -29,7 +30,7 @@ export const teardownOptions: readonly Option[] = [
     orElse: "what you call it",
   },
   grouped(start, "resolution", "0.01mm", "the finest step that is read off it"),
-  { ...grouped(start, "by", "WHO", "who measured"), words: ["me", "shop"], orElse: "a name" },
+  { ...grouped(start, "by", "WHO", "who measured"), ...byWords },
   grouped(start, "date", "DATE", "the day of measuring (default today)"),
   {
     ...grouped(start, "state", "STATE", "state of the parts (default as found)"),

@@ -1,12 +1,10 @@
 // Free text as typed: what a spreadsheet would run as a formula, or what steers a terminal, is not stored.
 
+import { isFormula } from "@sealtrend/core/parts";
 import type { Args, Fault } from "../../command.ts";
 import { Stop } from "../../command.ts";
 import { clean } from "../../render/clean.ts";
 import { usageFault } from "../usage.ts";
-
-const formula = /^[\s]*[=+\-@\uFF1D\uFF0B\uFF0D\uFF20]/;
-const number = /^-?\d+([.,]\d+)?$/;
 
 // Controls, lone surrogates, separators of lines and paragraphs, marks that turn the direction of writing. A line end is
 // not among them: it is stored as a blank.
@@ -29,12 +27,12 @@ const textFaults = (name: string, text: string): readonly Fault[] => {
         "text-control",
         `--${name} "${clean(text)}" holds a character that is no letter and steers the screen`,
         "plain text",
-        bare === "" || formula.test(bare)
+        bare === "" || isFormula(bare)
           ? "type it again in plain letters"
           : `write --${name} "${clean(bare)}"`,
       ),
     ];
-  if (!formula.test(text) || number.test(text.trim())) return [];
+  if (!isFormula(text.trim())) return [];
   return [
     usageFault(
       "text-formula",

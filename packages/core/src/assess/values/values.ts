@@ -1,6 +1,6 @@
 // The readings of one test, brought from rows and takes to one value a cylinder.
 
-import { byText } from "../../problem/index.ts";
+import { byKey, byText } from "../../problem/index.ts";
 import type { GaugePressure } from "../../quantity/index.ts";
 import {
   type Cell,
@@ -125,11 +125,7 @@ const withSlips = (cells: readonly (CylinderValue | undefined)[]): readonly (Cyl
 const rowsByGauge = (test: Test, what: PressureKind | LeakKind): readonly (readonly PressureRow[])[] => {
   const rows = test.rows.filter((row) => row.what === what);
   if (rows.length <= 1) return rows.length === 0 ? [] : [rows];
-  const byGauge = new Map<string, PressureRow[]>();
-  for (const row of rows) {
-    const key = `${row.gauge ?? ""}\n${row.holds}`;
-    byGauge.set(key, [...(byGauge.get(key) ?? []), row]);
-  }
+  const byGauge = byKey(rows, ({ gauge = "", holds }) => `${gauge}\n${holds}`);
   const onScale = (own: readonly PressureRow[]): number =>
     own.flatMap(({ cells }) => cells.filter((cell) => cell.kind === "reading" && !cell.pegged)).length;
   const firstTake = (own: readonly PressureRow[]): number => Math.min(...own.map(({ take }) => take));
