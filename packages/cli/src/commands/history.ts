@@ -62,9 +62,11 @@ export const history: Command = {
       ...(newest === undefined ? {} : { newest }),
       ...(step === undefined ? {} : { step }),
     } as const;
-    const lines = historyScreen(assessment, asked, options);
-    const text = `${lines.join("\n")}\n`;
-    return { exit: 0, text, json: historyDocument(assessment, step), ...saidAside(logbook) };
+    // one of the two is asked for, and each takes a while at the start
+    const told = args.flag("json")
+      ? { text: "", json: historyDocument(assessment, step) }
+      : { json: undefined, text: `${historyScreen(assessment, asked, options).join("\n")}\n` };
+    return { exit: 0, ...told, ...saidAside(logbook) };
   },
 };
 

@@ -24,17 +24,17 @@ export const show: Command = {
     const own = await ownSheets(args, io);
     const assessment = assessTest(record, pickTest(record, args.text("test")), own.options);
     const unit = pressureUnit(args.text("units"), logbook.facts, unitRead(assessment));
-    const lines = showScreen(assessment, {
-      unit,
-      width: io.width,
-      detail: args.flag("why") ? "why" : "short",
-      rows: 24,
-    });
+    const detail = args.flag("why") ? "why" : "short";
+    const { width } = io;
+    const faults = own.faultsFrom === undefined ? undefined : { from: own.faultsFrom };
+    // one of the two is asked for, and each takes a while at the start
+    const told = args.flag("json")
+      ? { text: "", json: { ...showDocument(assessment), faults } }
+      : {
+          json: undefined,
+          text: `${showScreen(assessment, { unit, width, detail, rows: 24 }).join("\n")}\n`,
+        };
     const aside = own.aside + (saidAside(logbook).aside ?? "");
-    const json = {
-      ...showDocument(assessment),
-      faults: own.faultsFrom === undefined ? undefined : { from: own.faultsFrom },
-    };
-    return { exit: 0, text: `${lines.join("\n")}\n`, json, ...(aside === "" ? {} : { aside }) };
+    return { exit: 0, ...told, ...(aside === "" ? {} : { aside }) };
   },
 };

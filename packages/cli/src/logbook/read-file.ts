@@ -61,8 +61,8 @@ export const readRaw = (world: World, path: string, limit: number): Raw | undefi
       throw new Stop(3, [fileFault("file-not-regular", { file })]);
     const fd = fs.openSync(path, "r");
     try {
-      const { mtimeMs } = fs.fstatSync(fd);
-      const bytes = readAll(world, fd, limit);
+      const { mtimeMs, size } = fs.fstatSync(fd);
+      const bytes = readAll(world, fd, { size, limit });
       if (bytes === undefined) {
         const detail = `more than ${String(Math.floor(limit / 1048576))} MiB`;
         throw new Stop(3, [fileFault("file-too-large", { file, detail })]);
@@ -79,16 +79,24 @@ export const readRaw = (world: World, path: string, limit: number): Raw | undefi
   }
 };
 
-/** Reads to the end; undefined if there is more than `limit`. */
-const readAll = ({ fs }: World, fd: number, limit: number): Uint8Array | undefined => {
-  const parts: Uint8Array[] = [];
+/** Reads to the end; undefined if there is more than `limit`. @param size - what the file says of itself; a pipe says 0 */
+const readAll = (
+  { fs }: World,
+  fd: number,
+  { size, limit }: { readonly size: number; readonly limit: number },
+): Uint8Array | undefined => {
+  // with room for one byte more the end is found without another buffer
+  let bytes = new Uint8Array(Math.min(size, limit) + 1);
   let total = 0;
   for (;;) {
-    const part = new Uint8Array(64 * 1024);
-    const count = fs.readSync(fd, part, 0, part.length, null);
-    if (count === 0) return Buffer.concat(parts);
+    if (total === bytes.length) {
+      const wider = new Uint8Array(Math.max(64 * 1024, 2 * total));
+      wider.set(bytes);
+      bytes = wider;
+    }
+    const count = fs.readSync(fd, bytes, total, bytes.length - total, null);
+    if (count === 0) return bytes.subarray(0, total);
     total += count;
     if (total > limit) return undefined;
-    parts.push(part.subarray(0, count));
   }
 };
