@@ -205,17 +205,18 @@ test("the day that the years are counted from changes no slope and no chance, an
   );
 });
 
-test("the courses alone are those of the whole history, to the last digit of their slopes", () => {
+test("the courses alone are those of the whole history, to the last digit of their slopes and intervals", () => {
   fc.assert(
-    fc.property(history, fc.integer({ min: 1, max: 6 }), (whole, most) => {
+    fc.property(history, fc.integer({ min: 1, max: 6 }), (drawn, most) => {
       const input = {
-        ...whole,
-        labels: whole.labels.slice(0, most),
-        tests: whole.tests.map((one) => ({ ...one, cells: one.cells.slice(0, most) })),
+        ...drawn,
+        labels: drawn.labels.slice(0, most),
+        tests: drawn.tests.map((one) => ({ ...one, cells: one.cells.slice(0, most) })),
       };
       const { cylinders, tests, axis, common } = analyseHistory(input);
+      const whole = common.count < 4 || common.trend === undefined ? undefined : common.trend.slope;
       const lone =
-        cylinders.length === 1 ? { slope: common.count < 4 ? undefined : common.trend?.slope } : {};
+        cylinders.length === 1 ? { slope: whole === undefined ? undefined : { slope: whole } } : {};
       const alone = coursesOf(input);
       expect(alone.perYear).toBe(axis.perYear);
       expect(alone.tests.map(({ ids }) => ids)).toEqual(tests.map(({ ids }) => ids));
@@ -226,8 +227,9 @@ test("the courses alone are those of the whole history, to the last digit of the
           shape: alarms.length > 0 ? shape : undefined,
         })),
       ).toEqual(
-        cylinders.map(({ label, course, theilSen, alarms, early, mirrored, shape, wentOn, cameBack }) => ({
-          ...{ label, course, slope: theilSen?.slope, alarms, mirrored, wentOn, cameBack, ...lone },
+        cylinders.map(({ label, course, theilSen, alarms, early, mirrored, shape, ...after }) => ({
+          ...{ label, course, slope: theilSen, alarms, mirrored, ...lone },
+          ...{ wentOn: after.wentOn, cameBack: after.cameBack, lowAgain: after.lowAgain },
           early: early?.test,
           shape: alarms.length > 0 ? shape : undefined,
         })),

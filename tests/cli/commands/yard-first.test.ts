@@ -1,6 +1,6 @@
 // yard: which engine stands first, what to type next, and that it stays one screen. Readings invented.
 
-import { expect, test } from "vitest";
+import { describe, expect, test } from "vitest";
 import { type Desk, newDesk } from "./desk.ts";
 import { misfits, schemaOf } from "./fits-schema.ts";
 
@@ -79,8 +79,10 @@ test("of a CSV the next command takes it into a logbook, and works", async () =>
   const desk = newDesk();
   desk.put("fleet.csv", [header, csvRow("Red Pump", "150,151,149,131"), ""].join("\n"));
   const { out } = await desk.type(["yard", "fleet.csv", ...day]);
-  expect(out).toContain("\nnext   sealtrend import fleet.csv takes it into a logbook");
-  expect((await desk.type(["import", "fleet.csv", "--logbook", "book", "--write"])).exit).toBe(0);
+  const command =
+    /\nnext {3}decide tells more of what is in a logbook: sealtrend (.*)\n$/.exec(out)?.[1] ?? "";
+  expect(command).toBe("import fleet.csv");
+  expect((await desk.type([...command.split(" "), "--logbook", "book", "--write"])).exit).toBe(0);
   expect((await desk.type(["decide", "red-pump", "--logbook", "book", ...day])).exit).toBe(0);
 });
 
@@ -99,6 +101,42 @@ test("with long names and faults the table stays a table, and all of it one scre
   expect(out).toContain("30 with a fault (see below)");
   expect(err).toMatch(/2[89] more with a fault; each: --format jsonl/);
   expect(out).toMatch(/^engine .*decision +due$/m);
+});
+
+describe("engines not to be run", () => {
+  /** Engines with gas in the coolant, as many sound ones, and one whose row has a slip. */
+  const yardWith = async (stopped: number, ...words: readonly string[]) => {
+    const desk = await yardOf();
+    const put = (id: string, cells: string, note: string): void => {
+      desk.put(`logbook/${id}/engine.json`, '{"cylinders": ["1", "2", "3", "4"], "ignition": "spark"}');
+      const test = `2026-08-03a,2026-08-03,dry,psi,${cells}`;
+      desk.put(`logbook/${id}/tests.csv`, `test,date,what,unit,c1,c2,c3,c4\n${test}\n`);
+      desk.put(`logbook/${id}/notes.csv`, `date,what,value\n${note}`);
+    };
+    for (let i = 1; i < stopped; i++)
+      put(`zebra-${String(i)}`, "150,151,149,150", "2026-10-02,combustion gas in coolant,heavy\n");
+    for (let i = 0; i < 20; i++) put(`sound-${String(i)}`, "150,151,149,150", "");
+    put("faulty", "15O,151,149,150", "");
+    const { exit, out, err } = await desk.type(["yard", ...words, ...day]);
+    expect(exit).toBe(1);
+    expect(out).toContain(` ${String(stopped)} not to be run`);
+    return { out, err, shown: out.match(/^zebra.* /gm)?.length };
+  };
+
+  test("are all shown before a fault gets more than its place", async () => {
+    const { out, err, shown } = await yardWith(5);
+    expect(shown).toBe(5);
+    expect(err).toMatch(/^logbook.faulty.tests\.csv:2:\d+ .*15O/m);
+    expect(err.replace(/\s+/g, " ")).toContain("; the mend: --top all");
+    expect(err).not.toContain("expected");
+    expect(`${out}${err}`.trimEnd().split("\n").length).toBeLessThanOrEqual(24);
+  });
+
+  test("leave the fault its mend where both have room, and where all is asked for", async () => {
+    expect((await yardWith(1)).err).toContain("expected");
+    const { err, shown } = await yardWith(5, "--top", "all");
+    expect([shown, err]).toEqual([5, expect.stringContaining("expected")]);
+  });
 });
 
 test("CSV has what a reading carries, on one line; JSON has every digit", async () => {
@@ -121,4 +159,25 @@ test("CSV has what a reading carries, on one line; JSON has every digit", async 
   expect((json?.worst as { readonly belowOthers: number }).belowOthers).toBeCloseTo(1 - 109 / 150, 12);
   const both = await desk.type(["yard", "fleet.csv", "--format", "csv", "--json", ...day]);
   expect([both.out.split("\n")[0], both.err]).toEqual([csv[0], expect.stringContaining("not --json")]);
+});
+
+test("whoever decides where lives hang on it is named, and a boat is not taken for an aircraft", async () => {
+  const desk = await yardOf();
+  const licensed = "Where lives hang on an engine, or it is to fly, a licensed person decides.";
+  expect((await desk.type(["yard", ...day])).out).not.toContain(licensed);
+  await desk.type(["engine", "set", "alder", "use", "boat"]);
+  await desk.type(["engine", "set", "alder", "remote", "true"]);
+  const { out } = await desk.type(["yard", ...day]);
+  expect(out).toContain(licensed);
+  expect(out).not.toContain("Aircraft");
+});
+
+test("what holds nothing says so in its document too", async () => {
+  const desk = await yardOf();
+  const rows = linesOf((await desk.type(["yard", "--json", ...day])).out);
+  expect(rows.flatMap((line) => misfits(line, schemaOf("yard")))).toEqual([]);
+  expect(rows.find(({ engine }) => engine === "birch")).toMatchObject({
+    low: [{ label: "2", held: "nothing" }],
+  });
+  expect(JSON.stringify(rows.find(({ engine }) => engine === "alder"))).not.toContain('"held"');
 });

@@ -65,17 +65,29 @@ const atLength = (record: EngineRecord) => {
     if (worst === undefined || (own ?? 3) < (best ?? 3) || (own === best && isFurther)) worst = one;
   }
   const lost = ["stepped-down", "falling"];
-  const courses = (years?.result.cylinders ?? []).map(({ label, course, theilSen }) => ({
-    label,
-    code: course,
-    slope: theilSen?.slope,
+  const dateOf = (place = -1): string | undefined => {
+    const [id] = years?.result.tests[place]?.ids ?? [];
+    return record.tests.find((one) => one.id === id)?.date;
+  };
+  const courses = (years?.result.cylinders ?? []).map((one) => ({
+    label: one.label,
+    code: one.course,
+    slope: one.theilSen?.slope,
+    after: [dateOf(one.wentOn), dateOf(one.cameBack)],
+    isEither:
+      one.mirrored === "either" &&
+      !["steady", "too-short-to-tell"].includes(one.course) &&
+      !one.alarms.includes("no-compression"),
   }));
   const steepest = lost
     .map(
       (code) => courses.filter((one) => one.code === code).sort((a, b) => (a.slope ?? 0) - (b.slope ?? 0))[0],
     )
     .find((one) => one !== undefined);
-  const course = steepest ?? courses.find(({ label }) => label === worst?.label) ?? courses[0];
+  const own = courses.find(({ label }) => label === worst?.label) ?? courses[0];
+  const isQuiet = worst?.standing === "even" && own?.code === "steady";
+  const others = isQuiet ? courses.filter(({ code }) => code !== "steady") : [];
+  const course = steepest ?? others.find(({ code }) => code !== "too-short-to-tell") ?? others[0] ?? own;
   return {
     tests: record.tests.length,
     test: { id: chosen.id, date: chosen.date, trust: trust.code },
@@ -85,7 +97,7 @@ const atLength = (record: EngineRecord) => {
       .map(({ label, standing, belowOthers, limitsMissed }) => [label, standing, belowOthers, limitsMissed]),
     worst:
       worst === undefined ? undefined : [worst.label, worst.standing, worst.belowMedian, worst.belowOthers],
-    course: course === undefined ? undefined : [course.label, course.code],
+    course: course === undefined ? undefined : [course.label, course.code, ...course.after, course.isEither],
   };
 };
 
@@ -101,7 +113,10 @@ const inShort = ({ tests, test: judged, low = [], worst, course }: YardRow) => (
   ]),
   worst:
     worst === undefined ? undefined : [worst.label, worst.standing, worst.belowMedian, worst.belowOthers],
-  course: course === undefined ? undefined : [course.label, course.code],
+  course:
+    course === undefined
+      ? undefined
+      : [course.label, course.code, course.wentOn, course.cameBack, course.mirrored === "either"],
 });
 
 test.each(engines)("the row of %s says what show, history and decide say", (id) => {

@@ -194,6 +194,7 @@ const cylinderDocument = (
       cylinder.early === undefined ? undefined : { ...cylinder.early, test: dateOf(cylinder.early.test) },
     wentOn: dateOf(cylinder.wentOn),
     cameBack: dateOf(cylinder.cameBack),
+    lowAgain: dateOf(cylinder.lowAgain),
     shape: shape === undefined ? undefined : { ...shape, firstAfter: dateOf(shape.firstAfter) },
     limit:
       limit === undefined

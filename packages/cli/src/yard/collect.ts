@@ -2,7 +2,6 @@
 // in the end; counted; faults remembered.
 
 import { type Problem, type YardRow, type YardTotals, noYard, withEngine } from "@sealtrend/core/parts";
-import type { Fault } from "../command.ts";
 import type { YardAsked } from "../commands/yard-steps/yard-options.ts";
 import { yardBookDocument } from "../documents/yard-book-document.ts";
 import { yardDocument } from "../documents/yard-document.ts";
@@ -11,9 +10,10 @@ import { jsonLine } from "../json-text.ts";
 import { escaped } from "../render/ascii.ts";
 import { yardCsvHeader, yardCsvRow } from "../render/yard/yard-csv.ts";
 import type { JobAnswer, UnreadBook, YardAnswer } from "./answer-job.ts";
+import { type FaultsTold, faultsOfMany } from "./faults-of-many.ts";
 import { keptFirst } from "./kept-first.ts";
 
-export interface Collected {
+export interface Collected extends FaultsTold {
   readonly totals: YardTotals;
   /** Logbooks that could not be read. */
   readonly unreadBooks: number;
@@ -23,22 +23,12 @@ export interface Collected {
   readonly asides: readonly string[];
   /** How many had a row that was asked for. */
   readonly matching: number;
-  /** Of the first engines that have some, and of none. */
-  readonly problems: readonly (Problem | Fault)[];
-  /** How many engines with a fault are not among them. */
-  readonly untold: number;
-  /** All faults that are not among them, by their codes. */
-  readonly rest: ReadonlyMap<string, number>;
 }
 
 export interface Collector {
   take(answer: JobAnswer): void;
   done(): Collected;
 }
-
-/** More are only counted: a file of another kind would fill the screen for minutes. Beside a table that is to fit on a screen
- *  a few show where to begin. */
-const most = { all: { engines: 20, each: 5 }, "one-screen": { engines: 2, each: 1 } } as const;
 
 const mostAsides = 5;
 
@@ -48,27 +38,16 @@ const together = 256;
 export const collector = (io: Io, { format, order, top, due, length }: YardAsked): Collector => {
   const rows = format === "table" ? keptFirst<YardRow>(order ?? "worst", top) : undefined;
   const texts = rows !== undefined || order === undefined ? undefined : keptFirst<string>(order, top);
-  const problems: (Problem | Fault)[] = [];
-  const rest = new Map<string, number>();
+  const faults = faultsOfMany(format === "table" ? length : "all");
   const header: Problem[] = [];
   const asides: string[] = [];
   let moreAsides = 0;
-  let [totals, matching, told, untold, begun] = [noYard, 0, 0, 0, false];
+  let [totals, matching, begun] = [noYard, 0, false];
   const write = writer(io, format);
-  const remember = (found: YardAnswer["problems"]): void => {
-    const errors = found.filter(({ severity }) => severity === "error");
-    if (errors.length === 0) return;
-    told += 1;
-    const { engines, each } = most[format === "table" ? length : "all"];
-    const shown = told <= engines ? each : 0;
-    problems.push(...errors.slice(0, shown));
-    if (shown === 0) untold += 1;
-    for (const { code } of errors.slice(shown)) rest.set(code, (rest.get(code) ?? 0) + 1);
-  };
   const takeOne = (answer: YardAnswer): string => {
     const { row } = answer;
     totals = withEngine(totals, row, io.today);
-    remember(answer.problems);
+    faults.add(answer.problems);
     if (row === undefined) return format === "table" ? "" : write(answer);
     if (due !== undefined && (row.due.since ?? row.due.date) > due) return "";
     matching += 1;
@@ -80,7 +59,7 @@ export const collector = (io: Io, { format, order, top, due, length }: YardAsked
   let unreadBooks = 0;
   const takeBook = (book: UnreadBook): string => {
     unreadBooks += 1;
-    remember(book.problems);
+    faults.add(book.problems);
     return format === "jsonl" ? jsonText(io, yardBookDocument(book)) : "";
   };
   const out = (text: string): void => {
@@ -93,7 +72,7 @@ export const collector = (io: Io, { format, order, top, due, length }: YardAsked
       out([...books.map(takeBook), ...answers.map(takeOne)].join(""));
       const fresh = ofHeader.filter(({ column }) => !header.some((one) => one.column === column));
       header.push(...fresh);
-      remember([...found, ...fresh]);
+      faults.add([...found, ...fresh]);
       const room = said.slice(0, mostAsides - asides.length);
       asides.push(...room);
       moreAsides += said.length - room.length;
@@ -104,7 +83,7 @@ export const collector = (io: Io, { format, order, top, due, length }: YardAsked
       for (let from = 0; from < last.length; from += together)
         out(last.slice(from, from + together).join(""));
       if (moreAsides > 0) asides.push(`${moreAsides.toLocaleString("en-US")} more such names`);
-      return { totals, unreadBooks, asides, matching, problems, untold, rest, rows: rows?.all() ?? [] };
+      return { totals, unreadBooks, asides, matching, rows: rows?.all() ?? [], ...faults.told() };
     },
   };
 };

@@ -1,6 +1,7 @@
 // The whole of `yard`: finds what is meant, answers engine by engine, writes or keeps each answer, and sums up.
 
 import { resolve } from "node:path";
+import type { YardRow } from "@sealtrend/core/parts";
 import { type Answer, type Args } from "../command.ts";
 import { yardAsked, type YardAsked } from "../commands/yard-steps/yard-options.ts";
 import { usage } from "../commands/usage.ts";
@@ -9,14 +10,15 @@ import { isFolder } from "../logbook/inside.ts";
 import { type World, nodeWorld } from "../logbook/world.ts";
 import { asSaid } from "../logbook/words.ts";
 import { saidOnce } from "../render/aside.ts";
-import { faultText } from "../render/faults.ts";
+import { faultHead, faultText } from "../render/faults.ts";
 import { wrapText } from "../render/table.ts";
 import { yardHeadline } from "../render/yard/yard-headline.ts";
 import type { YardFrom } from "../render/yard/yard-next.ts";
-import { yardTable } from "../render/yard/yard-table.ts";
+import { yardRowsShown, yardTable } from "../render/yard/yard-table.ts";
 import { withUnreadBooks } from "../render/yard/yard-unread.ts";
 import { type Answers, answersOfBooks, answersOfFile } from "./answers.ts";
 import { type Collected, collector } from "./collect.ts";
+import type { FaultsTold } from "./faults-of-many.ts";
 import { progress } from "./progress.ts";
 import { yardBooks } from "./yard-logbooks.ts";
 
@@ -101,9 +103,10 @@ const answerOf = (
     ...(problems.length > 0 ? [] : beginLines(totals, from.kind, width)),
     ...due.flatMap((line) => wrapText(line, width)),
   ];
+  const shape = { width, today, order, of: matching, decide, detail, from } as const;
   const table = (room: number, all: YardAsked["length"]): readonly string[] =>
-    yardTable(rows, { width, room, today, order, of: matching, decide, detail, length: all, from });
-  const beside = (told: FaultsTold): string => {
+    yardTable(rows, { ...shape, room, length: all });
+  const beside = (told: FaultsTold, faults: string): string => {
     const more = told.untold === 0 ? [] : [`${String(told.untold)} more with a fault; each: --format jsonl`];
     const said = [
       ...asked.asides,
@@ -113,26 +116,46 @@ const answerOf = (
       ...(isTable ? [] : [headline, ...due]),
       ...more,
     ];
-    return saidOnce(said) + faultText(told.problems, width, "folded", told.rest);
+    return saidOnce(said) + faults;
   };
-  const all = beside({ problems, untold, rest });
+  const inFull = (told: FaultsTold): string =>
+    beside(told, faultText(told.problems, width, "folded", told.rest));
+  const all = inFull({ problems, untold, rest });
   const isShort = isTable && length === "one-screen";
+  const first = firstOf({ problems, untold, rest });
+  const roomBeside = (aside: string): number => screenful - before.length - linesIn(aside, width);
+  const isPressingShown = (aside: string): boolean =>
+    yardRowsShown(rows, { ...shape, room: roomBeside(aside), length }) >= pressing(rows);
+  const shortened = (): string => {
+    const one = inFull(first);
+    return isPressingShown(one) ? one : beside(first, headsOf(first, width));
+  };
   // what is said beside the answer stands on the same screen
-  const fits = !isShort || before.length + table(0, "all").length + linesIn(all, width) <= screenful;
-  const aside = fits ? all : beside(firstOf({ problems, untold, rest }));
-  const room = screenful - before.length - linesIn(aside, width);
-  const text = isTable ? [...before, ...table(room, length)].join("\n") + "\n" : "";
+  const fits = !isShort || table(0, "all").length <= roomBeside(all);
+  const aside = fits ? all : shortened();
+  const text = isTable ? [...before, ...table(roomBeside(aside), length)].join("\n") + "\n" : "";
   const exit = totals.faulty > 0 || problems.length > 0 ? 1 : 0;
   return { exit, text, json: undefined, ...(aside === "" ? {} : { aside }) };
 };
-
-type FaultsTold = Pick<Collected, "problems" | "untold" | "rest">;
 
 /** The first, and how many have more: their kinds are not counted as well where a line is dear. */
 const firstOf = ({ problems, untold, rest }: FaultsTold): FaultsTold => {
   const more = untold + Math.max(0, problems.length - 1);
   return { problems: problems.slice(0, 1), untold: more, rest: more === 0 ? rest : new Map() };
 };
+
+/** How many at the head of the table are not to be run, or in need of work: a fault gives its lines to them. */
+const pressing = (rows: readonly YardRow[]): number => {
+  const rest = rows.findIndex(({ decision }) => decision?.use !== "not-run" && decision?.basis !== "needed");
+  return rest < 0 ? rows.length : rest;
+};
+
+/** Without what was expected and the mend, and where those are told. */
+const headsOf = ({ problems }: FaultsTold, width: number): string =>
+  problems
+    .flatMap((fault) => wrapText(`${faultHead(fault)}; the mend: --top all`, width))
+    .map((line) => `${line}\n`)
+    .join("");
 
 /** Of a text that is wrapped when it is written. */
 const linesIn = (text: string, width: number): number =>

@@ -37,7 +37,7 @@ export const analyseHistory = (input: HistoryInput): HistoryResult => {
     return {
       label,
       ...judged,
-      ...afterFall(judged, tests, () => at(shown.ratios, i)),
+      ...afterFall(judged, at(series, i), cell),
       ...(since === undefined ? {} : { since }),
       contrasts: at(shown.contrasts, i),
       ratios: at(shown.ratios, i),

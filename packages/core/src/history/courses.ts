@@ -7,10 +7,8 @@ import type { EngineWide } from "./engine-wide.ts";
 import { groundwork, takenBy } from "./groundwork.ts";
 import type { HistoryInput } from "./input.ts";
 import { judgeCourse, mirroredOf } from "./judge-cylinder.ts";
-import { plainContrasts } from "./relative-channel.ts";
 import type { CylinderHistory, Mirrored } from "./result.ts";
-import { type Shown, shownContrasts } from "./shown-contrasts.ts";
-import { robustSlope } from "./slope-test.ts";
+import { type RobustSlope, robustSlope } from "./slope-test.ts";
 
 /** The course of one cylinder, as `analyseHistory` has it. */
 export interface CylinderCourse extends Pick<CylinderHistory, "label" | "course" | "alarms" | "early"> {
@@ -20,9 +18,9 @@ export interface CylinderCourse extends Pick<CylinderHistory, "label" | "course"
   readonly mirrored: () => Mirrored;
   /** Whether one stepped down reads lower again, or as before, as there; worked out when it is asked for. */
   readonly afterFall: () => AfterFall;
-  /** Slope of the Theil-Sen line, of a lone cylinder that of the engine as a whole; worked out when it is asked for. Undefined
-   *  below four contrasts at three places, or four tests. */
-  readonly slope: () => number | undefined;
+  /** The Theil-Sen line as there, of a lone cylinder the slope of the engine as a whole without an interval; worked out when it
+   *  is asked for. Undefined below four contrasts at three places, or four tests. */
+  readonly slope: () => RobustSlope | undefined;
 }
 
 export interface Courses {
@@ -39,9 +37,6 @@ export interface Courses {
 export const coursesOf = (input: HistoryInput): Courses => {
   const { layout, channel, cell, series, shared } = groundwork(input);
   const firsts = earlyByCylinder(channel, layout.current, cell);
-  let shown: Shown | undefined;
-  const ratiosOf = (i: number): CylinderHistory["ratios"] =>
-    at((shown ??= shownContrasts(layout, channel, plainContrasts(channel.table))).ratios, i);
   const cylinders = layout.labels.map((label, i): CylinderCourse => {
     const { early } = at(firsts, i);
     const own = { series: at(series, i), early, ...takenBy(layout, i) };
@@ -50,11 +45,11 @@ export const coursesOf = (input: HistoryInput): Courses => {
     return {
       label,
       ...judged,
-      mirrored: () => mirroredOf(shared),
-      afterFall: () => afterFall(judged, layout.tests, () => ratiosOf(i)),
+      mirrored: () => mirroredOf(own, shared),
+      afterFall: () => afterFall(judged, own.series, cell),
       slope: () => {
         if (layout.labels.length === 1) return slopeOfEngine(shared.wide().common);
-        return slopes === undefined ? undefined : robustSlope(own.series).slope;
+        return slopes === undefined ? undefined : robustSlope(own.series);
       },
     };
   });
@@ -63,5 +58,5 @@ export const coursesOf = (input: HistoryInput): Courses => {
 };
 
 /** Below four tests it is no slope but the change between two. */
-const slopeOfEngine = ({ count, trend }: EngineWide): number | undefined =>
-  count < 4 ? undefined : trend?.slope;
+const slopeOfEngine = ({ count, trend }: EngineWide): RobustSlope | undefined =>
+  count < 4 || trend === undefined ? undefined : { slope: trend.slope };

@@ -38,6 +38,17 @@ export interface EngineWide {
   readonly trend?: EngineWideSlope;
 }
 
+/** The same with what it rests on. */
+export interface Wide {
+  readonly common: EngineWide;
+  /** From the first test to the last that it uses, in the unit of slopes. */
+  readonly span: number;
+  /** a_t, by place of the test; undefined where it does not count. */
+  readonly effects: readonly (number | undefined)[];
+  /** Of the level of one cylinder from test to test. */
+  readonly variance: number;
+}
+
 /** The line through the test effects; words from four tests, at one-sided 5 %.
  *  @param x - place on the axis, and `effects` a_t, of each of the tests */
 export const engineWide = (

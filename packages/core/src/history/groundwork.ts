@@ -2,9 +2,9 @@
 
 import { at } from "./at.ts";
 import { checkInput } from "./check-input.ts";
-import { engineWide } from "./engine-wide.ts";
+import { engineWide, type Wide } from "./engine-wide.ts";
 import type { HistoryInput } from "./input.ts";
-import type { Own, Shared, Wide } from "./judge-cylinder.ts";
+import type { Own, Shared } from "./judge-cylinder.ts";
 import { type Layout, layOut, sinceWhole, wholeRows } from "./layout.ts";
 import { cellVariance } from "./noise.ts";
 import { pooledVariance } from "./pooled-variance.ts";
@@ -33,8 +33,9 @@ export const groundwork = (input: HistoryInput): Groundwork => {
   const series = currentSeries(layout, channel, channel.contrasts);
   const pooled = pooledVariance(series, cell);
   let known: Wide | undefined;
-  const wide = (): Wide => (known ??= wideOf(layout, channel));
-  const shared = { pooled, scale: stepScale(series, pooled), wide, perYear, cylinders: labels.length };
+  const wide = (): Wide => (known ??= wideOf(layout, channel, cell));
+  const scale = stepScale(series, pooled);
+  const shared = { pooled, scale, cell, wide, perYear, cylinders: labels.length };
   return { layout, channel, cell, series, shared };
 };
 
@@ -54,15 +55,19 @@ export const effectsOf = (layout: Layout, { polish }: RelativeChannel): readonly
 };
 
 /** The engine-wide channel over the tests since the last work on all cylinders. */
-const wideOf = (layout: Layout, channel: RelativeChannel): Wide => {
+const wideOf = (layout: Layout, channel: RelativeChannel, cell: number): Wide => {
   const { tests, x, noise } = layout;
   const since = sinceWhole(layout);
   const counted = wholeRows(layout);
   const places = counted.map((test) => at(x, test));
-  const effects = effectsOf(layout, channel).filter((effect) => effect !== undefined);
+  const effects = effectsOf(layout, channel);
   const used = counted.map((test) => at(tests, test));
   const span = (places.at(-1) ?? 0) - (places[0] ?? 0);
-  return { common: engineWide(used, { x: places, effects, since }, noise), span };
+  const told = effects.filter((effect) => effect !== undefined);
+  const gauges = new Set(used.map(({ gauge, countsAs }) => countsAs ?? gauge));
+  const oneGauge = gauges.size === 1 && !gauges.has(undefined);
+  const variance = noise.common ** 2 + cell + (oneGauge ? 0 : noise.gauge ** 2);
+  return { common: engineWide(used, { x: places, effects: told, since }, noise), span, effects, variance };
 };
 
 /** What the cells of the current epoch say beside the contrasts. */

@@ -6,9 +6,10 @@ import { at } from "./at.ts";
 import type { Change } from "./change-test.ts";
 import { courseOf, courseOfSingle, shareOfSteady, type AlarmRule, type CourseWord } from "./course.ts";
 import type { EarlyChange } from "./early-change.ts";
-import type { EngineWide } from "./engine-wide.ts";
+import type { Wide } from "./engine-wide.ts";
 import type { PooledVariance } from "./pooled-variance.ts";
 import type { CylinderHistory } from "./result.ts";
+import { onlyReturns, whichOfTwo } from "./of-two.ts";
 import { distinctPlaces, lineThrough, type Line, type Series } from "./series.ts";
 import {
   leastLossShown,
@@ -25,17 +26,12 @@ import { twoBelowBaseline, type BaselineTest, type StepScale } from "./two-below
 export interface Shared {
   readonly pooled: PooledVariance;
   readonly scale: StepScale;
+  /** s0^2 of one cell. */
+  readonly cell: number;
   /** Asked for by engines of one and of two cylinders only. */
   readonly wide: () => Wide;
   readonly perYear: number | undefined;
   readonly cylinders: number;
-}
-
-/** The engine-wide channel. */
-export interface Wide {
-  readonly common: EngineWide;
-  /** From the first test to the last that it uses, in the unit of slopes. */
-  readonly span: number;
 }
 
 /** What concerns this cylinder only. */
@@ -61,6 +57,7 @@ export type Judgement = Omit<
   | "noCompression"
   | "wentOn"
   | "cameBack"
+  | "lowAgain"
   | "limit"
   | "absolute"
   | "stays"
@@ -134,7 +131,7 @@ export const judgeCylinder = (own: Own, shared: Shared): Judgement => {
   return {
     course,
     ...(leaning === undefined ? {} : { leaning }),
-    mirrored: mirroredOf(shared),
+    mirrored: mirroredOf(own, shared),
     alarms,
     count,
     ...(slopes === undefined
@@ -147,7 +144,7 @@ export const judgeCylinder = (own: Own, shared: Shared): Judgement => {
           leastLossShown: leastLossShown(slopes.line, pooled),
         }),
     ...(twoBelow === undefined ? {} : { twoBelow }),
-    ...(change === undefined ? {} : { change }),
+    ...(change === undefined ? {} : { change: unmirrored(change, own, shared) }),
     ...(early === undefined
       ? {}
       : { early: { direction: early.direction, test: early.test, change: early.change } }),
@@ -156,11 +153,20 @@ export const judgeCylinder = (own: Own, shared: Shared): Judgement => {
 };
 
 /** Asks for the engine-wide channel where there are two cylinders. */
-export const mirroredOf = ({ cylinders, wide }: Shared): CylinderHistory["mirrored"] => {
-  if (cylinders !== 2) return "no";
-  const { common } = wide();
-  return common.count >= 4 && common.word !== "rising" ? "named" : "either";
-};
+export const mirroredOf = (
+  own: Pick<Own, "series" | "early">,
+  { cylinders, wide, cell }: Shared,
+): CylinderHistory["mirrored"] => (cylinders === 2 ? whichOfTwo(own, wide(), cell) : "no");
+
+/** Of two, a low one that is back is no fall of the other. */
+const unmirrored = (
+  change: NonNullable<Own["change"]>,
+  own: Pick<Own, "series" | "early">,
+  { cylinders, cell }: Shared,
+): NonNullable<Own["change"]> =>
+  cylinders === 2 && change.flagged && onlyReturns(own, { last: 1, cell })
+    ? { ...change, flagged: false }
+    : change;
 
 const shaped = (shape: Judgement["shape"]): Pick<Judgement, "shape"> =>
   shape === undefined ? {} : { shape };
@@ -173,8 +179,8 @@ const placedRise = (series: Series, scale: StepScale): Judgement["shape"] => {
 };
 
 const alarmsOf = (
-  { early, lastTaken, taken }: Pick<Own, "early" | "lastTaken" | "taken">,
-  { cylinders, wide }: Shared,
+  { series, early, lastTaken, taken }: Omit<Own, "change" | "held">,
+  { cylinders, wide, cell }: Shared,
   p: { readonly twoBelow: number | undefined; readonly slope: number | undefined; readonly compared: number },
 ): readonly AlarmRule[] => {
   const raised: readonly (readonly [AlarmRule, boolean])[] = [
@@ -185,7 +191,10 @@ const alarmsOf = (
     ["slope", p.slope !== undefined && p.slope < alarmChance.slope / p.compared],
     ["engine-wide", cylinders === 1 && wide().common.word === "falling"],
   ];
-  return raised.flatMap(([rule, isRaised]) => (isRaised ? [rule] : []));
+  const alarms = raised.flatMap(([rule, isRaised]) => (isRaised ? [rule] : []));
+  if (cylinders !== 2 || alarms.length === 0 || !onlyReturns({ series, early }, { last: 2, cell }))
+    return alarms;
+  return alarms.filter((rule) => rule === "no-compression");
 };
 
 /** A step at the last reading is seen in it alone, unless the last two are both below where they began. */

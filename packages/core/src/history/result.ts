@@ -68,7 +68,8 @@ export interface ServiceResult {
 }
 
 /** With two cylinders a contrast cannot tell whose change it is. `named`: the engine-wide channel does not rise, so the
- *  falling one may be named; `either`: one has lost or the other has gained. `no`: not two cylinders. */
+ *  falling one may be named; of one that came back, the other stayed at its own level the while. `either`: one has lost or the
+ *  other has gained. `no`: not two cylinders. */
 export type Mirrored = "no" | "named" | "either";
 
 /** One cylinder over the years, against its fellows: contrasts and slopes in ln units, its course and the alarms. */
@@ -106,16 +107,19 @@ export interface CylinderHistory {
   /** The slowest loss that this many tests would have shown. */
   readonly leastLossShown?: number;
 
-  /** The last test against all earlier ones of the epoch; a flag asks for a repeat. */
+  /** The last test against all earlier ones of the epoch; a flag asks for a repeat. Of two cylinders none where it is only back where
+   *  it began: then the other was low in between. */
   readonly change?: Change & { readonly test: number };
   /** A move seen in two of the first tests running, before a line can be drawn. `test`: place of the first of them. */
   readonly early?: { readonly direction: Direction; readonly test: number; readonly change: number };
-  /** Of one stepped down in its first tests and lower again since: place of the last test. Whether it went in a step or loses
+  /** Of one stepped down in its first tests and lower again since: place of the last test that counts. Whether it went in a step or loses
    *  steadily cannot be told yet. */
   readonly wentOn?: number;
-  /** Of one stepped down in its first tests that reads as before again: place of the last test that counts. The course stays,
-   *  for what it is worth is not known; it is not low now. */
+  /** Of one stepped down in its first tests that reads as before again, within what repeats explain: place of the first test from
+   *  which it stayed so. The course stays, for what it is worth is not known; it is not low now. */
   readonly cameBack?: number;
+  /** Of one stepped down in its first tests that read as before and then lower again: place of the first of these. */
+  readonly lowAgain?: number;
   /** Of an alarmed cylinder with four contrasts, and of a rising one (whose `fall` is negative). `firstAfter`: place of the
    *  first test after the step. A step seen in the last reading only is the same as a bad reading; `last-two`: the one before
    *  it was low already, by less. */

@@ -29,7 +29,7 @@ export const alarmText = (kind: KindHistory, { id, step, leak }: Named): string 
   if (dead.length > 0) return `read ${whichText(dead, kind)} again, adapter checked; ${causes}`;
   if (isAlone(kind)) return wholeText(kind, id, leak);
   if (alarmed.some(isEither))
-    return kind.kind === "dry"
+    return kind.kind === "dry" && !alarmed.some(({ cameBack }) => cameBack !== undefined)
       ? `leak-down of both tells which: it reads each by itself; how: sealtrend how leak-down ${id}`
       : `read both again, three times each; ${causes}`;
   if (step !== undefined)

@@ -7,7 +7,7 @@ import { isAlone } from "./history-numbers.ts";
 import { planText } from "./history-plan.ts";
 import { hasDropped } from "./history-sentences.ts";
 import { prose } from "../prose.ts";
-import { count, sentence } from "../words.ts";
+import { count, joined, sentence } from "../words.ts";
 
 export const closingLines = (
   { record, leakDown }: HistoryAssessment,
@@ -55,9 +55,16 @@ const nextText = (kind: KindHistory, full: number, named: Named): string | undef
   if (found !== undefined) return found;
   const { step, id } = named;
   const plan = courseText(kind, full);
-  if (step === undefined) return plan;
+  if (step === undefined) return plan ?? againText(kind);
   const first = `${step.text}, ${String(step.minutes)} minutes; how: sealtrend show ${id}`;
   return plan === undefined ? first : `${first}\n${sentence(plan)}`;
+};
+
+/** What the first sentence of a drop asks for, where `show` sees nothing that stands out. */
+const againText = ({ result: { cylinders } }: KindHistory): string | undefined => {
+  const dropped = cylinders.filter(hasDropped).map(({ label }) => label);
+  if (dropped.length === 0) return undefined;
+  return `read ${cylinders.length === 2 ? "both" : joined(dropped)} again, three times each`;
 };
 
 /** What more tests would tell. */

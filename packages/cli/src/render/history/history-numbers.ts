@@ -35,7 +35,10 @@ export const numbersOf = (cylinder: CylinderHistory, kind: KindHistory, unit: Pr
   const nothing = new Set(heldNothing(cylinder, kind));
   const own = drawnOf(cylinder, kind).flatMap((value, i) => {
     if (i < since || kind.result.tests[i]?.use !== "full") return [];
-    return nothing.has(i) ? ["held 0"] : value === undefined ? [] : [valueText(value, kind, unit)];
+    if (nothing.has(i)) return ["held 0"];
+    if (value !== undefined) return [valueText(value, kind, unit)];
+    // read, and nothing to hold it against: an older figure would not be its last
+    return cylinder.levels[i] === undefined ? [] : ["-"];
   });
   const slope = isAlone(kind) ? wholeSlope(cylinder, kind) : ownSlope(cylinder, kind);
   return {
@@ -46,10 +49,16 @@ export const numbersOf = (cylinder: CylinderHistory, kind: KindHistory, unit: Pr
   };
 };
 
-/** To a tenth; of one that moves with the digits that carry it. */
-const slopeText = (slope: number, { course }: CylinderHistory, { result: { axis } }: KindHistory): string => {
+/** What adds up to as much over the years, in ln units, is not printed as nothing; judgement. */
+const sumShown = 0.01;
+
+/** To a tenth; of one that moves, or over so long a time that it shows in the readings, with the digits that carry it. */
+const slopeText = (slope: number, { course }: CylinderHistory, { result }: KindHistory): string => {
+  const { axis, tests } = result;
   const part = Math.expm1(slope * (axis.perYear ?? 1));
-  const moves = course === "falling" || course === "rising";
+  const places = tests.map(({ x }) => x / axis.slopePer);
+  const sum = Math.abs(slope) * (Math.max(...places) - Math.min(...places));
+  const moves = course === "falling" || course === "rising" || sum >= sumShown;
   return signedPercent(part, moves ? carryingPlaces(part) : 1);
 };
 

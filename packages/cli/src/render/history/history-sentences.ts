@@ -5,6 +5,7 @@ import {
   carryingPlaces,
   cylinders as named,
   isBelowTenth,
+  isRateShown,
   percent,
   theOthers,
   yearlyText,
@@ -22,8 +23,10 @@ export const yearly = (slope: number, kind: KindHistory): string => {
 };
 
 /** The same as a part. */
-const partOf = (slope: number, { result: { axis } }: KindHistory): number =>
-  Math.abs(Math.expm1(slope * (axis.perYear ?? 1)));
+const partOf = (slope: number, kind: KindHistory): number => Math.abs(signedPart(slope, kind));
+
+const signedPart = (slope: number, { result: { axis } }: KindHistory): number =>
+  Math.expm1(slope * (axis.perYear ?? 1));
 
 /** Whether nothing is left of a slope in tenths of a percent a year: twenty years of it are 2 %, about what one reading is off
  *  by (judgement). What is called steady may lose that much each year.  @source handbook/statistics.md L.9 (2 %) */
@@ -41,28 +44,38 @@ export const courseSentence = (cylinder: CylinderHistory, kind: KindHistory): st
   const who = named([label]);
   if (alarms.includes("no-compression")) return `${who} held nothing at the last test.`;
   const rate = rateOf(cylinder, kind);
+  const isLittle = rate !== undefined && isTooLittle(cylinder.theilSen?.slope ?? 0, kind);
   const moving = `${rate === undefined ? "" : `: ${rate}`} against ${othersOf(kind)}${sinceText(cylinder, kind)}`;
+  const little = isLittle ? ", too little to matter" : "";
   const [size = 0, firstAfter] =
     early === undefined || shape?.shape === "sudden"
       ? [shape?.fall, shape?.firstAfter]
       : [early.change, early.test];
   const when = firstAfter === undefined ? "" : betweenText(cylinder, kind, firstAfter);
-  if (course === "falling") return `${who} is falling${moving}${shapeText(cylinder)}.`;
+  if (course === "falling") return `${who} is falling${moving}${shapeText(cylinder)}${little}.`;
   if (course === "rising" && shape?.shape === "sudden" && firstAfter !== undefined)
     return `${who} rose about ${percent(Math.expm1(Math.abs(size)))} against ${othersOf(kind)}${when}: was there a service that is not written down?`;
   if (course === "rising")
-    return `${who} is rising${moving}. Carbon, oil in the chamber or rings bedding in raise a reading; it is no sign of health.`;
+    return `${who} is rising${moving}${little}. Carbon, oil in the chamber or rings bedding in raise a reading; it is no sign of health.`;
   if (course === "stepped-up")
     return `${who} stepped up by about ${percent(Math.expm1(Math.abs(size)))}${when}: was there a service that is not written down?`;
   if (cylinder.cameBack !== undefined) return backSentence(cylinder, kind);
-  return `${who} stepped down by about ${percent(-Math.expm1(-Math.abs(size)))}${when}${wentOnText(cylinder, kind)}.${seenText(cylinder, kind)}`;
+  const { lowAgain } = cylinder;
+  const down = `${who} stepped down by about ${percent(-Math.expm1(-Math.abs(size)))}${when}`;
+  if (lowAgain !== undefined)
+    return `${down}, read as before in between, and lower again from ${dateOf(kind, lowAgain)} on.`;
+  return cylinder.wentOn === undefined
+    ? `${down}.${seenText(cylinder, kind)}${partText(cylinder, kind)}`
+    : `${down}${wentOnText(cylinder, cylinder.wentOn, kind)}.`;
 };
 
 /** Two low readings that did not stay: read wrongly, or mended without a word. */
 const backSentence = (cylinder: CylinderHistory, kind: KindHistory): string => {
-  const { early, label, cameBack = 0 } = cylinder;
+  const { early, label, lowAgain, cameBack = 0 } = cylinder;
   const fall = percent(-Math.expm1(-Math.abs(early?.change ?? 0)));
-  return `${named([label])} read about ${fall} lower from ${dateOf(kind, early?.test ?? 0)} on, and is back on ${dateOf(kind, cameBack)}: were the low ones read right, or was there a service that is not written down?`;
+  const again =
+    lowAgain === undefined ? "" : `, after a while as before again from ${dateOf(kind, lowAgain)} on`;
+  return `${named([label])} read about ${fall} lower from ${dateOf(kind, early?.test ?? 0)} on${again}, and came back on ${dateOf(kind, cameBack)}: were the low ones read right, or was there a service that is not written down?`;
 };
 
 /** How far a step at the last reading is borne out. */
@@ -76,9 +89,22 @@ const seenText = ({ shape, ratios }: CylinderHistory, kind: KindHistory): string
     : "";
 };
 
+/** Part of an early fall by which one has to read higher since for that to be told; judgement. */
+const regained = 1 / 3;
+
+/** Higher since, and yet not as before. */
+const partText = ({ early, shape, ratios }: CylinderHistory, kind: KindHistory): string => {
+  if (early === undefined || shape?.shape === "sudden") return "";
+  const place = ratios.findLastIndex(
+    (ratio, i) => ratio !== undefined && kind.result.tests[i]?.use === "full",
+  );
+  const [last = 0, first = 0] = [ratios[place], ratios[early.test]];
+  if (last >= 0 || last - first < Math.abs(early.change) * regained) return "";
+  return ` It read ${percent(-Math.expm1(last))} under ${othersOf(kind)} on ${dateOf(kind, place)}.`;
+};
+
 /** Lower again since: then no step is claimed to be all. */
-const wentOnText = ({ wentOn: place, ratios }: CylinderHistory, kind: KindHistory): string => {
-  if (place === undefined) return "";
+const wentOnText = ({ ratios }: CylinderHistory, place: number, kind: KindHistory): string => {
   const down = percent(-Math.expm1(ratios[place] ?? 0));
   return `, and read ${down} under ${othersOf(kind)} on ${dateOf(kind, place)}: a step or a steady loss, that cannot be told yet`;
 };
@@ -103,13 +129,18 @@ export const hasDropped = ({ alarms, change }: CylinderHistory): boolean =>
 export const pairSentence = (kind: KindHistory): string => {
   const [low, high] = kind.result.cylinders.toSorted((a, b) => lean(a) - lean(b));
   if (low === undefined || high === undefined) return "";
+  const { early, cameBack } = low;
+  if (early !== undefined && cameBack !== undefined)
+    return `Cylinder ${low.label} read about ${percent(-Math.expm1(early.change))} lower against ${high.label} from ${dateOf(kind, early.test)} on, or ${high.label} read higher, and that was over on ${dateOf(kind, cameBack)}: two cylinders cannot tell which.`;
   const rate = rateOf(low, kind);
   return `Cylinder ${low.label} has lost against ${high.label}, or ${high.label} has gained${rate === undefined ? "" : `, ${rate}`}: two cylinders cannot tell which.`;
 };
 
 /** Below 0 for the one that lost. */
-const lean = ({ theilSen, early, change }: CylinderHistory): number =>
-  theilSen?.slope ?? (early === undefined ? change?.change : early.change) ?? 0;
+const lean = ({ theilSen, early, change, cameBack }: CylinderHistory): number => {
+  if (cameBack !== undefined) return -Infinity;
+  return theilSen?.slope ?? (early === undefined ? change?.change : early.change) ?? 0;
+};
 
 const sinceText = ({ since }: CylinderHistory, kind: KindHistory): string =>
   since === undefined ? "" : ` since ${dateOf(kind, since).slice(0, 4)}`;
@@ -128,14 +159,16 @@ const rateOf = (cylinder: CylinderHistory, kind: KindHistory): string | undefine
   if (slope === undefined || !hasRate(cylinder, kind)) return undefined;
   const ends = [low, high].flatMap((end) => end ?? []);
   const [near = slope, far = slope] = ends.toSorted((a, b) => Math.abs(a) - Math.abs(b));
-  return `${yearly(slope, kind)} ${perText(kind)} (${yearly(near, kind).replace(" %", "")} to ${yearly(far, kind)})`;
+  const [rate, from, to] = [slope, near, far].map((one) => yearly(one, kind));
+  const between = from === to ? "" : ` (${from?.replace(" %", "") ?? ""} to ${to ?? ""})`;
+  return `${rate ?? ""} ${perText(kind)}${isTooLittle(slope, kind) ? "" : between}`;
 };
 
-/** Whether a rate says what the years show: an interval off 0 as it is printed, and no step. */
+/** Whether a rate says what the years show, and no step. */
 export const hasRate = ({ theilSen, shape }: CylinderHistory, kind: KindHistory): boolean => {
   if (theilSen?.low === undefined || theilSen.high === undefined || shape?.shape === "sudden") return false;
   const { slope, low, high } = theilSen;
-  return [low, high].every((end) => end < 0 === slope < 0 && !isBelowTenth(partOf(end, kind)));
+  return isRateShown(signedPart(slope, kind), [signedPart(low, kind), signedPart(high, kind)]);
 };
 
 /** The date of a test, by its place in the result. */

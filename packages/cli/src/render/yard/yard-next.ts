@@ -17,8 +17,9 @@ export const nextLines = ({ engine }: YardRow, { kind, typed }: YardFrom, width:
 
 const ofFile = (typed: string | undefined): string => {
   const isFile = typed !== undefined && typed !== "-";
-  const command = isFile ? typedLine(["import", typed]) : "save it as a file, then sealtrend import FILE.csv";
-  return `${command} takes it into a logbook: decide tells more`;
+  const from = isFile ? "" : "save it as a file; ";
+  const command = typedLine(["import", isFile ? typed : "FILE.csv"]);
+  return `${from}decide tells more of what is in a logbook: ${command}`;
 };
 
 /** Of a folder of logbooks an engine is named with its logbook before it. */

@@ -7,7 +7,7 @@ import { joined } from "../words.ts";
  *  each other. */
 export const reasonTexts = ({ decision, test, low = [] }: YardRow): readonly string[] => {
   const tooOld =
-    decision?.reason === "test-doubtful" && decision.tooOld !== undefined ? ages[decision.tooOld] : undefined;
+    decision?.reason === "test-doubtful" && decision.tooOld !== undefined ? ageText(decision) : undefined;
   const isTorn = low.some(({ standing, repeats }) => standing === "suspect" && repeats === "contradict");
   const doubts = (test?.reasons ?? []).filter(({ code }) => !isTorn || !ofRepeats.includes(code));
   if (test?.trust !== "doubtful" || (isTorn && doubts.length === 0)) {
@@ -30,6 +30,12 @@ const decisionReason = ({ prove, reason }: YardDecision): string | undefined =>
   prove === undefined || prove.length === 0
     ? reasons[reason]
     : `low everywhere: prove ${joined(prove)} first`;
+
+/** `last test that counts (2025-08) over a year old`, where a later one does not. */
+const ageText = ({ tooOld = "over-a-year", counts }: YardDecision): string =>
+  counts === undefined
+    ? ages[tooOld]
+    : ages[tooOld].replace("last test", `last test that counts (${counts.slice(0, 7)})`);
 
 const ages: Readonly<Record<NonNullable<YardDecision["tooOld"]>, string>> = {
   "over-a-year": "last test over a year old",

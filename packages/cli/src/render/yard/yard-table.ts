@@ -30,6 +30,21 @@ const leastLines = 2;
 
 export const yardTable = (rows: readonly YardRow[], options: YardTableOptions): readonly string[] => {
   if (rows.length === 0) return [];
+  const { title, shown } = laidOut(rows, options);
+  return ["", ...title, ...shown.flat(), "", ...foot(rows.slice(0, shown.length), options)];
+};
+
+/** How many of the rows have room. */
+export const yardRowsShown = (rows: readonly YardRow[], options: YardTableOptions): number =>
+  rows.length === 0 ? 0 : laidOut(rows, options).shown.length;
+
+interface LaidOut {
+  readonly title: readonly string[];
+  /** The lines of each row that has room. */
+  readonly shown: readonly (readonly string[])[];
+}
+
+const laidOut = (rows: readonly YardRow[], options: YardTableOptions): LaidOut => {
   const { width, detail } = options;
   const { title, lines } = linesOf(rows, options);
   const told = rows.map((row, i) => [
@@ -39,7 +54,7 @@ export const yardTable = (rows: readonly YardRow[], options: YardTableOptions): 
   // a foot as long as it can get, whichever rows stay
   const most = foot(rows, { ...options, of: Infinity }).length + title.length + 2;
   const shown = options.length === "all" ? told : fitting(told, Math.max(leastLines, options.room - most));
-  return ["", ...title, ...shown.flat(), "", ...foot(rows.slice(0, shown.length), options)];
+  return { title, shown };
 };
 
 /** The first rows, at least one, that fit. */
@@ -138,7 +153,7 @@ const foot = (rows: readonly YardRow[], options: YardTableOptions): readonly str
   const shown = rows.length < of ? [`${String(rows.length)} of ${String(of)} shown; all: --top all.`] : [];
   const undecided = decide === "never" ? ["Not decided: --decide, which takes longer."] : [];
   const licensed = rows.some((row) => row.licensed)
-    ? ["Aircraft: whether it may fly is for a licensed person to say."]
+    ? ["Where lives hang on an engine, or it is to fly, a licensed person decides."]
     : [];
   const [first] = rows;
   return [

@@ -2,7 +2,7 @@
 
 import type { YardCourse, YardDecision, YardRow } from "@sealtrend/core/parts";
 import { verdictWords } from "../decide/decide-words.ts";
-import { counted, isBelowTenth, joined, percent, yearlyText } from "../words.ts";
+import { counted, isBelowTenth, isRateShown, joined, percent, yearlyText } from "../words.ts";
 import { lowTexts } from "./yard-low.ts";
 import { becauseText, reasonTexts } from "./yard-reasons.ts";
 
@@ -29,11 +29,13 @@ export const courseText = ({ course, worst, cylinders }: YardRow): string => {
   if (course === undefined) return "-";
   const { code, label } = course;
   const word = wordOf(course);
-  const isOther = code !== "steady" && code !== "too-short-to-tell" && label !== worst?.label;
+  const isOne = code !== "steady" && code !== "too-short-to-tell" && course.mirrored === undefined;
+  const isOther = isOne && label !== worst?.label;
   return isOther && cylinders > 1 ? `${label}: ${word}` : word;
 };
 
-const wordOf = ({ code, wentOn, cameBack }: YardCourse): string => {
+const wordOf = ({ code, wentOn, cameBack, mirrored }: YardCourse): string => {
+  if (mirrored === "either") return "one of the two";
   if (cameBack !== undefined) return "low, and back";
   if (wentOn !== undefined) return "step or loss";
   return code === "too-short-to-tell" ? "too short" : code.replaceAll("-", " ");
@@ -61,7 +63,9 @@ export const whyText = (row: YardRow, beside: "nothing" | "columns" = "nothing")
     ...(isVoid ? [`test void${becauseText(test)}`] : []),
     ...unreadTexts(row),
   ];
-  if (said.length > 0) return said.join("; ");
+  // where there is no more to say than a column does, it is said again
+  const told = said.length > 0 || isVoid ? said : yearsTexts(row, "nothing");
+  if (told.length > 0) return told.join("; ");
   return `${counted(tests, "test")}, ${worst === undefined ? "no reading to compare" : "nothing shown"}`;
 };
 
@@ -89,22 +93,36 @@ const yearsTexts = (
   beside: "nothing" | "columns",
 ): readonly string[] => {
   if (course === undefined) return [];
-  const text = yearsText(course, beside);
+  if (course.mirrored === "either")
+    return [
+      course.cameBack === undefined
+        ? "one has lost or the other gained, two cannot tell which"
+        : "one was low or the other high and that is over, two cannot tell which",
+    ];
+  const text = yearsText({ course, cylinders }, beside);
   if (text === undefined) return [];
   const isSame = worst?.standing !== "even" && course.label === worst?.label;
   return [isSame || cylinders === 1 ? text : `cylinder ${course.label} ${text}`];
 };
 
 const yearsText = (
-  { code, perYear, wentOn, cameBack }: YardCourse,
+  { course, cylinders }: { readonly course: YardCourse; readonly cylinders: number },
   beside: "nothing" | "columns",
 ): string | undefined => {
+  const { code, perYear, wentOn, cameBack } = course;
   const isTold = beside === "columns";
   if (wentOn !== undefined) return "a step or a steady loss, that cannot be told yet";
   if (cameBack !== undefined) return isTold ? undefined : "was low, and is back";
   if (code === "stepped-down") return isTold ? undefined : "stepped down";
   if (code !== "falling") return undefined;
-  if (perYear === undefined) return isTold ? undefined : "falling";
+  if (perYear === undefined || (cylinders > 1 && !hasRate(course))) return isTold ? undefined : "falling";
   const part = Math.abs(Math.expm1(perYear));
   return `falling ${yearlyText(part)} a year${isBelowTenth(part) ? ", too little to matter" : ""}`;
 };
+
+/** As in the history, of one among others. */
+const hasRate = ({ perYear, perYearLow: low, perYearHigh: high }: YardCourse): boolean =>
+  perYear !== undefined &&
+  low !== undefined &&
+  high !== undefined &&
+  isRateShown(Math.expm1(perYear), [Math.expm1(low), Math.expm1(high)]);

@@ -15,6 +15,8 @@ export interface YardDecision {
   /** Why the last test does not speak for today: over a year old, or there was work since, maybe with rings that have
    *  to run in. */
   readonly tooOld?: "over-a-year" | "before-work" | "run-in";
+  /** ISO: of the last test that counts, where a later one does not. */
+  readonly counts?: string;
   /** Where it is low everywhere, what nobody proved right. */
   readonly prove?: LowEverywhere["unproved"];
   readonly urgency?: NonNullable<Decision["urgency"]>;
@@ -23,7 +25,7 @@ export interface YardDecision {
 }
 
 export const decisionOf = (decided: DecisionAssessment): YardDecision => {
-  const { decision, speaks, test, today, nextAction, lowEverywhere } = decided;
+  const { decision, speaks, test, today, nextAction, lowEverywhere, notCounted } = decided;
   const {
     verdict,
     basis,
@@ -38,6 +40,7 @@ export const decisionOf = (decided: DecisionAssessment): YardDecision => {
     basis,
     reason,
     ...(speaks !== "too-old" ? {} : { tooOld }),
+    ...(notCounted === undefined || test === undefined ? {} : { counts: test.test.date }),
     ...(reason !== "low-everywhere" || lowEverywhere === undefined ? {} : { prove: lowEverywhere.unproved }),
     ...(urgency === undefined ? {} : { urgency }),
     ...(use === undefined ? {} : { use }),

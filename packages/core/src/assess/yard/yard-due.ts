@@ -8,15 +8,12 @@ import type { TrustCode } from "../trust/trust-reason.ts";
 import { type YardCourse, hasLost } from "./yard-course.ts";
 import type { YardWorst } from "./worst.ts";
 
-/** By the decision. What asks for a test now does not make it less overdue: the day since when the usual interval was over
- *  stays. */
-export const decidedDue = (record: EngineRecord, decided: DecisionAssessment): NextTestDue => {
-  const { nextTest, decision, test: main, today } = decided;
-  if (nextTest.date !== today || nextTest.since !== undefined) return nextTest;
-  const last = lastOf({ record, today, ...(main === undefined ? {} : { main }) });
-  const { since } = nextTestOf(record, { cap: decision.next.cap }, { today, last });
-  return since === undefined ? nextTest : { ...nextTest, since };
-};
+/** By the decision. What asks for a test now makes it neither more nor less overdue: since when stays as it is without a
+ *  decision.  @param usual - when it is due without one */
+export const decidedDue = ({ nextTest, today }: DecisionAssessment, usual: NextTestDue): NextTestDue =>
+  nextTest.date !== today || nextTest.since !== undefined || usual.since === undefined
+    ? nextTest
+    : { ...nextTest, since: usual.since };
 
 /** Without a decision: a test that is void, doubtful or suspect is made again now, as is one in which a cylinder lags for the
  *  first time, leaks too much or was passed over, or that is dated after today; what lags or falls is watched more often
@@ -42,9 +39,11 @@ export const usualDue = (
   if (test === undefined) return { date: today };
   const isOpen = worst?.standing === undefined || worst.standing === "suspect" || trust === "doubtful";
   const isOnce = worst?.standing === "lagging" && !worst.confirmed;
-  const isWatched = worst?.standing === "lagging" || (course !== undefined && hasLost(course.code));
+  const isWatched =
+    worst?.standing === "lagging" ||
+    (course !== undefined && course.cameBack === undefined && hasLost(course.code));
   const cap = isWatched ? intervals.watchedYears : intervals.usualYears;
-  const due = nextTestOf(record, { cap }, { today, last: test.date });
+  const due = nextTestOf(record, { cap }, { today, last: lastOf({ record, today }, test) });
   const isAsked = isOpen || isOnce || asked === "again" || test.date > today;
   return isAsked ? { date: today, ...(due.since === undefined ? {} : { since: due.since }) } : due;
 };

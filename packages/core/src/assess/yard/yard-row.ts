@@ -50,7 +50,7 @@ export interface YardRow {
   readonly leaking?: { readonly cylinders: number; readonly most: number };
   /** Cylinders that the test judged passed over, and no other of its year read. */
   readonly unread?: readonly string[];
-  /** Of the cylinder that has lost most where one has lost, else of the worst. */
+  /** Of the cylinder that has lost most where one has lost, else of the worst, or of another where that one is even and steady. */
   readonly course?: YardCourse;
   /** Absent where it was not asked for. */
   readonly decision?: YardDecision;
@@ -80,11 +80,12 @@ export const yardRow = (record: EngineRecord, { today, decide }: YardChoices): Y
   const figures = figuresOf(record);
   const stand = test === undefined ? undefined : standingsOf(record, test, { figures, sheet: shippedRules });
   const [worst, low] = [worstOf(stand), lowOf(stand)];
-  const course = courseOf(record, shownCourses(record, figures), worst?.label);
+  const course = courseOf(record, shownCourses(record, figures), worst);
   const meter = tests.findLast((one) => one.meter !== undefined)?.meter;
   const leaking = leakingOf(record, test, stand);
   const unread = test === undefined ? [] : unreadIn(record, test).map(({ label }) => label);
   const asked = leaking === undefined && unread.length === 0 ? "nothing" : "again";
+  const usual = usualDue(record, { today, test, trust: stand?.trust.code, worst, course, asked });
   const ahead = datedAhead(record, today);
   return {
     engine: engine.id,
@@ -103,10 +104,7 @@ export const yardRow = (record: EngineRecord, { today, decide }: YardChoices): Y
     ...(course === undefined ? {} : { course }),
     ...(decided === undefined ? {} : { decision: decisionOf(decided) }),
     licensed: engine.use === "aircraft" || decided?.decision.licensed === true,
-    due:
-      decided === undefined
-        ? usualDue(record, { today, test, trust: stand?.trust.code, worst, course, asked })
-        : decidedDue(record, decided),
+    due: decided === undefined ? usual : decidedDue(decided, usual),
     byLuck: lowByLuck(comparedIn(stand), stand?.forward?.prior.df === 20 ? "own" : "believed"),
     byLuckIs: isRepeated(stand) ? "at-most" : "about",
   };
