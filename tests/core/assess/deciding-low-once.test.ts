@@ -31,6 +31,19 @@ test("what holds nothing is told as that, not as 100 %", () => {
   expect(decided(once("150 149 0 151")).oddTest?.text).toBe(
     "cylinder 3 held nothing in 2026-05-01a, and nothing else says so",
   );
+  // and where there is nothing to be below, no more "0 % below the others"
+  expect(decided(once("0 0 0 0")).oddTest?.text).toMatch(/^cylinder 1 held nothing in 2026-05-01a/);
+});
+
+test("one cylinder has no others to read below", () => {
+  const takes = ["90", "120"].map((cells, i) => day("2026-05-01", cells, { take: String(i + 1) }));
+  const engine = { limits: { compression: { minimum: "110 psi", source: "invented" } } };
+  expect(decided({ cylinders: 1, engine, tests: takes }).oddTest?.text).toBe(
+    "cylinder 1 read low in 2026-05-01a, and nothing else says so",
+  );
+  const leak = [day("2026-05-01", "42", { what: "leak-down", unit: "%" })];
+  const leaks = decided({ cylinders: 1, tests: leak });
+  expect(leaks.nextAction?.text).not.toMatch(/others|every cylinder/);
 });
 
 // 107 of 150: flagged in both
@@ -92,16 +105,62 @@ test("one test is no history: nothing was lost over the years, and nothing moved
   expect(lost.history.cranking?.result.cylinders[2]?.alarms).toEqual(["no-compression"]);
 });
 
-test("held nothing in two tests running: watched at least, tested before hard use", () => {
+test("held nothing in two tests running: tested before hard use, and never watched", () => {
   const dead = { tests: [day("2025-11-01", "150 149 0 151"), day("2026-05-01", "150 149 0 151")] };
-  const found = decided(dead);
-  expect(found.decision.verdict).toBe("test-again");
-  expect(found.nextTest).toEqual({ date: today });
-  expect(found.decision.ifNotTested?.use).toBe("no-hard-use");
   const lost = { tests: [day("2025-05-01", "150 149 150 151"), ...dead.tests] };
-  const watched = decided(lost);
-  expect(watched.nextTest).toEqual({ date: today });
-  if (watched.decision.verdict === "watch-it") expect(watched.nextBy).toBe("before-hard-use");
+  for (const found of [decided(dead), decided(lost)]) {
+    expect(found.decision.verdict).toBe("test-again");
+    expect(found.nextTest).toEqual({ date: today });
+    expect(found.nextBy).toBe("before-hard-use");
+    expect(found.decision.ifNotTested?.use).toBe("no-hard-use");
+  }
+});
+
+// 60 and 58 beside 120 are half of the others; 80 beside 120 is two thirds of them, and of a minimum of 120
+test("far past its limit, with the years against it as well, it is tested, not watched", () => {
+  const years = ["2020", "2022", "2024"].map((year) => day(`${year}-05-01`, "120 121 119 120"));
+  const far = [...years, day("2025-05-01", "120 121 60 119"), day("2026-05-01", "120 121 58 119")];
+  const found = decided({ tests: far });
+  expect(found.evidence.map(({ row }) => row)).toEqual(["A2", "A8"]);
+  expect(found.decision).toMatchObject({ verdict: "test-again", reasons: ["low-unexplained"] });
+  expect(found.nextAction).toMatchObject({ code: "leak-down-and-listen", by: "test" });
+  expect(found.nextTest).toEqual({ date: today });
+  // open above it can be measured, not tested
+  expect(decided({ tests: far }, { opened: "head-off" }).decision.verdict).toBe("watch-it");
+  const less = [...years, day("2025-05-01", "120 121 80 119"), day("2026-05-01", "120 121 80 119")];
+  expect(decided({ tests: less }).input).not.toHaveProperty("farPast");
+  const engine = { limits: { compression: { minimum: "120 psi", source: "invented" } } };
+  expect(decided({ engine, tests: less }).input.farPast).toBe("yes");
+});
+
+test("however many tests say so, and whatever was before, far past its limit is tested or mended", () => {
+  const row = (one: string, cylinders: number): string =>
+    Array.from({ length: cylinders }, (_, i) => (i === 0 ? one : String(118 + i))).join(" ");
+  for (const cylinders of [2, 4])
+    for (const low of ["0", "62"])
+      for (const before of [0, 1, 3])
+        for (const running of [1, 2, 3, 4]) {
+          const all = [...Array<string>(before).fill("120"), ...Array<string>(running).fill(low)];
+          const tests = all.map((one, i) =>
+            day(`${String(2027 - all.length + i)}-05-01`, row(one, cylinders)),
+          );
+          const { decision } = decided({ cylinders, tests });
+          expect([cylinders, low, before, running, decision.verdict]).not.toContain("watch-it");
+          expect(decision.verdict).not.toBe("leave-it");
+        }
+});
+
+test("heard at the exhaust as well it is work, however far past its limit", () => {
+  const years = ["2020", "2022", "2024"].map((year) => day(`${year}-05-01`, "120 121 119 120"));
+  const tests = [
+    ...years,
+    day("2025-05-01", "120 121 60 119"),
+    day("2026-05-01", "120 121 58 119"),
+    day("2026-05-01", "6 7 60 6", { test: "2026-05-01a", what: "leak-down", unit: "%" }),
+    day("2026-05-01", "x x exhaust x", { test: "2026-05-01a", what: "heard" }),
+  ];
+  const { decision } = decided({ tests });
+  expect(decision).toMatchObject({ verdict: "open-the-top-end", basis: "needed" });
 });
 
 const leaks = (...tests: readonly [string, string, string?][]): Written => ({
@@ -117,6 +176,21 @@ test("a leak that is sure and that nobody placed is not left: it is listened for
   expect(found.unplacedLeaks).toEqual([{ label: "2", lost: 0.25 }]);
   expect(found.nextTest).toEqual({ date: today });
   expect(found.nextAction?.code).toBe("leak-down-and-listen");
+});
+
+test("half the air lost, and the years against it as well, is listened for, not watched", () => {
+  const years = [150, 146, 142, 138, 134].map((one, i) =>
+    day(`${String(2021 + i)}-05-01`, `150 150 ${String(one)} 150`),
+  );
+  const now = (lost: string) => [
+    ...years,
+    day("2026-05-01", "150 150 130 150"),
+    day("2026-05-01", `6 7 ${lost} 6`, { what: "leak-down", unit: "%" }),
+  ];
+  const found = decided({ tests: now("55") });
+  expect(found.evidence.map(({ row }) => row)).toContain("A8");
+  expect(found.decision).toMatchObject({ verdict: "test-again", reasons: ["leak-unplaced"] });
+  expect(decided({ tests: now("25") }).input).not.toHaveProperty("farPast");
 });
 
 test("a leak that was heard is placed, and an even one asks for nothing", () => {

@@ -96,7 +96,7 @@ test("why the chance is unknown is told of the engine at hand, one cylinder or s
   const minimum = { limits: { compression: { minimum: "120psi" } } };
   expect(why(["1"], minimum, 2)).toBe("too few tests for a trend, which takes four at three dates");
   expect(why(["1"], {}, 8)).toBe(
-    "one cylinder alone is held to the maker's minimum, which is not known: sealtrend engine set engine limits.compression.minimum",
+    "one cylinder alone is held to the maker's minimum, which is not known: sealtrend engine set engine limits.compression.minimum VALUE",
   );
   expect(why(["1"], minimum, 9)).toBeUndefined();
 });

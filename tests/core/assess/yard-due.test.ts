@@ -30,6 +30,44 @@ test("what is asked again before the interval is over is due today, and overdue 
   expect(rowOf([], "never").due).toEqual({ date: today });
 });
 
+/** The last one is a seller's sheet, which counts for nothing. */
+const soldOn = (...dates: readonly string[]): readonly Row[] =>
+  dates.map((date, i) => ({
+    test: `${date}a`,
+    cells: "150 151 149 150",
+    by: i === dates.length - 1 ? "seller" : "me",
+  }));
+
+test("a later test that does not count is told from the one that does, and neither is overdue before it was made", () => {
+  const tests = soldOn("2025-08-10", "2026-09-05");
+  const { decision, due, test } = rowOf(tests, "always");
+  expect(test?.date).toBe("2026-09-05");
+  expect(decision).toMatchObject({ code: "test-again", tooOld: "over-a-year", counts: "2025-08-10" });
+  // as without a decision: asked for now, and overdue since no day
+  expect([due, rowOf(tests).due]).toEqual([{ date: today }, { date: today }]);
+  // a year and a day after the sheet
+  const old = soldOn("2024-01-10", "2025-10-05");
+  expect([rowOf(old, "always").due, rowOf(old).due]).toEqual(
+    Array(2).fill({ date: today, since: "2026-10-05" }),
+  );
+  // where the one that counts still speaks, the interval counts from it, and says so
+  const near = rowOf(soldOn("2025-11-26", "2026-11-20"), "always");
+  expect(near.decision).toMatchObject({ code: "leave-it", counts: "2025-11-26" });
+  expect(near.due).toMatchObject({ of: "2025-11-26a" });
+  expect(rowOf(yearly(2026, ["150 151 149 150"]), "always").due).not.toHaveProperty("of");
+});
+
+test("the interval counts from work on all of it, with a decision and without", () => {
+  const record = recordOf({
+    cylinders: 4,
+    tests: yearly(2016, ["150 151 149 150"]),
+    services: ["2026-10-01,,valve job,1 2 3 4,1 2 3 4,,"],
+  });
+  const due = (decide: "always" | "never") => yardRow(record, { today, decide }).due;
+  expect(due("never")).toEqual({ date: "2027-10-01" });
+  expect(due("always")).toEqual({ date: today });
+});
+
 test("a test that is dated after today is told, and the next one is due now", () => {
   const row = rowOf(yearly(2031, ["150 151 149 150"]));
   expect([row.ahead, row.due]).toEqual([["test 2031-05-01a"], { date: today }]);

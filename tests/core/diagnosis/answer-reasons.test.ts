@@ -60,25 +60,46 @@ describe("a reason", () => {
   });
 });
 
-test("a sign of the engine is seen from the target with what the other cylinders bring", () => {
-  // background .1; brought by the second cause at .75; the other cylinder has it at .2:
-  // absent .9·(.8·1 + .2·.25) = .765 with the first cause, a quarter of it with the second
-  const absentTerm = { sign: 0.9, keeps: [1, 0.25] };
-  const chances = [
-    [0.5, 0.5],
-    [0.8, 0.2],
-  ];
-  const [absent, present] = (["absent", "present"] as const).flatMap((state) =>
-    signWitnesses([{ name: "oil use", state, absent: absentTerm, links: [link, link] }], 0, chances),
-  );
-  expect(absent?.likelihood).toEqual([expect.closeTo(0.765, 12), expect.closeTo(0.19125, 12)]);
-  expect(present?.likelihood).toEqual([expect.closeTo(0.235, 12), expect.closeTo(0.80875, 12)]);
-  expect(present).toMatchObject({ finding: "oil use", word: "present" });
-  expect(present).not.toHaveProperty("cylinder");
+test("a sign of the engine is told by what it did to the chances", () => {
+  // .6 of .2 and .4 of .8: thrice and half as likely; the first beside the rest 3·(.8/.4) = 6 times
+  const seen = {
+    name: "oil use",
+    state: "present",
+    absent: { sign: 0.9, keeps: [] },
+    links: [link, link],
+  } as const;
+  const told = signWitnesses([seen], [0.6, 0.4], () => [0.2, 0.8]);
+  expect(told).toMatchObject([{ finding: "oil use", word: "present" }]);
+  expect(told[0]?.likelihood).toEqual([expect.closeTo(3, 12), expect.closeTo(0.5, 12)]);
+  expect(told[0]).not.toHaveProperty("cylinder");
+  expect(reasonsOf(0, [0.6, 0.4], told).for).toMatchObject([{ ratio: expect.closeTo(6, 12) as number }]);
+  // what is impossible either way speaks for nothing
+  expect(signWitnesses([seen], [0, 1], () => [0, 1])[0]?.likelihood).toEqual([1, 1]);
+});
+
+test("a sign that raised what all cylinders share is named for it", () => {
+  // all low alike, with a slow fall of the third; oil use is what rings bring, and what a valve does not
+  const cylinders = [131, 133, 118, 130].map((value, i) => ({
+    dry: [value * psi],
+    ...(i === 2 ? { onset: "gradual" as const } : {}),
+  }));
+  const level = { level: 150 * psi, from: "estimate" } as const;
+  const found: Evidence = { ...four, cylinders, expected: level };
+  const seen = diagnose({ ...found, signs: { "oil use": "present" } });
+  const [leading] = seen.causes;
+  const before = diagnose(found).causes.find(({ code }) => code === leading?.code)?.probability ?? 0;
+  expect(leading?.code).toBe("worn-rings-or-bore");
+  expect(leading?.cylinders).toEqual([0, 1, 2, 3]);
+  const after = leading?.probability ?? 0;
+  // the odds with it over the odds without: the rule of Bayes
+  const ratio = (after / (1 - after)) * ((1 - before) / before);
+  expect(ratio).toBeGreaterThan(2);
+  const reason = leading?.for.find(({ finding }) => finding === "oil use");
+  expect(reason?.ratio).toBeCloseTo(ratio, 6);
 });
 
 test("gas in the coolant keeps the words of its table", () => {
-  const [witness] = signWitnesses(signsSeen({ ...four, gas: "positive" }, faults), 0, []);
+  const [witness] = signWitnesses(signsSeen({ ...four, gas: "positive" }, faults), [], () => []);
   expect(witness).toMatchObject({ finding: "gas", word: "positive" });
 });
 

@@ -4,6 +4,7 @@ import { diagnose, shippedFaults, type Evidence, type Faults } from "@sealtrend/
 import { describe, expect, test } from "vitest";
 import { extreme, twoFaultsOf } from "../../../packages/core/src/diagnosis/answer/two-faults.ts";
 import type { Observed } from "../../../packages/core/src/diagnosis/model/observed.ts";
+import { four } from "./four-cylinders.ts";
 
 const shipped = shippedFaults();
 const about = { link: "judgement", source: "invented" } as const;
@@ -108,6 +109,7 @@ const psi = 6894.757293168;
 test("oil that lifts a low cylinder while air also blows out of the exhaust is told as two faults", () => {
   // rings by the oil, a valve by the ear: no cause of the tables brings both often (handbook/trade.md C2, C3)
   const evidence: Evidence = {
+    ...four,
     cylinders: [150, 152, 100, 149].map((value, i) => ({
       dry: [value * psi],
       ...(i === 2
@@ -121,13 +123,6 @@ test("oil that lifts a low cylinder while air also blows out of the exhaust is t
           }
         : {}),
     })),
-    banks: [[0, 1, 2, 3]],
-    sharedGasket: true,
-    circumstances: [],
-    restrictor: "known",
-    signs: {},
-    tools: [],
-    obstacles: ["no release"],
   };
   const { twoFaults, misfits } = diagnose(evidence);
   expect(misfits).toContainEqual(expect.objectContaining({ finding: "wet" }));

@@ -105,16 +105,20 @@ const countOf = (others: readonly Fault[]): string => {
   return `${clean(others[0]?.file ?? "")}: ${String(others.length)} more like it${where}`;
 };
 
-const oneFault = (fault: Fault, width: number): string => {
+/** Where a fault is and what was found, without a mend. */
+export const faultHead = (fault: Fault): string => {
   const isSaid = fault.line === undefined && fault.found.includes(fault.file ?? "");
   const place = isSaid
     ? ""
     : [fault.file, fault.line, fault.column].filter((part) => part !== undefined).join(":");
-  const head = [place, fault.severity === "caution" ? "caution:" : "", fault.found].filter(
-    (part) => part !== "",
-  );
-  return [
-    ...wrapText(head.join(" "), width),
+  return [place, fault.severity === "caution" ? "caution:" : "", fault.found]
+    .filter((part) => part !== "")
+    .join(" ");
+};
+
+const oneFault = (fault: Fault, width: number): string =>
+  [
+    ...wrapText(faultHead(fault), width),
     ...excerptLines(fault, width - indent.length).map((line) => indent + line),
     // whoever leaves did nothing wrong
     ...(fault.code === "left" ? [] : wrapText(`expected ${fault.expected}`, width, indent)),
@@ -122,7 +126,6 @@ const oneFault = (fault: Fault, width: number): string => {
   ]
     .map((line) => `${line}\n`)
     .join("");
-};
 
 /** A command is never broken, or it could not be copied: it stands on a line of its own where it does not fit. */
 export const mendLines = (mend: string, width: number): readonly string[] => {

@@ -20,7 +20,7 @@ export const serviceLines = (
   const { runIn, baseline } = runInSpans[engine.meter ?? "either"];
   const anew = service.newBaseline.length > 0;
   const next = !anew
-    ? `sealtrend history ${engine.id} shows it in its place`
+    ? `to see it in its place: sealtrend history ${engine.id}`
     : `a test ${runsIn(service) ? "after the run-in" : "now"} for reference, and one after ${baseline} as the new baseline (judgement, no published figure): sealtrend\u00a0how\u00a0dry\u00a0${engine.id}`;
   return [
     ...wrapText(

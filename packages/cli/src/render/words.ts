@@ -5,6 +5,12 @@ const numbers = "no one two three four five six seven eight nine ten eleven twel
 /** A count in words up to twelve. */
 export const count = (n: number): string => numbers[n] ?? String(n);
 
+/** The number that is written in words, from one to twelve. */
+export const numberNamed = (text: string): number | undefined => {
+  const at = numbers.indexOf(text.trim().toLowerCase());
+  return at < 1 ? undefined : at;
+};
+
 /** `one test`, `two tests`. */
 export const counted = (n: number, noun: string): string => `${count(n)} ${noun}${n === 1 ? "" : "s"}`;
 
@@ -34,6 +40,12 @@ export const isBelowTenth = (part: number): boolean => fixed(part * 100, 1) === 
 /** What is lost or gained a year, without its sign: `1.2 %`, or `less than 0.1 %` where nothing would be left of it. */
 export const yearlyText = (part: number): string =>
   isBelowTenth(part) ? "less than 0.1 %" : percent(part, 1);
+
+/** Whether a yearly rate, a part with its sign, is told: its interval is off 0 as it would be printed; below a tenth, which is
+ *  printed without one, off 0 at all. */
+export const isRateShown = (rate: number, [low, high]: readonly [low: number, high: number]): boolean =>
+  low < 0 === high < 0 &&
+  (isBelowTenth(Math.abs(rate)) || ![low, high].some((end) => isBelowTenth(Math.abs(end))));
 
 /** Decimals of a percent, one at least, with which a part is more than zeros. */
 export const carryingPlaces = (part: number): number =>

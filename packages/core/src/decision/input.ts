@@ -151,6 +151,8 @@ export interface DecisionInput {
   /** A reading that has to be made again, a leak that nobody placed, or a cylinder that surely reads low and that cranking
    *  alone speaks of: none is left as it is. */
   readonly unsettled?: "read-again" | "leak-unplaced" | "low-unexplained";
+  /** A cylinder holds nothing, or reads far past its limit: what is unsettled is settled before it is watched. */
+  readonly farPast?: "yes";
   readonly test?: OfferedTest;
   /** Price of getting in again over that of the work, where there are no prices. */
   readonly accessRatio?: number;

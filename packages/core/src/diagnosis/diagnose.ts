@@ -16,7 +16,7 @@ import { dayOf } from "./model/day.ts";
 import { observedOn } from "./model/observed.ts";
 import { posteriorOf } from "./model/posterior.ts";
 import { priorsOf } from "./model/priors.ts";
-import { signsSeen } from "./model/signs.ts";
+import { type SignSeen, signsSeen } from "./model/signs.ts";
 import { isEnough, proposedTests, readAgainTest } from "./next/proposed-tests.ts";
 
 /** Below it the first cause does not stand out, and the group leads. @source handbook/diagnosis.md 5.3, judgement */
@@ -35,7 +35,11 @@ export const diagnose = (evidence: Evidence, faults: Faults = shippedFaults()): 
   const chances = posterior.cylinders[target] ?? [];
   const observed = observedOn(target, evidence, { faults, day, posterior });
   const findings = findingWitnesses(withEvenLevels(observed, evidence, { faults, day, posterior }), faults);
-  const signs = signWitnesses(signsSeen(evidence, faults), target, posterior.cylinders);
+  const signs = signWitnesses(
+    signsSeen(evidence, faults),
+    chances,
+    (name) => posteriorOf(withoutSign(evidence, name), { faults, day, priors }).cylinders[target] ?? [],
+  );
   const capped = !hasDirectEvidence(observed, evidence);
   const evenLoss = evenLossOf(evidence);
   const { banks } = evidence;
@@ -77,6 +81,16 @@ export const diagnose = (evidence: Evidence, faults: Faults = shippedFaults()): 
     ...(again === undefined ? {} : { again }),
     enough: isEnough(tests),
   };
+};
+
+/** Everything found but one sign of the engine. */
+const withoutSign = (evidence: Evidence, name: SignSeen["name"]): Evidence => {
+  if (name === "gas") {
+    const { gas: _gas, ...others } = evidence;
+    return others;
+  }
+  const { [name]: _sign, ...signs } = evidence.signs;
+  return { ...evidence, signs };
 };
 
 const likeliestFirst = <T extends { readonly probability: number }>(all: readonly T[]): readonly T[] =>

@@ -1,6 +1,11 @@
 // The chance of need, and beside it what it is held against: the break-even by price, by ratio, or by life used up.
 
-import type { DecisionAssessment, PressureUnit } from "@sealtrend/core";
+import type {
+  CylinderAssessment,
+  DecisionAssessment,
+  LimitMissed,
+  PressureUnit,
+} from "@sealtrend/core/parts";
 import { limitNamed } from "./decide-limit.ts";
 import { aboutChance, aboutMoney, workNames, yearsText } from "./decide-words.ts";
 import { cylinders as named, fixed, joined, percent } from "../words.ts";
@@ -19,22 +24,42 @@ export const chanceSentence = (assessment: DecisionAssessment, unit: PressureUni
   const { decision, horizon, chanceUnknown } = assessment;
   const { chance } = decision;
   if (chance === undefined)
-    return chanceUnknown === undefined
+    return chanceUnknown === undefined || isPast(assessment)
       ? ""
       : `The chance of passing its cranking limit is not known: ${lowered(chanceUnknown)}`;
   return `The chance that ${whose(assessment)} passes ${limitNamed(assessment, unit)} within ${yearsText(horizon.years)} is ${aboutChance(chance.probability)}.`;
 };
 
-/** What is known though the chance is not: a reading of today's test that is below the maker's minimum already. */
-export const belowText = ({ test, speaks, chanceUnknown }: DecisionAssessment): string => {
-  const below =
-    speaks === "today" && chanceUnknown !== undefined && test?.trust.code === "trusted"
-      ? test.cylinders.filter(({ limitsMissed }) => limitsMissed.includes("maker-minimum"))
-      : [];
-  if (below.length === 0) return "";
-  const who = named(below.map(({ label }) => label));
+/** Cylinders that today's test shows past a limit already, where no chance of passing one is known. */
+const alreadyPast = ({ test, speaks, chanceUnknown }: DecisionAssessment): readonly CylinderAssessment[] =>
+  speaks === "today" && chanceUnknown !== undefined && test?.trust.code === "trusted"
+    ? test.cylinders.filter(({ limitsMissed }) => limitsMissed.length > 0)
+    : [];
+
+/** Past one by more than the doubt of the reading: nothing is left to be passed. */
+export const isPast = (assessment: DecisionAssessment): boolean =>
+  alreadyPast(assessment).some(({ atLimit }) => atLimit !== true);
+
+const limitsPassed: readonly (readonly [LimitMissed, string])[] = [
+  ["maker-minimum", "below the maker's minimum"],
+  ["maker-difference", "further below the highest than the maker allows"],
+  ["maker-ratio", "below the maker's share of the highest"],
+  ["usual-ratio", "below three quarters of the highest"],
+];
+
+/** What is known though the chance is not: a reading of today's test that is past a limit already. Where a test is asked for the
+ *  reason says how far below its fellows it reads. */
+export const belowText = (assessment: DecisionAssessment): string => {
+  const past = alreadyPast(assessment);
+  const isTest = assessment.decision.verdict === "test-again";
+  const told = limitsPassed
+    .slice(0, isTest ? 1 : limitsPassed.length)
+    .find(([limit]) => past.some(({ limitsMissed }) => limitsMissed.includes(limit)));
+  if (told === undefined) return "";
+  const [limit, text] = told;
+  const below = past.filter(({ limitsMissed }) => limitsMissed.includes(limit));
   const doubt = below.every(({ atLimit }) => atLimit === true) ? ", by less than its own doubt" : "";
-  return `${who} ${below.length === 1 ? "reads" : "read"} below the maker's minimum already${doubt}.`;
+  return `${named(below.map(({ label }) => label))} ${below.length === 1 ? "reads" : "read"} ${text} already${doubt}.`;
 };
 
 /** `cylinder 3`: of which the chance is; `any cylinder` where none is named first. */

@@ -7,10 +7,11 @@ import { prose } from "../prose.ts";
 
 /** `for wear` and `against`: rows that counted, the heaviest line first; `set aside`: those that a guard keeps out. */
 export const evidenceLines = (
-  { evidence, speaks, test }: DecisionAssessment,
+  assessment: DecisionAssessment,
   width: number,
   room: Room,
 ): readonly string[] => {
+  const { evidence } = assessment;
   const counted = evidence.filter(({ use }) => use === "counted");
   const pro = counted.filter(speaksForWear);
   const con = counted.filter((row) => !speaksForWear(row));
@@ -20,7 +21,7 @@ export const evidenceLines = (
   );
   const both =
     counted.length === 0
-      ? prose(`${noneText(speaks, test)}; nothing against it either`, width, leads.pro)
+      ? prose(`${noneText(assessment)}; nothing against it either`, width, leads.pro)
       : [
           ...prose(groupsText(pro, room) || nothing, width, leads.pro),
           ...prose(groupsText(con, room) || nothing, width, leads.con),
@@ -31,9 +32,9 @@ export const evidenceLines = (
 const nothing = "nothing that counts";
 
 /** Tests that are on file, and speak no more, are not none. */
-const noneText = (speaks: DecisionAssessment["speaks"], test: DecisionAssessment["test"]): string =>
+const noneText = ({ speaks, test, notCounted }: DecisionAssessment): string =>
   speaks === "too-old" && test !== undefined
-    ? `nothing that still counts: the last test is of ${test.test.date}`
+    ? `nothing that still counts: the last test${notCounted === undefined ? "" : " that counts"} is of ${test.test.date}`
     : nothing;
 
 const leads = {
@@ -130,7 +131,7 @@ export const askLines = ({ notSeen }: DecisionAssessment, width: number, room: R
 
 /** What no reading can show: the other fault, ring tension, bearings. */
 export const blindLines = (
-  { cannotSee, otherFaults }: DecisionAssessment,
+  { cannotSee, otherFaults, history }: DecisionAssessment,
   width: number,
   room: Room,
 ): readonly string[] => {
@@ -139,6 +140,13 @@ export const blindLines = (
   const last = otherFaults.at(-1);
   const isTold = last !== undefined && room.blind === "full";
   const fault = isTold ? `the other fault (${last.text}, ${last.date})` : "the other fault";
-  const parts = seen.map((one) => (one === "the other fault" ? fault : one));
+  const isAlone = history.record.engine.cylinders.length === 1;
+  const parts = seen.map((one) =>
+    one === "the other fault"
+      ? fault
+      : isAlone && one === "wear of all cylinders alike"
+        ? "wear of its one cylinder"
+        : one,
+  );
   return prose(`${joined(parts)}: in no reading here`, width, "blind to   ");
 };

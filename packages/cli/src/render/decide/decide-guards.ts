@@ -1,7 +1,7 @@
 // The guards that acted, by what they mean, where the reason above does not say it.
 
 import type { DecisionAssessment, Guard } from "@sealtrend/core/parts";
-import { doubtText, lowEverywhereText, notItselfText, oddTestText } from "./decide-test-named.ts";
+import { allAreLow, doubtText, lowEverywhereText, notItselfText, oddTestText } from "./decide-test-named.ts";
 import { placeNames } from "./decide-words.ts";
 import { joined, percent, sentence } from "../words.ts";
 
@@ -52,7 +52,7 @@ export const guardText = (guard: Guard, assessment: DecisionAssessment): string 
     case "one-odd-test":
       return oddTestText(assessment);
     case "one-method-only":
-      return "All cylinders are low, and gauge, throttle and speed are proved: a leak-down comes before anything is decided.";
+      return `${allAreLow(assessment)}, and gauge, throttle and speed are proved: a leak-down comes before anything is decided.`;
     case "not-itself":
       return notItselfText(assessment);
     case "low-everywhere":

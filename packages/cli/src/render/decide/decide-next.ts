@@ -97,7 +97,8 @@ const testHow = (assessment: DecisionAssessment): string => {
 const dateText = (assessment: DecisionAssessment): string => {
   const { decision, nextTest, history, today } = assessment;
   if (nextTest.date <= today) {
-    const since = nextTest.since === undefined ? "now" : `since ${nextTest.since}`;
+    const of = nextTest.of === undefined ? "" : `, by ${nextTest.of}, the last that counts`;
+    const since = nextTest.since === undefined ? "now" : `since ${nextTest.since}${of}`;
     return isOpen(assessment)
       ? "the first after closing, warm: a new baseline"
       : `due ${since}${testHow(assessment)}`;

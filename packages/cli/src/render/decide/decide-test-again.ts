@@ -3,6 +3,7 @@
 import type { DecisionAssessment, OfferedTest, PressureUnit, Reason } from "@sealtrend/core/parts";
 import { aboutChance, aboutMoney, typedMoney, workNames, yearsText } from "./decide-words.ts";
 import { breakEvenText, chanceSentence, whose } from "./decide-chance.ts";
+import { speaksForWear } from "./decide-evidence.ts";
 import { developingText } from "./decide-developing.ts";
 import { limitNamed } from "./decide-limit.ts";
 import { spoken } from "./decide-headline.ts";
@@ -123,10 +124,18 @@ const unplacedText = ({ unplacedLeaks }: DecisionAssessment): string => {
 };
 
 /** Believed, and yet no answer: a gauge that is cranked shows that it is lost, not where. */
-const lowText = ({ evidence }: DecisionAssessment): string => {
-  const low = evidence.filter(({ row, line }) => line === "cranking" && row === "A2").map(({ text }) => text);
-  return `${sentence(joined(low))}, and nothing tells why: cranking shows that it is lost, not where.`;
+const lowText = (assessment: DecisionAssessment): string => {
+  const low = sentence(joined(lowTexts(assessment)));
+  const isPlaced = assessment.evidence.some(
+    (row) => row.use === "counted" && row.line !== "cranking" && speaksForWear(row),
+  );
+  return isPlaced
+    ? `${low}: too far to be watched, and with the rest not enough for work.`
+    : `${low}, and nothing tells why: cranking shows that it is lost, not where.`;
 };
+
+const lowTexts = ({ evidence }: DecisionAssessment): readonly string[] =>
+  evidence.filter(({ row }) => row === "A2").map(({ text }) => text);
 
 /** What stops the engine is said before; damage that was seen is named here. */
 const sourceText = ({ decision, damage }: DecisionAssessment): string => {
@@ -177,12 +186,17 @@ const offeredText = (test: OfferedTest | undefined): string => {
   }
 };
 
-/** Cylinders that were passed over are named; what is read again for another reason stands with the test. */
-const readAgainText = ({ test, notSeen }: DecisionAssessment): string => {
+/** Cylinders that were passed over are named, and those that hold nothing; what is read again for another reason stands with
+ *  the test. */
+const readAgainText = (assessment: DecisionAssessment): string => {
+  const { test, notSeen, input } = assessment;
   const unread = notSeen.find(({ cylinders }) => cylinders !== undefined);
   const repeats = test?.nextTests.filter(({ code, by }) => code === "repeat" && by === "rule") ?? [];
   const passed = unread === undefined ? "" : `${sentence(unread.text.replace(", which", ""))}.`;
-  return unread !== undefined && repeats.length === 1
-    ? `${passed} What the others read says nothing of ${unread.cylinders?.length === 1 ? "it" : "them"}.`
-    : `${passed} The readings of ${test?.test.id ?? ""} carry no answer yet: some are to be made again first.`.trim();
+  if (unread !== undefined && repeats.length === 1)
+    return `${passed} What the others read says nothing of ${unread.cylinders?.length === 1 ? "it" : "them"}.`;
+  const low = input.farPast === undefined ? "" : `${sentence(joined(lowTexts(assessment)))}.`;
+  return `${passed} ${low} The readings of ${test?.test.id ?? ""} carry no answer yet: some are to be made again first.`
+    .trim()
+    .replace(/ +/g, " ");
 };

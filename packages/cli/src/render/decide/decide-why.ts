@@ -9,6 +9,7 @@ import {
   ladder,
   judgedOf,
 } from "@sealtrend/core/parts";
+import { isPast } from "./decide-chance.ts";
 import { guardText } from "./decide-guards.ts";
 import { measureTexts } from "./decide-measure.ts";
 import { limitWords, worstChannel } from "./decide-limit.ts";
@@ -88,7 +89,13 @@ const chanceTexts = (assessment: DecisionAssessment, unit: PressureUnit): readon
   const { decision, wear, horizon, sharesFrom, chanceUnknown } = assessment;
   const { chance } = decision;
   if (chance === undefined)
-    return chanceUnknown === undefined ? [] : [`The chance of need is not known: ${chanceUnknown}`];
+    return chanceUnknown === undefined
+      ? []
+      : isPast(assessment)
+        ? [
+            `A limit is passed already, so no chance of passing one is told; nor could it be: ${chanceUnknown}`,
+          ]
+        : [`The chance of need is not known: ${chanceUnknown}`];
   const texts = wear.map((channel) => channelText(channel, unit));
   const channels = [...new Set(texts)].map((text) => {
     const labels = wear.flatMap(({ label }, i) => (texts[i] === text ? [label] : []));

@@ -54,7 +54,7 @@ export const refusalWords = (pair: GaugePair, at: RefusedAt): RefusalWords => {
         mend:
           at.of < standing.needed
             ? `compare them on an engine of ${count(standing.needed)} cylinders or more: with ${count(at.of)}, one bad reading would pass for a difference of gauges`
-            : `sealtrend enter ${at.engine} --test ${at.test} --gauge ${gauge} --${what} with the cylinders that are missing`,
+            : `the cylinders that are missing, x for the others: sealtrend enter ${at.engine} --test ${at.test} --gauge ${gauge} --${what} READINGS`,
       };
     case "cylinders-disagree": {
       const { labels } = standing;

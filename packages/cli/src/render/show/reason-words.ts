@@ -84,7 +84,7 @@ const phrases: Readonly<Record<CauseReason["finding"], Words>> = {
     recovers: "it recovers without the release",
     same: "without the release it reads the same",
   },
-  "oil use": { present: "the engine uses oil", absent: "the engine uses no oil" },
+  "oil use": { present: "the engine uses oil or smokes blue", absent: "the engine uses no oil" },
   "coolant loss": { present: "coolant is lost", absent: "no coolant is lost" },
   miss: { present: "it misses", absent: "it does not miss" },
   "blow-by": { present: "the crankcase blows", absent: "the crankcase does not blow" },

@@ -126,13 +126,15 @@ export const lowerText = ({ levelSince, cylinders }: TestAssessment): string => 
   return `${which} ${percent(-change)} lower than in ${date.slice(0, 7)} (${by}${slower})`;
 };
 
-/** Of two cylinders each is held against the other, so that a loss of one looks like a gain of the other. */
-export const pairText = ({ cylinders, record }: TestAssessment): string => {
+/** Of two cylinders each is held against the other, so that a loss of one looks like a gain of the other. Where to look is said
+ *  once, with the level of the whole engine where that is told. */
+export const pairText = ({ cylinders, record, levelSince }: TestAssessment): string => {
   const [loser] = cylinders.filter(isShownLower);
   const other = cylinders.find((cylinder) => cylinder !== loser);
   if (loser?.sinceFirst === undefined || other === undefined || cylinders.length > 2) return "";
   const { date, change } = loser.sinceFirst;
-  return `Of two cylinders each is held against the other: ${loser.label} has lost ${percent(-change)} against ${other.label} since ${date.slice(0, 7)}, or ${other.label} has gained, or it is scatter: sealtrend history ${record.engine.id}`;
+  const where = levelSince === undefined ? `: sealtrend history ${record.engine.id}` : ".";
+  return `Of two cylinders each is held against the other: ${loser.label} has lost ${percent(-change)} against ${other.label} since ${date.slice(0, 7)}, or ${other.label} has gained, or it is scatter${where}`;
 };
 
 const isShownLower = ({ sinceFirst }: CylinderAssessment): boolean =>

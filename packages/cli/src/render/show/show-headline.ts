@@ -157,16 +157,18 @@ const evenSentence = (assessment: TestAssessment): string => {
         : `All ${count(all.length)} are even`;
   const lost = read.flatMap(({ leakDown }) => leakDown?.lost ?? []);
   if (spread !== undefined && read.every(({ dryStanding }) => dryStanding !== undefined)) {
-    const far = `the lowest reads ${percent(1 - spread.ratio)} under the highest`;
+    const under = percent(1 - spread.ratio);
+    const far =
+      spread.ratio === 1
+        ? "they read the same"
+        : `the lowest reads ${under === percent(0) ? `less than ${percent(0.01)}` : under} under the highest`;
     if (apart === "wider")
       return `No cylinder stands out alone, yet ${far}, more than healthy ones show: several may have lost. Read all again.`;
     if (speed?.uneven?.refused !== undefined)
       return `No cylinder stands out beyond what its cranking speed may explain: ${far}.`;
     if (low !== "") return `${which.replace(/even$/, "low")}, ${low}, and even among themselves.`;
     if (levelSince !== undefined) return `${which} among themselves (${far}), but lower than they were.`;
-    return spread.ratio === 1
-      ? `${which}: they read the same.`
-      : `${which}: ${far}, within what healthy cylinders show.`;
+    return `${which}: ${far}${spread.ratio === 1 ? "" : ", within what healthy cylinders show"}.`;
   }
   if (lost.length === 0) return `${which}.`;
   const [least, most] = [percent(Math.min(...lost)), percent(Math.max(...lost))];

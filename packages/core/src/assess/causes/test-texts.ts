@@ -52,7 +52,8 @@ const texts: Readonly<Partial<Record<string, Words>>> = {
     neighbour === undefined
       ? `leak-down on ${labels} again with the valves of its neighbour shut`
       : `turn it until the valves of ${neighbour.at} are shut, then air into ${neighbour.label} again: still heard there it is the gasket, else a valve and the manifold they share`,
-  cranking: () => "cranking test of every cylinder",
+  cranking: ({ engine }) =>
+    engine.cylinders.length === 1 ? "a cranking test" : "cranking test of every cylinder",
   running: ({ labels }) => `read ${labels} with the engine running on the others, its lead grounded`,
   "retest-warm": () => "run it warm and test again the same day",
 };

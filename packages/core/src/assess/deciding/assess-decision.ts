@@ -51,7 +51,7 @@ export const assessDecision = (
     ({ withNewShells }) => withNewShells === "open" || rings === undefined,
   );
   const { measured } = deciding;
-  const { unsettled, dead } = unsettledOf(deciding, { rows, unplaced });
+  const unsettled = unsettledOf(deciding, { rows, unplaced });
   const input = inputOf({
     deciding,
     choices,
@@ -73,10 +73,17 @@ export const assessDecision = (
     cylinder: decision.chance?.label ?? found.oddTest?.cylinder,
     measured,
   });
-  const isAskedNow = input.unsettled === "read-again" || (dead === "some" && speaks === "today");
+  const isAskedNow = input.unsettled === "read-again" || (unsettled.dead === "some" && speaks === "today");
+  const { main, notCounted } = deciding;
+  const last = lastOf(deciding, main?.test);
   const due = isAskedNow
     ? { date: today }
-    : nextTestOf(record, decision.next, { today, last: lastOf(deciding) });
+    : {
+        ...nextTestOf(record, decision.next, { today, last }),
+        ...(notCounted === undefined || main === undefined || last !== main.test.date
+          ? {}
+          : { of: main.test.id }),
+      };
   const isDue = due.date > today ? "to-come" : "due";
   const action = nextActionOf({
     deciding,
@@ -93,9 +100,10 @@ export const assessDecision = (
   const reach = reachOf(wear.channels, horizon, decision);
   const isTop = decision.scores.top.state === "established" && decision.need !== "rebuild";
   const otherFaults = otherFaultsOf(deciding);
-  const nextBy = nextByOf(decision, done, { due: isDue, dead, step: action?.code });
+  const nextBy = nextByOf(decision, done, { due: isDue, dead: unsettled.dead, step: action?.code });
   return {
-    ...(deciding.main === undefined ? {} : { test: deciding.main }),
+    ...(main === undefined ? {} : { test: main }),
+    ...(notCounted === undefined ? {} : { notCounted }),
     speaks,
     history: deciding.history,
     today,

@@ -5,6 +5,7 @@ import { assessTest } from "../assess-test.ts";
 import type { TestAssessment } from "../assessment.ts";
 import { type EngineFigures, figuresOf } from "../figures.ts";
 import type { Compared } from "../flags.ts";
+import { latestTest } from "../latest-test.ts";
 import type { DecisionChoices } from "./choices.ts";
 import { isCurrent } from "./current.ts";
 import { type MeasuredNow, measuredNow } from "./measured-now.ts";
@@ -25,6 +26,8 @@ export interface Deciding {
   readonly measured?: MeasuredNow;
   /** The test whose trust is asked. */
   readonly main?: TestAssessment;
+  /** Where nobody chose it: the id of the last test, which does not count, so that the one above is the last that does. */
+  readonly notCounted?: string;
   /** The newest test of each kind that may speak: the one above, or another trusted one. */
   readonly dry?: TestAssessment;
   readonly leakDown?: TestAssessment;
@@ -68,8 +71,8 @@ export const gather = (
   const known = record.tests.filter(({ date, setAside }) => setAside === undefined && date <= until);
   const counts = (test: Test, what: Compared): boolean =>
     valuesOf(test, what) !== undefined && !isSellers(test) && !isVoid(record, test, { what, figures });
-  const newest = known.findLast((test) => counts(test, "dry") || counts(test, "leak-down")) ?? known.at(-1);
-  const main = chosen ?? newest;
+  const newest = known.findLast((test) => counts(test, "dry") || counts(test, "leak-down"));
+  const main = chosen ?? newest ?? known.at(-1);
   const measured = measuredNow(record, today);
   const history = assessHistory(record);
   const base = {
@@ -88,9 +91,12 @@ export const gather = (
     return found !== undefined && trusted && stillSpeaks(base, found.test) ? found : undefined;
   };
   const [dry, leakDown] = [speaks("dry"), speaks("leak-down")];
+  const latest = latestTest({ tests: known });
+  const isLast = chosen !== undefined || newest === undefined || latest === undefined || latest === main;
   return {
     ...base,
     main: assessed,
+    ...(isLast ? {} : { notCounted: latest.id }),
     ...(dry === undefined ? {} : { dry }),
     ...(leakDown === undefined ? {} : { leakDown }),
   };

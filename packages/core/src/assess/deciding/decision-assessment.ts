@@ -92,6 +92,8 @@ export type CannotSee =
 export interface DecisionAssessment {
   /** The test gone by, assessed; absent where no test counts. */
   readonly test?: TestAssessment;
+  /** Id of the last test, where that does not count and the one above is the last that does. */
+  readonly notCounted?: string;
   /** Whether it still speaks of the engine as it is: `too-old` = over a year, or all cylinders were renewed since. */
   readonly speaks: "today" | "too-old" | "none";
   readonly history: HistoryAssessment;

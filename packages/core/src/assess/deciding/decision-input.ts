@@ -30,7 +30,7 @@ export interface InputFound {
   readonly horizon: Horizon;
   readonly rings: RingsDue | undefined;
   readonly damage: readonly Damage[];
-  readonly unsettled: Unsettled["unsettled"];
+  readonly unsettled: Unsettled;
 }
 
 export const inputOf = (found: InputFound): DecisionInput => {
@@ -60,12 +60,17 @@ export const inputOf = (found: InputFound): DecisionInput => {
     ...(found.rings === undefined ? {} : { ringsDue: "yes" as const }),
     ...pastLimitOf(rows, done),
     ...(found.damage.length === 0 ? {} : { damage: "unsettled" as const }),
-    ...(speaks !== "today" || unsettled === undefined ? {} : { unsettled }),
+    ...(speaks === "today" ? unsettledIn(unsettled) : {}),
     ...(measured?.found.some(({ open }) => open.length > 0) === true ? { tooClose: "yes" as const } : {}),
     test: offeredTest(done, main, money.prices?.test),
     ...(hours === undefined ? {} : { hoursPerYear: hours }),
   };
 };
+
+const unsettledIn = ({ unsettled, farPast }: Unsettled): Pick<DecisionInput, "unsettled" | "farPast"> => ({
+  ...(unsettled === undefined ? {} : { unsettled }),
+  ...(farPast === "some" ? { farPast: "yes" } : {}),
+});
 
 /** Rings, or parts of the top end, measured past what may stay in while they can be got at. */
 const pastLimitOf = (rows: readonly Row[], done: readonly Job[]): Pick<DecisionInput, "pastLimit"> => {

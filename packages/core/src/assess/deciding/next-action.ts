@@ -172,7 +172,8 @@ const thriceCranked = ({ deciding }: NextActionFacts): NextAction => {
 /** By a method that the verdict does not rest on yet, and with sight. Both tests made, sight alone is left; that as well, what
  *  the test asks for.  @source handbook/decision.md 2, G8 */
 const secondWithSight = (facts: NextActionFacts): NextAction => {
-  const { dry, leakDown } = facts.deciding;
+  const { dry, leakDown, record } = facts.deciding;
+  const isAlone = record.engine.cylinders.length === 1;
   const isSeen = facts.rows.some(({ row }) => ladder[row].line === "sight");
   const look = isSeen ? "" : "; and look inside with a borescope";
   if (leakDown === undefined) {
@@ -180,7 +181,7 @@ const secondWithSight = (facts: NextActionFacts): NextAction => {
     return { ...leak, text: `${leak.text}${look}` };
   }
   if (dry === undefined)
-    return own("cranking", `a cranking test of every cylinder${look}`, {
+    return own("cranking", `a cranking test${isAlone ? "" : " of every cylinder"}${look}`, {
       minutes: minutes.cranking + (isSeen ? 0 : minutes.look),
       how: "dry",
     });

@@ -2,7 +2,7 @@
 
 import type { NextDate } from "../../decision/index.ts";
 import { dateOfDay, dayNumber, daysInYear } from "../../quantity/index.ts";
-import type { EngineRecord } from "../../record/index.ts";
+import type { EngineRecord, Test } from "../../record/index.ts";
 import { afterWork, runInLengths, workAfter } from "../run-in.ts";
 import type { Deciding } from "./deciding.ts";
 
@@ -11,6 +11,8 @@ export interface NextTestDue {
   readonly date: string;
   /** ISO: since when it is overdue. */
   readonly since?: string;
+  /** Id of the test that the interval counts from, where a later one does not count. */
+  readonly of?: string;
   /** Whichever comes first. */
   readonly meter?: number;
   /** The date is that of the meter reading, by its hours a year, and no bound of its own. */
@@ -51,14 +53,13 @@ const notBefore = (today: string, due: number): Pick<NextTestDue, "date" | "sinc
 };
 
 /** From when the interval counts: the test gone by, or work after it since which cylinders began anew. */
-export const lastOf = ({
-  main,
-  record,
-  today,
-}: Pick<Deciding, "main" | "record" | "today">): string | undefined => {
-  if (main === undefined) return undefined;
-  const work = workAfter(record, main.test);
-  return work !== undefined && work.date <= today ? work.date : main.test.date;
+export const lastOf = (
+  { record, today }: Pick<Deciding, "record" | "today">,
+  test: Test | undefined,
+): string | undefined => {
+  if (test === undefined) return undefined;
+  const work = workAfter(record, test);
+  return work !== undefined && work.date <= today ? work.date : test.date;
 };
 
 /** The first test after new rings: once they have bedded in, by the meter, and by the date where its hours a year are known; the

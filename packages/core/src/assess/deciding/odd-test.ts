@@ -88,11 +88,13 @@ const isLaggingOnce = (one: CylinderAssessment, { history, leakDown }: Deciding)
 
 const flaggedOnce = ({ cylinders }: TestAssessment, deciding: Deciding): readonly Odd[] =>
   cylinders.flatMap((one): Odd[] => {
-    const { label, dryStanding, belowOthers, leakDown } = one;
+    const { label, dryStanding, belowOthers, leakDown, pressures } = one;
     const isDryOnce = dryStanding === "suspect" || isLaggingOnce(one, deciding);
     if (isDryOnce === (leakDown?.standing === "suspect")) return [];
     const found = { cylinder: label, against: "others" } as const;
-    if (isDryOnce) return [{ ...found, kind: "dry", by: belowOthers ?? 0 }];
+    // where the others hold nothing either there is nothing to be below
+    const nothing = pressures.dry?.value === 0 ? 1 : 0;
+    if (isDryOnce) return [{ ...found, kind: "dry", by: belowOthers ?? nothing }];
     const others = cylinders.flatMap((one) =>
       one.label === label || one.leakDown === undefined ? [] : [one.leakDown.lost],
     );
@@ -151,12 +153,16 @@ const textOf = (
   const beside = besideText(odd, deciding);
   if (against === "test-before")
     return `cylinder ${cylinder} read low in ${before} and ${share} higher in ${id}, with no work in between: one of the two is out of step`;
+  const isAlone = deciding.record.engine.cylinders.length === 1;
   if (kind === "leak-down")
-    return `cylinder ${cylinder} lost ${points} more than ${others} in the leak-down of ${id}${beside}`;
+    return `cylinder ${cylinder} lost ${isAlone ? share : `${points} more than ${others}`} in the leak-down of ${id}${beside}`;
   if (by === 1) return `cylinder ${cylinder} held nothing in ${id}${beside}`;
   const [other] = deciding.record.engine.cylinders.filter((label) => label !== cylinder);
   if (against === "own-past" && other !== undefined && deciding.record.engine.cylinders.length === 2)
     return `cylinder ${cylinder} read ${share} lower against ${other} than before in ${id}, or ${other} has gained${beside}`;
+  // alone, or where all are low, it is below no other
+  if (against === "others" && (isAlone || share === percent(0)))
+    return `cylinder ${cylinder} read low in ${id}${beside}`;
   return against === "others"
     ? `cylinder ${cylinder} read ${share} below ${others} in ${id}${beside}`
     : `cylinder ${cylinder} read ${share} lower than before in ${id}${beside}`;

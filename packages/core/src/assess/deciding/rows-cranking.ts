@@ -1,6 +1,7 @@
 // Rows A of the ladder: what the cranking readings say, from the newest test that speaks and from the years.
 
 import type { CylinderHistory } from "../../history/index.ts";
+import type { EngineRecord } from "../../record/index.ts";
 import type { TestAssessment } from "../assessment.ts";
 import { baselineOf, tellingTests, wholeFallOf } from "./baseline.ts";
 import { type Deciding, renewedAfter, restsOnOf } from "./deciding.ts";
@@ -119,23 +120,32 @@ const historyRows = ({ history, record, today }: Deciding): readonly Row[] => {
   const last = cranking?.counted.findLast(({ use }) => use === "full")?.test;
   if (cranking === undefined || last === undefined) return [];
   const renewed = renewedAfter({ record }, { date: last.date, today });
-  const alarmed = cranking.result.cylinders
-    .filter(({ alarms, course, label }) => hasLost({ alarms, course }) && !renewed.has(label))
-    .map(({ label }) => label);
+  const alarmed = cranking.result.cylinders.filter((one) => hasLost(one) && !renewed.has(one.label));
   const from = `history ${cranking.start.slice(0, 4)} to ${last.date.slice(0, 4)}`;
   const whole = cranking.result.common.word === "falling" && renewed.size === 0;
   if (alarmed.length === 0 && !whole) return [];
-  const text =
-    alarmed.length === 0
-      ? "the engine as a whole falls over the years"
-      : `cylinder${alarmed.length === 1 ? "" : "s"} ${listed(alarmed)} lost beyond chance over the years`;
+  const [one, ...more] = alarmed;
   return [
     {
       row: "A8",
-      ...(alarmed.length === 1 ? { cylinder: alarmed[0] ?? "" } : {}),
-      text,
+      ...(one === undefined || more.length > 0 ? {} : { cylinder: one.label }),
+      text:
+        one === undefined ? "the engine as a whole falls over the years" : lostText([one, ...more], record),
       from,
       restsOn: "this-test",
     },
   ];
+};
+
+/** Of two cylinders of which nobody can tell which one moved, both ways are told. */
+const lostText = (
+  alarmed: readonly [CylinderHistory, ...CylinderHistory[]],
+  { engine }: EngineRecord,
+): string => {
+  const [{ label, mirrored, alarms }] = alarmed;
+  const other = engine.cylinders.find((own) => own !== label) ?? "";
+  if (mirrored === "either" && alarmed.length === 1 && !alarms.includes("no-compression"))
+    return `cylinder ${label} has lost against ${other} beyond chance over the years, or ${other} has gained`;
+  const labels = alarmed.map((own) => own.label);
+  return `cylinder${labels.length === 1 ? "" : "s"} ${listed(labels)} lost beyond chance over the years`;
 };

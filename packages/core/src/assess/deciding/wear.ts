@@ -79,7 +79,7 @@ const tooFew = ({ record: { engine }, history: { cranking } }: Deciding): string
   const isOne = engine.cylinders.length === 1;
   const tests = cranking?.counted.filter(({ use }) => use === "full").length ?? 0;
   return engine.compressionLimits.minimum === undefined && (isOne || tests >= leastTests)
-    ? `${isOne ? "one cylinder alone" : "each cylinder"} is held to the maker's minimum, which is not known: sealtrend engine set ${engine.id} limits.compression.minimum`
+    ? `${isOne ? "one cylinder alone" : "each cylinder"} is held to the maker's minimum, which is not known: sealtrend engine set ${engine.id} limits.compression.minimum VALUE`
     : "too few tests for a trend, which takes four at three dates";
 };
 
@@ -103,6 +103,8 @@ const hindrance = ({ record, today }: Deciding, { result, counted }: KindHistory
       (alarms.length === 0 && change?.flagged === true && change.change < 0),
   );
   if (stepped === undefined) return undefined;
+  if (stepped.cameBack !== undefined)
+    return `cylinder ${stepped.label} was low and is back, and what comes and goes cannot be drawn on`;
   const moved =
     stepped.wentOn === undefined
       ? "moved in one step"

@@ -60,7 +60,7 @@ const knownOfRow: { readonly row: PressureRow; readonly values: KindValues }[] =
 const rowsKnown = 128;
 
 /** The values of one kind of reading. With two gauges on one engine the one with more readings on its scale counts
- *  (then the lower take, then the name): the other is a comparison, not repeats. */
+ *  (then the lower take, a named before a nameless one, then the name): the other is a comparison, not repeats. */
 export const valuesOf = (test: Test, what: PressureKind | LeakKind): KindValues | undefined => {
   const first = test.rows.find((row) => row.what === what);
   if (first === undefined) return undefined;
@@ -129,10 +129,14 @@ const rowsByGauge = (test: Test, what: PressureKind | LeakKind): readonly (reado
   const onScale = (own: readonly PressureRow[]): number =>
     own.flatMap(({ cells }) => cells.filter((cell) => cell.kind === "reading" && !cell.pegged)).length;
   const firstTake = (own: readonly PressureRow[]): number => Math.min(...own.map(({ take }) => take));
+  const isNameless = ([row]: readonly PressureRow[]): boolean => row?.gauge === undefined;
   return [...byGauge]
     .sort(
       ([a, one], [b, other]) =>
-        onScale(other) - onScale(one) || firstTake(one) - firstTake(other) || byText(a, b),
+        onScale(other) - onScale(one) ||
+        firstTake(one) - firstTake(other) ||
+        Number(isNameless(one)) - Number(isNameless(other)) ||
+        byText(a, b),
     )
     .map(([, own]) => own);
 };

@@ -130,7 +130,7 @@ const byNeed = (grounds: Grounds): Word | undefined => {
 /** Open, with wear developing that the chance does not cover, it is measured before anything else is decided; a re-ring waits
  *  for the measurements anyway. Two instruments that contradict each other are never left (G7): a cylinder that cranks low is tested
  *  again, a leak that cranking does not show is watched, as in handbook/decision.md 9, example 10. Nor is left what is to be read
- *  again, or reads low for no known reason (our judgement). */
+ *  again, or reads low for no known reason; far past its limit that is not watched either (our judgement). */
 const withoutNeed = (grounds: Grounds): Word => {
   const { input, worth } = grounds;
   const moment = momentOf(grounds);
@@ -139,7 +139,8 @@ const withoutNeed = (grounds: Grounds): Word => {
   if (unseenPlaces(grounds).length > 0 && !reRings) return testAgain(["outside-the-chance"]);
   if (worth?.asked === "yes") return { ...testAgain(["test-worth-making"]), ...marginOf(grounds, moment) };
   const settled = settledWord(grounds);
-  if (settled.verdict !== "leave-it") return settled;
+  const isFarPast = settled.verdict === "watch-it" && input.farPast !== undefined;
+  if (settled.verdict !== "leave-it" && !isFarPast) return settled;
   const torn = disagreement(grounds.evidence.counted);
   if (torn === undefined)
     return input.unsettled === undefined ? settled : testedFirst(input, [input.unsettled]);

@@ -29,21 +29,21 @@ export const findingWitnesses = (observed: readonly Observed[], faults: Faults):
     links: faults.findings[finding].columns,
   }));
 
-/** Signs of the engine, as seen from the target: every other cylinder may bring them too, with the chances of its own
- *  causes. P(absent | z) = (1 − background)(1 − q(z))·Π over the others of Σ P(cause)(1 − q(cause)). */
+/** Signs of the engine. One that every cylinder may bring raises what all share as well, a state of the engine, and no view from
+ *  one cylinder with the others as they are shows that: it is in them already. So each is told by what it did to the chances,
+ *  q = q'·L up to a factor: L = q/q'.
+ *  @param chances - q, of the target, aligned with the causes  @param without - q', the same with a sign left out */
 export const signWitnesses = (
   signs: readonly SignSeen[],
-  target: number,
-  cylinders: readonly (readonly number[])[],
+  chances: readonly number[],
+  without: (name: SignSeen["name"]) => readonly number[],
 ): readonly Witness[] =>
-  signs.map(({ name, state, absent, links }) => {
-    const elsewhere = cylinders
-      .filter((_, i) => i !== target)
-      .map((chances) => chances.reduce((sum, chance, h) => sum + chance * (absent.keeps[h] ?? 1), 0))
-      .reduce((product, one) => product * one, absent.sign);
-    const likelihood = absent.keeps.map((keep) =>
-      state === "absent" ? keep * elsewhere : 1 - keep * elsewhere,
-    );
+  signs.map(({ name, state, links }) => {
+    const before = without(name);
+    const likelihood = chances.map((chance, h) => {
+      const one = before[h] ?? 0;
+      return one > 0 ? chance / one : 1;
+    });
     return { finding: name, word: name === "gas" ? gasWords[state] : state, likelihood, weight: 1, links };
   });
 
