@@ -64,6 +64,18 @@ test("on a terminal what is missing is asked", async () => {
   ]);
 });
 
+test.each([
+  ["two", ["1", "2"]],
+  ["Four", ["1", "2", "3", "4"]],
+  ["one", ["1"]],
+  ["L R", ["L", "R"]],
+])("--cylinders %s: a number in words is a number, other words are labels", async (typed, cylinders) => {
+  const desk = newDesk();
+  const { exit } = await desk.type(["engine", "add", "pump", "--cylinders", typed, "--ignition", "spark"]);
+  expect(exit).toBe(0);
+  expect((await desk.json("engine", "list")).engines).toMatchObject([{ engine: { cylinders } }]);
+});
+
 test("leaving a question unanswered saves nothing", async () => {
   const desk = newDesk();
   const { exit, err } = await desk.type(["engine", "add", "pump"], { answers: ["4", "q"] });

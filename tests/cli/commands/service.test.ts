@@ -52,7 +52,7 @@ test.each(["re-ring", "rebore", "rebuild"])(
 test("An oil change begins no new history", async () => {
   const { out } = await boat().run(["service", "--what", "oil change"]);
   expect(out).toContain("No cylinder begins a new history");
-  expect(out).toContain("sealtrend history boat");
+  expect(out).toMatch(/: sealtrend history boat\n$/);
 });
 
 test("--new-baseline goes before the default of the work", async () => {

@@ -109,6 +109,9 @@ test("what a decision forbids comes first, a doubtful test says why, and age is 
   expect(whyText(row({ test, decision: old }))).toBe(
     "test doubtful: a seller's sheet; last test over a year old",
   );
+  expect(whyText(row({ test, decision: { ...old, counts: "2015-04-01" } }))).toBe(
+    "test doubtful: a seller's sheet; last test that counts (2015-04) over a year old",
+  );
   const ahead = ["test 2031-05-01a"];
   expect(whyText(row({ ahead }))).toBe("dated after today: test 2031-05-01a");
 });
@@ -118,10 +121,38 @@ test("beside its columns a row does not say again what stands in them", () => {
   const stepped = row({ ...withLow(low("3")), course });
   expect(whyText(stepped)).toBe("cylinder 3 lags: flagged in two tests running; stepped down");
   expect(whyText(stepped, "columns")).toBe("cylinder 3 lags: flagged in two tests running");
-  const other = row({ ...withLow(low("3")), course: { code: "falling", label: "1", perYear: -0.02 } });
+  const line = { perYear: -0.02, perYearLow: -0.03, perYearHigh: -0.01 };
+  const other = row({ ...withLow(low("3")), course: { code: "falling", label: "1", ...line } });
   expect([courseText(other), whyText(other, "columns")]).toEqual([
     "1: falling",
     "cylinder 3 lags: flagged in two tests running; cylinder 1 falling 2.0 % a year",
+  ]);
+});
+
+test("a rate is told where its interval is off 0, as in the history; a lone cylinder has none", () => {
+  const course = { code: "falling", label: "3", perYear: -0.047, perYearLow: -0.079 } as const;
+  const open = row({ ...withLow(low("3")), course: { ...course, perYearHigh: 0.0095 } });
+  expect(whyText(open)).toBe("cylinder 3 lags: flagged in two tests running; falling");
+  const shown = row({ ...withLow(low("3")), course: { ...course, perYearHigh: -0.02 } });
+  expect(whyText(shown)).toContain("falling 4.6 % a year");
+  const lone = { code: "falling", label: "1", perYear: -0.047 } as const;
+  const even = low("1", { standing: "even", belowOthers: 0 });
+  expect(whyText(row({ cylinders: 1, worst: even, course: lone }))).toBe("falling 4.6 % a year");
+});
+
+test("a loss that only a column tells is never called nothing", () => {
+  const worst = low("3", { standing: "even", belowOthers: 0.01 });
+  const decision = { code: "watch-it", basis: "nothing-shown", reason: "history-alarm" } as const;
+  const stepped = row({ worst, decision, course: { code: "stepped-down", label: "2" } });
+  expect(whyText(stepped, "columns")).toBe("cylinder 2 stepped down");
+});
+
+test("of two cylinders none is named that nobody can tell", () => {
+  const either = { code: "stepped-down", label: "2", wentOn: "2026-05-01", mirrored: "either" } as const;
+  const two = row({ cylinders: 2, worst: low("1", { standing: "even" }), course: either });
+  expect([courseText(two), whyText(two)]).toEqual([
+    "one of the two",
+    "one has lost or the other gained, two cannot tell which",
   ]);
 });
 

@@ -41,7 +41,7 @@ export const engineSet: Command = {
     theEngine,
     {
       name: "PATH",
-      help: "the field, such as geometry.bore; sealtrend engine show lists them",
+      help: "the field, such as geometry.bore; all of them: sealtrend engine show",
       need: "must",
     },
     {

@@ -22,13 +22,13 @@ import { askNew } from "./entry/ask-new.ts";
 import { askSlips } from "./entry/ask-slips.ts";
 import { askUnit } from "./entry/ask-unit.ts";
 import { completeEntry } from "./entry/complete-entry.ts";
-import { withDryGauge } from "./entry/dry-gauge.ts";
 import { entryAnswer } from "./entry/entry-answer.ts";
 import { conditionOptions, placeOptions, rowOptions } from "./entry/entry-options.ts";
 import { type Placed, columnsFilled, placeRows } from "./entry/entry-place.ts";
 import { entryRows } from "./entry/entry-rows.ts";
 import { slipsIn } from "./entry/entry-slips.ts";
 import { type Target, entryTarget } from "./entry/entry-target.ts";
+import { testMeant, withTestGauge } from "./entry/test-gauge.ts";
 import { cylinderLabels, newEngine } from "./new-engine.ts";
 import type { Session } from "./kept/entry-session.ts";
 import { waitingAside } from "./kept/offer-kept.ts";
@@ -69,7 +69,6 @@ const enterTest = async (line: Args, io: Io): Promise<Answer> => {
   const world = nodeWorld(io);
   const logbook = await openLogbook(world, "write", line.text("logbook"));
   refuseDemo(logbook);
-  targetOf(line, io);
   const typed = await askNew(line, io, logbook);
   const { id, engine, isNew } = engineFor(typed, logbook);
   const header = engineHeaders(engine.cylinders)["tests.csv"] ?? "";
@@ -79,14 +78,20 @@ const enterTest = async (line: Args, io: Io): Promise<Answer> => {
   const earlier = now === undefined ? [] : readTests(now, path, engine, logbook.gauges).tests;
   const place = { root: logbook.root, command: "enter", engine: id } as const;
   const { gauges } = logbook;
-  const known = { world, place, engine, isNew, dialect, earlier, gauges };
+  const known = { world, place, engine, isNew, dialect, earlier, gauges, target: targetOf(typed, io) };
   const given = await completeEntry(typed, io, known);
   const target = targetOf(given.args, io);
-  const { args: named, asides } = withDryGauge(given.args, target, { earlier, gauges });
+  // who was asked for the gauge has left it open
+  const { args: named, asides } =
+    given.kind === "asked"
+      ? { args: given.args, asides: [] }
+      : withTestGauge(given.args, target, { earlier, gauges });
+  const test = testMeant(target, earlier);
   const contextOf = (line: Args) => ({
     engine,
     gauges,
     dialect,
+    ...(test === undefined ? {} : { test }),
     gauge: gauges.find(({ id: name }) => name === line.text("gauge")),
   });
   const args = await askUnit(named, io, { ...contextOf(named), ...given });

@@ -17,14 +17,15 @@ import { newEngineFault } from "../logbook/engine-id.ts";
 import { isThere } from "../logbook/inside.ts";
 import type { World } from "../logbook/world.ts";
 import type { Change } from "../logbook/write.ts";
+import { numberNamed } from "../render/words.ts";
 import { usage } from "./usage.ts";
 
-/** `4` makes 1 2 3 4; `"1 2 3 4"` or `"L R"` are labels. @throws Stop 2 */
+/** `4` and `four` make 1 2 3 4; `"1 2 3 4"` or `"L R"` are labels. @throws Stop 2 */
 export const cylinderLabels = (typed: string): readonly string[] => {
   const text = typed.trim();
-  const labels = /^\d{1,2}$/.test(text)
-    ? Array.from({ length: Number(text) }, (_, i) => String(i + 1))
-    : text.split(/[\s,]+/);
+  const many = numberNamed(text) ?? (/^\d{1,2}$/.test(text) ? Number(text) : undefined);
+  const labels =
+    many === undefined ? text.split(/[\s,]+/) : Array.from({ length: many }, (_, i) => String(i + 1));
   const field = engineFields.cylinders;
   if (field === undefined || !fits(field, labels))
     throw usage(

@@ -50,7 +50,7 @@ export const amendEdits = (
   const pick: Selector = {
     what: args.text("what"),
     take: args.text("take"),
-    gauge: byGauge ? args.text("gauge") : args.text("of-gauge"),
+    gauge: byGauge ? args.text("gauge") : nameOf(args.text("of-gauge")),
   };
   const scene: Scene = {
     args,
@@ -71,6 +71,9 @@ export const amendEdits = (
   if (lost !== undefined) throw columnMissing(tests.dialect, tests.file, lost.column);
   return edits;
 };
+
+/** A gauge that was left open has no name: `-`, as what takes a fact out. */
+const nameOf = (gauge: string | undefined): string | undefined => (gauge?.trim() === "-" ? "" : gauge);
 
 const cellEdit = ({ args, engine, rows }: Scene): CellEdit => {
   const label = args.text("cylinder")?.trim();

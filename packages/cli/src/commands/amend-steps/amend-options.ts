@@ -16,7 +16,7 @@ export const amendOptions: readonly Option[] = [
   grouped(which, "test", "ID", "the test, or latest"),
   { ...grouped(which, "what", "KIND", "the row"), words: rowKinds },
   grouped(which, "take", "N", "which of the repeats"),
-  grouped(which, "of-gauge", "NAME", "the row read by that gauge"),
+  grouped(which, "of-gauge", "NAME", "the row read by that gauge; - by one not named"),
   grouped(which, "cylinder", "LABEL", "the cylinder"),
   grouped("What stands there", "to", "141", "the reading; x if it was not taken"),
   grouped("What stands there", "because", "TEXT", 'the reason, kept beside the entry: "paper says 141"'),

@@ -109,7 +109,11 @@ export const rowsPicked = (tests: RawTests, test: string, pick: Selector): reado
   const asked = [
     pick.what,
     pick.take === undefined ? undefined : `take ${pick.take}`,
-    pick.gauge === undefined ? undefined : `by ${pick.gauge}`,
+    pick.gauge === undefined
+      ? undefined
+      : pick.gauge === ""
+        ? "with its gauge left open"
+        : `by ${pick.gauge}`,
   ].filter((part) => part !== undefined);
   throw usage(
     "row-unknown",
@@ -127,9 +131,11 @@ const pickedSo = (rows: readonly RawRow[], { what, take, gauge }: Selector): str
   return [
     ...(what === undefined ? [] : [`--what ${last.cell("what")}`]),
     ...(take === undefined ? [] : [`--take ${takeOf(last)}`]),
-    ...(gauge === undefined ? [] : [named === "" ? "leave --of-gauge out" : `--of-gauge ${named}`]),
+    ...(gauge === undefined ? [] : [ofGauge(named)]),
   ].join(" ");
 };
+
+const ofGauge = (name: string): string => `--of-gauge ${name === "" ? "-" : name}`;
 
 /** The options that pick the last of several rows apart from the others. */
 export const pickMend = (rows: readonly RawRow[]): string => {
@@ -139,9 +145,7 @@ export const pickMend = (rows: readonly RawRow[]): string => {
   const parts = [
     ...(differs((row) => row.cell("what")) ? [`--what ${last.cell("what")}`] : []),
     ...(differs(takeOf) ? [`--take ${takeOf(last)}`] : []),
-    ...(differs((row) => row.cell("gauge")) && last.cell("gauge") !== ""
-      ? [`--of-gauge ${last.cell("gauge")}`]
-      : []),
+    ...(differs((row) => row.cell("gauge")) ? [ofGauge(last.cell("gauge"))] : []),
   ];
   if (parts.length > 0) return `add ${parts.join(" ")}`;
   return rows.length === 1

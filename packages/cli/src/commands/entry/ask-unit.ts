@@ -22,7 +22,7 @@ export const askUnit = async (args: Args, io: Io, asking: Asking): Promise<Args>
   const kinds = readingOptions.map(({ name }) => name).filter((name) => args.list(name).length > 0);
   const names =
     args.text("gauge") === undefined
-      ? [...new Set(kinds.flatMap((what) => namesFor(what, asking.gauges)))]
+      ? [...new Set(kinds.flatMap((what) => namesFor(what, asking.gauges, asking.test)))]
       : [];
   const units = kinds.every(isLeak) ? [...gaugeUnits, "%"] : gaugeUnits;
   const choices = [...names, ...units].join(", ");

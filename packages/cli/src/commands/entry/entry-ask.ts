@@ -144,23 +144,35 @@ const leftDoubt = (
 };
 
 /** With the former answer, which Enter keeps. */
-const promptOf = ({ text, choices, mayBeOpen }: Question, former: string | undefined): string => {
+const promptOf = (question: Question, former: string | undefined): string => {
+  const { text, choices } = question;
   const isOpen = former === undefined || former === "";
-  const beside = [...(choices === undefined ? [] : [choices]), ...(mayBeOpen && isOpen ? [enterOpens] : [])];
+  const enter = isOpen ? enterMeans(question) : [];
+  const beside = [...(choices === undefined ? [] : [choices]), ...enter];
   return `${text}${beside.length === 0 ? "" : ` (${beside.join("; ")})`}${isOpen ? "" : ` [${clean(former)}]`}: `;
+};
+
+const enterMeans = ({ mayBeOpen, offers }: Question): readonly string[] => {
+  if (offers !== undefined) return [`Enter\u00a0=\u00a0${clean(offers)}, as in the test`];
+  return mayBeOpen ? [enterOpens] : [];
 };
 
 const enterOpens = "Enter = not recorded".replaceAll(" ", "\u00a0");
 
 const takenFrom = (question: Question, answer: string, former: string | undefined): Taken => {
-  const { help, mayBeOpen, take } = question;
+  const { help, mayBeOpen, take, offers } = question;
   if (answer === "?") {
-    const opens = mayBeOpen ? `; ${enterOpens}${former === undefined ? "" : ", - takes the answer out"}` : "";
-    return { kind: "refused", text: `${help}${opens}` };
+    const dash = [
+      ...(offers === undefined ? [] : ["-\u00a0=\u00a0not\u00a0recorded"]),
+      ...(former === undefined ? [] : ["- takes the answer out"]),
+    ].slice(0, 1);
+    const opens = [...enterMeans(question), ...dash].join(", ");
+    return { kind: "refused", text: opens === "" ? help : `${help}; ${opens}` };
   }
   if (answer === "-" && mayBeOpen) return take("");
   if (answer !== "") return take(answer);
-  if (former !== undefined) return take(former);
+  const kept = former === undefined || former === "" ? (offers ?? former) : former;
+  if (kept !== undefined) return take(kept);
   return mayBeOpen ? take("") : { kind: "refused", text: help };
 };
 

@@ -1,6 +1,6 @@
 // What the rows of an entry are made of and made for.
 
-import type { Dialect, Engine, Gauge } from "@sealtrend/core/parts";
+import type { Dialect, Engine, Gauge, Test } from "@sealtrend/core/parts";
 
 export type RowValues = Readonly<Record<string, string>>;
 
@@ -12,4 +12,6 @@ export interface EntryContext {
   /** Those of gauges.csv. */
   readonly gauges: readonly Gauge[];
   readonly dialect: Dialect;
+  /** The test that is added to. */
+  readonly test?: Test;
 }

@@ -17,6 +17,8 @@ import { clean } from "../../render/clean.ts";
 import { inMeter } from "../dated-row.ts";
 import { type Typed, cellFault } from "./cell-fault.ts";
 import { type Asked, slipAmong } from "./asked-slips.ts";
+import type { Target } from "./entry-target.ts";
+import { gaugeOfTest } from "./test-gauge.ts";
 
 export interface Known {
   readonly engine: Engine;
@@ -24,6 +26,7 @@ export interface Known {
   readonly dialect: Dialect;
   /** Tests of the engine, by date. */
   readonly earlier: readonly Test[];
+  readonly target: Target;
 }
 
 export type Answers = ReadonlyMap<string, string>;
@@ -46,6 +49,8 @@ export interface Question {
   readonly help: string;
   /** Whether Enter alone is an answer. */
   readonly mayBeOpen: boolean;
+  /** What Enter alone stands for, where that is more than nothing. */
+  readonly offers?: string;
   readonly take: (answer: string) => Taken;
 }
 
@@ -56,10 +61,10 @@ export const questionsFor = (
   known: Known,
   doubted: Doubted,
 ): readonly Question[] => {
-  const { engine, gauges } = known;
+  const { engine, gauges, earlier, target } = known;
   const open = (name: string): boolean => args.text(name) === undefined;
   return [
-    ...(open("gauge") ? [gaugeQuestion(gauges, doubted)] : []),
+    ...(open("gauge") ? [gaugeQuestion(gauges, doubted, gaugeOfTest("dry", target, earlier))] : []),
     ...(gaugeOf(args, given, known)?.unit !== undefined || !open("unit") ? [] : [unitQuestion]),
     ...engine.cylinders.map((label, i) =>
       cylinderQuestion(label, engine.cylinders.slice(i), {
@@ -94,8 +99,9 @@ export const typedSoFar = (args: Args, given: Answers, known: Known): Typed => {
 const one = (key: string, answer: string): Taken => ({ kind: "taken", answers: [[key, answer]] });
 const refused = (text: string): Taken => ({ kind: "refused", text });
 
-/** A name near a known one, and a reading that stands in its place, is questioned once; typed again, it is taken. */
-const gaugeQuestion = (gauges: readonly Gauge[], doubted: Doubted): Question => {
+/** A name near a known one, and a reading that stands in its place, is questioned once; typed again, it is taken.
+ *  @param ofTest - the gauge that read the test which is added to */
+const gaugeQuestion = (gauges: readonly Gauge[], doubted: Doubted, ofTest: string | undefined): Question => {
   const names = gauges.filter(({ kind }) => kind === "compression").map(({ id }) => id);
   return {
     key: "gauge",
@@ -103,11 +109,13 @@ const gaugeQuestion = (gauges: readonly Gauge[], doubted: Doubted): Question => 
     choices: names.length === 0 ? "a name for it" : clean(names.join(", ")),
     help: "the gauge that was used, by its name in gauges.csv or a new name",
     mayBeOpen: true,
+    ...(ofTest === undefined ? {} : { offers: ofTest }),
     take: (answer) => {
       const [near] = nearest(answer, names);
       const isReading = splitReadings(answer, 1).ok;
       const doubt = `gauge ${answer}`;
-      if (answer === "" || names.includes(answer) || doubted.has(doubt)) return one("gauge", answer);
+      if (answer === "" || answer === ofTest || names.includes(answer) || doubted.has(doubt))
+        return one("gauge", answer);
       const other = questionOf(answer);
       if (other !== undefined)
         return refused(`${clean(answer)} is ${other}: the gauge first, by its name, or Enter`);

@@ -19,7 +19,7 @@ import { usageFault } from "../usage.ts";
 const unitAfter = /([\dxX?])\s*(psi|kpa|bar|mpa|kgf\/cm2|%)(?=$|[\s;,/])/gi;
 
 /** A line without the unit that stands behind its readings, once or behind each; undefined where they differ. */
-const unitApart = (
+export const unitApart = (
   line: string,
 ): { readonly bare: string; readonly inLine: string | undefined } | undefined => {
   const units = [...line.matchAll(unitAfter)].map(([, , unit = ""]) => unit.toLowerCase());
@@ -70,8 +70,8 @@ const cellsOf = (what: string, line: string, count: number): readonly LeakPair[]
   return usageFault("readings-bad", `--${what}: ${split.found}`, expected, split.mend);
 };
 
-const unitOpen = (what: string, line: string, { gauges, gauge }: EntryContext): Fault => {
-  const names = gauge === undefined ? namesFor(what, gauges) : [];
+const unitOpen = (what: string, line: string, { gauges, gauge, test }: EntryContext): Fault => {
+  const names = gauge === undefined ? namesFor(what, gauges, test) : [];
   const add = ["gauge", "add", freeGauge(gauges), "--kind", isLeak(what) ? "leak-down" : "compression"];
   const way =
     names.length === 0

@@ -1,6 +1,6 @@
 // In which unit a row of readings is, and whether the gauge that was named can have made it. Nothing is guessed.
 
-import { type Gauge, type UnitName, gaugeUnits } from "@sealtrend/core/parts";
+import { type Gauge, type Test, type UnitName, gaugeUnits } from "@sealtrend/core/parts";
 import type { Args, Fault } from "../../command.ts";
 import { usageFault } from "../usage.ts";
 
@@ -10,9 +10,14 @@ export const isLeak = (what: string): boolean => what.startsWith("leak-down");
 export const fitsGauge = (what: string, gauge: Gauge | undefined): boolean =>
   gauge === undefined || (gauge.kind === "leak-down") === isLeak(what);
 
-/** Gauges that can have made such a reading, and whose unit is known. */
-export const namesFor = (what: string, gauges: readonly Gauge[]): readonly string[] =>
-  gauges.filter((gauge) => fitsGauge(what, gauge) && gauge.unit !== undefined).map(({ id }) => id);
+/** Gauges that can have made such a reading, and whose unit is known. @param test - that is added to: those it used, where it did */
+export const namesFor = (what: string, gauges: readonly Gauge[], test?: Test): readonly string[] => {
+  const names = gauges
+    .filter((gauge) => fitsGauge(what, gauge) && gauge.unit !== undefined)
+    .map(({ id }) => id);
+  const used = names.filter((name) => test?.rows.some(({ gauge }) => gauge === name));
+  return used.length === 0 ? names : used;
+};
 
 /** A fault where the gauge can have made none of the rows. @param kinds - the kinds of reading given */
 export const gaugeFault = (gauge: Gauge | undefined, kinds: readonly string[]): Fault | undefined => {

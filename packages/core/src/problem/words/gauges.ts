@@ -45,7 +45,7 @@ export const gaugeWords = {
   "link-partial": ({ missing }: { missing: readonly string[] }) => ({
     found: `the link to another gauge lacks ${listed(missing)}`,
     expected: "link_to, link_factor, link_u and link_date, or none of them",
-    mend: "fill in what is missing, or empty all four; sealtrend gauge compare writes them",
+    mend: "fill in what is missing, or empty all four and write them with sealtrend gauge compare",
   }),
   "link-bad": ({ to, why, gauges }: { to: string; why: LinkFault; gauges: readonly string[] }) => {
     const near = why === "not-there" ? nearest(to, gauges)[0] : undefined;

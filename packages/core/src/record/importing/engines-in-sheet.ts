@@ -1,7 +1,7 @@
 // The names of engines in a sheet as its rows have them, with the cylinders and the ignition that are said of each. One name in two
 // spellings is one engine, unless their cylinders or their ignition say otherwise.
 
-import { byText } from "../../problem/index.ts";
+import { byKey, byText } from "../../problem/index.ts";
 import { engineNamed } from "./engine-named.ts";
 import { withoutUnitAndKind } from "./heading-text.ts";
 import type { SheetText } from "./guess-parts.ts";
@@ -41,11 +41,7 @@ export const enginesIn = (
   map: ImportMap,
   columns: readonly number[],
 ): readonly NamedEngine[] => {
-  const byName = new Map<string, Spelling[]>();
-  for (const one of spellingsIn(sheet, map, columns)) {
-    const key = plainText(one.name);
-    byName.set(key, [...(byName.get(key) ?? []), one]);
-  }
+  const byName = byKey(spellingsIn(sheet, map, columns), ({ name }) => plainText(name));
   return [...byName.values()].flatMap((spellings) => {
     const groups = groupsOf(spellings);
     return groups.map((group) => named(group, groups.length > 1));

@@ -1,6 +1,7 @@
 // The engines that a sheet names, each with an id to be and the cylinders that it has readings of.
 
 import { nearest } from "../../problem/index.ts";
+import { engineOneLetterAway, engineSpelled } from "./engine-alike.ts";
 import { type NamedEngine, enginesIn } from "./engines-in-sheet.ts";
 import { type Guess, asked, joined, placeIn, quotedCell, settled } from "./guess-parts.ts";
 import type { EngineOfSheet, ImportMap } from "./import-map.ts";
@@ -30,10 +31,12 @@ export const guessEngines = (
     const own = owns.get(one);
     const engine = own?.id ?? suggestEngineId(one.name, taken);
     const twin = own === undefined && engine !== suggested ? suggested : undefined;
-    const [near] = own === undefined ? nearest(suggested, others).filter((id) => isSlip(one, id)) : [];
-    const other = twin ?? near;
+    const other = own === undefined ? (alike(one, known, entries) ?? twin ?? near(one, others)) : undefined;
     const first = named.find((two) => two.isApart && entries.some(isOf(two, other)));
-    if (other !== undefined) doubts.push(doubt(sheet, one, { engine, other, first }));
+    if (other !== undefined)
+      doubts.push(
+        doubt(sheet, one, { engine, other: { id: other, called: called(other, known, entries) }, first }),
+      );
     if (one.fires.length > 1 && own === undefined) doubts.push(twoWays(sheet, one, engine));
     taken.add(engine);
     const [fires = "unknown", ...rest] = one.fires;
@@ -60,6 +63,27 @@ export const guessEngines = (
 };
 
 type Known = NonNullable<ImportHints["known"]>;
+
+/** The engine that a name is but for its spelling: one of the logbook before one of the sheet, and before one a letter away. */
+const alike = (
+  { name }: NamedEngine,
+  known: Known,
+  entries: readonly EngineOfSheet[],
+): string | undefined => {
+  const before = entries.map(({ sheet, engine }) => ({ id: engine, name: sheet }));
+  const own = engineSpelled(name, known) ?? engineSpelled(name, before) ?? engineOneLetterAway(name, known);
+  return own?.id;
+};
+
+const near = (one: NamedEngine, others: readonly string[]): string | undefined =>
+  nearest(suggestEngineId(one.name), others).find((id) => isSlip(one, id));
+
+/** As it is called in a question: by its name too, where that is another; one that is new with this sheet by its name there. */
+const called = (id: string, known: Known, entries: readonly EngineOfSheet[]): string => {
+  const own = known.find((one) => one.id === id);
+  const name = own === undefined ? entries.find(({ engine }) => engine === id)?.sheet : own.name;
+  return name === undefined || name === id ? id : `${JSON.stringify(name)}, ${id},`;
+};
 
 /** The engine of the logbook that each name is: by the name to the letter, else by the name or the id whatever its case and
  *  blanks; of spellings that are kept apart only the first that has as many cylinders. */
@@ -118,7 +142,7 @@ const doubt = (
     first,
   }: {
     readonly engine: string;
-    readonly other: string;
+    readonly other: { readonly id: string; readonly called: string };
     /** Another spelling of the name, which the other one is. */
     readonly first: NamedEngine | undefined;
   },
@@ -129,20 +153,20 @@ const doubt = (
     spellings.map((spelling) => `"sheet": ${JSON.stringify(spelling)}, "engine": "${id}"`).join("; ");
   return asked(
     "engine-name",
-    `${cell === undefined ? JSON.stringify(name) : quotedCell(cell)}${own} may be ${other}${its} or an engine of its own`,
+    `${cell === undefined ? JSON.stringify(name) : quotedCell(cell)}${own} may be ${first === undefined ? other.called : other.id}${its} or an engine of its own`,
     cell === undefined
       ? {
           entry: "engine",
           option: "--engine",
           ways: [
-            [`it is ${other}`, `"engine": { "fixed": "${other}" }`, `--engine ${other}`],
+            [`it is ${other.id}`, `"engine": { "fixed": "${other.id}" }`, `--engine ${other.id}`],
             [`it is another`, `sealtrend engine add ${engine} first`],
           ],
         }
       : {
           entry: "engines",
           ways: [
-            [`it is ${other}`, entry(other)],
+            [`it is ${other.id}`, entry(other.id)],
             [`it is another: ${engine}`, entry(engine)],
           ],
           place: placeIn(sheet, cell),
