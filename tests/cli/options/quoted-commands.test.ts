@@ -71,6 +71,8 @@ test("on every screen and in every document a quoted command stays as it was typ
   for (const line of commands) {
     const { out } = await type(desk, ...line);
     const said = await desk.type([...line, ...at, "--json"]);
+    const plain = await desk.type([...line, ...at, "--json", "--ascii"]);
+    expect(plain.out, line.join(" ")).not.toContain("\\ue5ea");
     for (const text of [flat(out), ...(said.out === "" ? [] : textsIn(JSON.parse(said.out) as unknown))]) {
       for (const [, which = "", rest = ""] of text.matchAll(/(\w+): (sealtrend show .{0,40})/g)) {
         if (!["name", "gauge", "by", "test", "note", "service", "source"].includes(which)) continue;

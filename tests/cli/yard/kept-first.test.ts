@@ -49,7 +49,7 @@ test("what is kept is what a sort of all rows has first, in its order, whatever 
       fc.constantFrom(1, 40, Infinity),
       (rows, order, most) => {
         const kept = keptFirst<string>(order, most);
-        for (const one of rows) kept.add(one, `row of ${one.engine}`);
+        for (const one of rows) kept.add(one, () => `row of ${one.engine}`);
         const sorted = rows.toSorted(yardCompare(order)).slice(0, most);
         expect(kept.all()).toEqual(sorted.map(({ engine }) => `row of ${engine}`));
       },

@@ -2,6 +2,7 @@
 // in the end; counted; faults remembered.
 
 import { type Problem, type YardRow, type YardTotals, noYard, withEngine } from "@sealtrend/core/parts";
+import { asWritten } from "../as-theirs.ts";
 import type { YardAsked } from "../commands/yard-steps/yard-options.ts";
 import { yardBookDocument } from "../documents/yard-book-document.ts";
 import { yardDocument } from "../documents/yard-document.ts";
@@ -52,8 +53,8 @@ export const collector = (io: Io, { format, order, top, due, length }: YardAsked
     if (due !== undefined && (row.due.since ?? row.due.date) > due) return "";
     matching += 1;
     if (rows === undefined && texts === undefined) return write(answer);
-    rows?.add(row, row);
-    texts?.add(row, write({ engine: row.engine, row, problems: [] }));
+    rows?.add(row, () => row);
+    texts?.add(row, () => write({ engine: row.engine, row, problems: [] }));
     return "";
   };
   let unreadBooks = 0;
@@ -94,6 +95,6 @@ const writer = (io: Io, format: YardAsked["format"]): ((answer: YardAnswer) => s
 };
 
 const jsonText = ({ unicode }: Io, document: unknown): string => {
-  const line = jsonLine(document);
+  const line = asWritten(jsonLine(document));
   return unicode ? line : escaped(line);
 };
