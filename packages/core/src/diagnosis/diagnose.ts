@@ -14,9 +14,9 @@ import type { Faults } from "./faults/faults.ts";
 import { shippedFaults } from "./faults/shipped-faults.ts";
 import { dayOf } from "./model/day.ts";
 import { observedOn } from "./model/observed.ts";
-import { posteriorOf } from "./model/posterior.ts";
+import { posteriors } from "./model/posterior.ts";
 import { priorsOf } from "./model/priors.ts";
-import { type SignSeen, signsSeen } from "./model/signs.ts";
+import { signsSeen } from "./model/signs.ts";
 import { isEnough, proposedTests, readAgainTest } from "./next/proposed-tests.ts";
 
 /** Below it the first cause does not stand out, and the group leads. @source handbook/diagnosis.md 5.3, judgement */
@@ -30,15 +30,17 @@ const standsOut = 0.35;
 export const diagnose = (evidence: Evidence, faults: Faults = shippedFaults()): Diagnosis => {
   if (evidence.cylinders.length === 0) throw new RangeError("diagnose: an engine has at least one cylinder");
   const [day, priors] = [dayOf(evidence, faults), priorsOf(evidence, faults)];
-  const posterior = posteriorOf(evidence, { faults, day, priors });
+  const seen = signsSeen(evidence, faults);
+  const posteriorWith = posteriors(evidence, { faults, day, priors });
+  const posterior = posteriorWith(seen);
   const target = targetOf(posterior.cylinders, evidence, faults);
   const chances = posterior.cylinders[target] ?? [];
   const observed = observedOn(target, evidence, { faults, day, posterior });
   const findings = findingWitnesses(withEvenLevels(observed, evidence, { faults, day, posterior }), faults);
   const signs = signWitnesses(
-    signsSeen(evidence, faults),
+    seen,
     chances,
-    (name) => posteriorOf(withoutSign(evidence, name), { faults, day, priors }).cylinders[target] ?? [],
+    (name) => posteriorWith(seen.filter((one) => one.name !== name)).cylinders[target] ?? [],
   );
   const capped = !hasDirectEvidence(observed, evidence);
   const evenLoss = evenLossOf(evidence);
@@ -81,16 +83,6 @@ export const diagnose = (evidence: Evidence, faults: Faults = shippedFaults()): 
     ...(again === undefined ? {} : { again }),
     enough: isEnough(tests),
   };
-};
-
-/** Everything found but one sign of the engine. */
-const withoutSign = (evidence: Evidence, name: SignSeen["name"]): Evidence => {
-  if (name === "gas") {
-    const { gas: _gas, ...others } = evidence;
-    return others;
-  }
-  const { [name]: _sign, ...signs } = evidence.signs;
-  return { ...evidence, signs };
 };
 
 const likeliestFirst = <T extends { readonly probability: number }>(all: readonly T[]): readonly T[] =>

@@ -6,7 +6,7 @@ import type { Faults } from "../faults/faults.ts";
 import { type Day, levelChances } from "./day.ts";
 import { gridOf, prepared } from "./prepared.ts";
 import type { Priors } from "./priors.ts";
-import { type SignTerm, signTerms } from "./signs.ts";
+import { type SignSeen, type SignTerm, signTerms } from "./signs.ts";
 import { type Counted, Sum } from "./sum.ts";
 
 export interface Posterior {
@@ -23,20 +23,23 @@ export interface Posterior {
 }
 
 /** Z = Σ_e P(e) Σ_g P(g) Σ_k P(k) Σ_M P(M|e) Σ_c P(c) Π_i Σ_h P(z_i=h | e,g)·Lik_i(h; M,c,k).
+ *  What no sign of the engine changes is worked out once, however many sets of signs are asked for.
  *  @throws RangeError where the evidence holds a word that is no class of its finding, or tables lack a cause
  *  @source handbook/diagnosis.md 1 @checked tests/outside/diagnosis.test.ts (computed by another program) */
-export const posteriorOf = (
+export const posteriors = (
   evidence: Evidence,
   { faults, day, priors }: { readonly faults: Faults; readonly day: Day; readonly priors: Priors },
-): Posterior => {
+): ((signs: readonly SignSeen[]) => Posterior) => {
   const context = { evidence, faults, day, grid: gridOf(day) };
   const cylinders = evidence.cylinders.map((_, i) => prepared(i, context, priors.states));
   const levels = levelChances(day.levels, priors.states, context);
-  const terms = signTerms(evidence, faults);
-  const sum = new Sum(cylinders, priors, { day, faults, levels });
-  for (const [k, counted] of countedOf(sum, { day, terms }).entries())
-    for (const term of terms) sum.add(k, term, counted);
-  return answer(sum, { priors, day, faults, evidence });
+  return (signs) => {
+    const terms = signTerms(signs, faults);
+    const sum = new Sum(cylinders, priors, { day, faults, levels });
+    for (const [k, counted] of countedOf(sum, { day, terms }).entries())
+      for (const term of terms) sum.add(k, term, counted);
+    return answer(sum, { priors, day, faults, evidence });
+  };
 };
 
 /** With oil the sum would be thirteen times as long: places of the day, and states there, that add less than this share at

@@ -12,9 +12,9 @@ export interface SignTerm {
 
 /** P(absent | causes) = (1 − background)·Π(1 − q(cause)); present = 1 − that. With several present, by inclusion and
  *  exclusion. A sign that nobody looked for changes nothing. @source handbook/diagnosis.md 3 */
-export const signTerms = (evidence: Evidence, faults: Faults): readonly SignTerm[] => {
+export const signTerms = (signs: readonly SignSeen[], faults: Faults): readonly SignTerm[] => {
   const start: readonly SignTerm[] = [{ sign: 1, keeps: faults.causes.map(() => 1) }];
-  return signsSeen(evidence, faults).reduce((terms, { state, absent }) => {
+  return signs.reduce((terms, { state, absent }) => {
     const absentTerms = terms.map((term) => both(term, absent));
     return state === "absent"
       ? absentTerms
