@@ -34,7 +34,7 @@ export const rawTests = (text: string, file: string): RawTests => {
   const index = new Map(table.header.map(({ name }, i) => [name, i] as const));
   const rows = table.rows.map((row): RawRow => ({
     row,
-    cell: (column) => row.cells[index.get(column) ?? -1]?.text.trim() ?? "",
+    cell: (column) => row.texts[index.get(column) ?? -1]?.trim() ?? "",
   }));
   return { file, text, table, dialect: dialectOf(text, file), rows };
 };

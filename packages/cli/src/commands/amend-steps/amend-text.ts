@@ -50,8 +50,9 @@ const editRow = (
   row: TableRow,
   edits: readonly CellEdit[],
 ): { readonly raw: string; readonly cells: readonly EditedCell[] } => {
-  const raws = row.cells.map(({ column }, i) => {
-    const next = row.cells[i + 1];
+  const { cells } = row;
+  const raws = cells.map(({ column }, i) => {
+    const next = cells[i + 1];
     return row.raw.slice(column - 1, next === undefined ? undefined : next.column - 2);
   });
   const changed = edits.flatMap((edit) => {
@@ -60,7 +61,7 @@ const editRow = (
     while (raws.length <= index) raws.push("");
     const before = raws[index] ?? "";
     const after = recast(before, edit.to, dialect);
-    const was = row.cells[index]?.text.trim() ?? "";
+    const was = cells[index]?.text.trim() ?? "";
     const is = bare(after.trim());
     if (is === was) return [];
     raws[index] = after;

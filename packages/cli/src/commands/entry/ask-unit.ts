@@ -8,7 +8,7 @@ import { askPerson } from "../kept/ask-person.ts";
 import type { EntryContext } from "./entry-context.ts";
 import { entryRows } from "./entry-rows.ts";
 import { isLeak, namesFor } from "./entry-unit.ts";
-import { readingOptions } from "./entry-options.ts";
+import { kindsGiven } from "./entry-options.ts";
 
 interface Asking extends EntryContext {
   readonly say: (lines: readonly string[]) => void;
@@ -17,9 +17,10 @@ interface Asking extends EntryContext {
 
 /** The command line with the unit, or with the gauge. @throws Stop 2 where the person leaves */
 export const askUnit = async (args: Args, io: Io, asking: Asking): Promise<Args> => {
+  if (!io.interactive) return args;
   const { faults } = entryRows(args, asking);
-  if (!io.interactive || faults.length === 0 || faults.some(({ code }) => code !== "unit-open")) return args;
-  const kinds = readingOptions.map(({ name }) => name).filter((name) => args.list(name).length > 0);
+  if (faults.length === 0 || faults.some(({ code }) => code !== "unit-open")) return args;
+  const kinds = kindsGiven(args);
   const names =
     args.text("gauge") === undefined
       ? [...new Set(kinds.flatMap((what) => namesFor(what, asking.gauges, asking.test)))]

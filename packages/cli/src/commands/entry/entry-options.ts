@@ -1,7 +1,7 @@
 // The options of `enter`, in one table: the kinds of reading, the facts of the day, where it goes.
 
 import { conditionKinds, gaugeUnits, heardPlaces } from "@sealtrend/core/parts";
-import type { Option } from "../../command.ts";
+import type { Args, Option } from "../../command.ts";
 import { wordsOfField } from "../engine-options.ts";
 
 const readings = "Readings, in the order of the cylinder numbers; x where one was not taken";
@@ -47,6 +47,10 @@ export const readingOptions: readonly Option[] = [
   reading("leak-down-oiled", "leak-down after a little oil", leak),
   reading("leak-down-lower", "leak-down with the piston lower in the bore", leak),
 ];
+
+/** The kinds of reading that were given. */
+export const kindsGiven = (args: Args): readonly string[] =>
+  readingOptions.map(({ name }) => name).filter((name) => args.list(name).length > 0);
 
 const factOptions: readonly Option[] = [
   {

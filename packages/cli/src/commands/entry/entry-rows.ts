@@ -2,7 +2,7 @@
 
 import { conditionCell, conditionKinds, splitHeard, splitReadings } from "@sealtrend/core/parts";
 import type { Args, Fault } from "../../command.ts";
-import { readingOptions } from "./entry-options.ts";
+import { kindsGiven } from "./entry-options.ts";
 import type { EntryContext, RowValues } from "./entry-context.ts";
 import { byLabel, readingRows } from "./entry-readings.ts";
 import { gaugeFault, unitFor } from "./entry-unit.ts";
@@ -16,7 +16,7 @@ export interface EntryRows {
 
 /** Rows for all readings given; conditions stand on the first of them. */
 export const entryRows = (args: Args, context: EntryContext): EntryRows => {
-  const kinds = readingOptions.map(({ name }) => name).filter((name) => args.list(name).length > 0);
+  const kinds = kindsGiven(args);
   const lines: readonly (RowValues[] | Fault)[] = [
     ...kinds.flatMap((what) => args.list(what).map((line) => readingRows(what, line, args, context))),
     ...args.list("heard").map((line) => heardRow(line, context)),

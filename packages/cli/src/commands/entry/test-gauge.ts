@@ -3,7 +3,7 @@
 
 import { type Gauge, type PressureRow, type Test, gaugeUnits } from "@sealtrend/core/parts";
 import type { Args } from "../../command.ts";
-import { readingOptions } from "./entry-options.ts";
+import { kindsGiven } from "./entry-options.ts";
 import { unitApart } from "./entry-readings.ts";
 import type { Target } from "./entry-target.ts";
 
@@ -23,7 +23,7 @@ export const withTestGauge = (
 ): WithGauge => {
   const left: WithGauge = { args, asides: [] };
   const test = testMeant(target, earlier);
-  const kinds = readingOptions.filter(({ name }) => args.list(name).length > 0).map(({ name }) => name);
+  const kinds = kindsGiven(args);
   if (test === undefined || kinds.length === 0 || args.text("gauge") !== undefined) return left;
   const named = kinds.map((kind) => gaugeAmong(rowsBeside(test, kind)));
   const [name] = named;

@@ -9,17 +9,20 @@ interface Named {
 }
 
 /** The engine that a name is but for blanks, hyphens and capitals. */
-export const engineSpelled = <T extends Named>(text: string, engines: readonly T[]): T | undefined =>
-  engines.find(({ id, name = id }) => [id, name].some((known) => bare(known) === bare(text)));
+export const engineSpelled = <T extends Named>(text: string, engines: readonly T[]): T | undefined => {
+  const own = bareName(text);
+  return engines.find(({ id, name = id }) => [id, name].some((known) => bareName(known) === own));
+};
 
 /** The engine that a name is but for one letter: a number is never a slip for another, nor `b` for `a`. */
 export const engineOneLetterAway = <T extends Named>(text: string, engines: readonly T[]): T | undefined =>
   engines.find(({ id, name = id }) => [id, name].some((known) => isOneLetterAway(text, known)));
 
-const bare = (text: string): string => plainText(text).replace(/[\s_-]+/g, "");
+/** A name without what its spellings differ by. */
+export const bareName = (text: string): string => plainText(text).replace(/[\s_-]+/g, "");
 
 const isOneLetterAway = (a: string, b: string): boolean => {
-  const [one, other] = [bare(a), bare(b)];
+  const [one, other] = [bareName(a), bareName(b)];
   const longest = Math.max(one.length, other.length);
   if (Math.min(one.length, other.length) < fewestLetters) return false;
   if (apartFrom(a) !== apartFrom(b)) return false;

@@ -151,8 +151,9 @@ const spellingsByEngine = (
   columns: readonly number[],
 ): ((id: string) => readonly Spelling[]) => {
   const entryOf = engineNamed(map.engines);
-  const all = spellingsIn(sheet, map, columns);
-  return (id) => all.filter(({ name }) => entryOf(name)?.engine === id);
+  const all = spellingsIn(sheet, map, columns).filter(({ name }) => entryOf(name) !== undefined);
+  const found = byKey(all, ({ name }) => entryOf(name)?.engine ?? "");
+  return (id) => found.get(id) ?? [];
 };
 
 /** The cylinders that have readings, and where they are only numbered those between. */

@@ -1,7 +1,7 @@
 // The engines that a sheet names, each with an id to be and the cylinders that it has readings of.
 
 import { nearest } from "../../problem/index.ts";
-import { engineOneLetterAway, engineSpelled } from "./engine-alike.ts";
+import { bareName, engineOneLetterAway, engineSpelled } from "./engine-alike.ts";
 import { type NamedEngine, enginesIn } from "./engines-in-sheet.ts";
 import { type Guess, asked, joined, placeIn, quotedCell, settled } from "./guess-parts.ts";
 import type { EngineOfSheet, ImportMap } from "./import-map.ts";
@@ -25,13 +25,15 @@ export const guessEngines = (
   const others = known.map(({ id }) => id).filter((id) => !beside.has(id));
   const taken = new Set(known.map(({ id }) => id));
   const entries: EngineOfSheet[] = [];
+  /** The first engine of the sheet by its id and by each of its spellings. */
+  const before = new Map<string, string>();
   const doubts: Guess[] = [];
   for (const one of named) {
     const suggested = suggestEngineId(one.name);
     const own = owns.get(one);
     const engine = own?.id ?? suggestEngineId(one.name, taken);
     const twin = own === undefined && engine !== suggested ? suggested : undefined;
-    const other = own === undefined ? (alike(one, known, entries) ?? twin ?? near(one, others)) : undefined;
+    const other = own === undefined ? (alike(one, known, before) ?? twin ?? near(one, others)) : undefined;
     const first = named.find((two) => two.isApart && entries.some(isOf(two, other)));
     if (other !== undefined)
       doubts.push(
@@ -48,6 +50,7 @@ export const guessEngines = (
     };
     const spellings = one.isApart ? one.spellings : [one.name];
     entries.push(...spellings.map((name) => ({ sheet: name, ...entry })));
+    for (const key of [engine, ...spellings].map(bareName)) if (!before.has(key)) before.set(key, engine);
   }
   const bare = { map: { engines: entries }, open: [], why: [] };
   const known_ = owns.size;
@@ -68,12 +71,9 @@ type Known = NonNullable<ImportHints["known"]>;
 const alike = (
   { name }: NamedEngine,
   known: Known,
-  entries: readonly EngineOfSheet[],
-): string | undefined => {
-  const before = entries.map(({ sheet, engine }) => ({ id: engine, name: sheet }));
-  const own = engineSpelled(name, known) ?? engineSpelled(name, before) ?? engineOneLetterAway(name, known);
-  return own?.id;
-};
+  before: ReadonlyMap<string, string>,
+): string | undefined =>
+  engineSpelled(name, known)?.id ?? before.get(bareName(name)) ?? engineOneLetterAway(name, known)?.id;
 
 const near = (one: NamedEngine, others: readonly string[]): string | undefined =>
   nearest(suggestEngineId(one.name), others).find((id) => isSlip(one, id));
