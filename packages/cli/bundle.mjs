@@ -147,12 +147,11 @@ const put = (path, contents) => {
 const plain = (code) =>
   code.replace(/[^\0-\x7f]/g, (letter) => `\\u${letter.charCodeAt(0).toString(16).padStart(4, "0")}`);
 
-/** One bundled file, in memory. @param entry - a path, or the text of a module whose imports start in `folder` */
+/** One bundled file, in memory. @param entry - a path, or the text of a module */
 const bundled = async (name, entry, options) => {
   const result = await esbuild({ ...shared, ...options, ...entry, entryNames: name });
   return { name, contents: plain(result.outputFiles[0].text), metafile: result.metafile };
 };
-const text = (contents, folder) => ({ stdin: { contents, resolveDir: folder, sourcefile: "entry.js" } });
 
 /** NAME.cjs: runs NAME-code.cjs with the machine code that V8 kept of it, where this Node still takes it. */
 const loader = (name) => `const { readFileSync } = require("node:fs");
@@ -203,7 +202,8 @@ export const build = async () => {
     { entryPoints: [entry] },
     { define: { __SEALTREND_VERSION__: JSON.stringify(version) }, plugins: [programsApart(entry)] },
   );
-  const mathjs = text(`export { ${fromMathjs.join(", ")} } from "mathjs/number";`, core);
+  const contents = `export { ${fromMathjs.join(", ")} } from "mathjs/number";`;
+  const mathjs = { stdin: { contents, resolveDir: core, sourcefile: "entry.js" } };
   const names = Object.keys(programs);
   const files = [first, ...(await Promise.all(names.map(codeOf))), await bundled("mathjs", mathjs, {})];
   mkdirSync(dist, { recursive: true });

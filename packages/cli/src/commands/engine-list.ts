@@ -3,7 +3,7 @@
 import type { Command } from "../command.ts";
 import { enginesDocument } from "../documents/engines-document.ts";
 import { missingFields } from "../documents/missing-fields.ts";
-import { bareFolders, refusedAsides } from "../logbook/engine-id.ts";
+import { bareFolders, refusedAsides, refusedFolders } from "../logbook/engine-id.ts";
 import { engineOverview } from "../logbook/engine-overview.ts";
 import { openLogbook } from "../logbook/open-logbook.ts";
 import { asSaid, shown } from "../logbook/words.ts";
@@ -24,7 +24,7 @@ export const engineList: Command = {
     const engines = logbook.ids.map((id) => engineOverview(logbook, id, args.text("as-of")));
     const faulty = engines.filter(({ faults }) => faults.length > 0);
     const { world, root } = logbook;
-    const refused = refusedAsides(world, root);
+    const refused = refusedAsides(refusedFolders(world, root));
     const isForNames = engines.length === 0 && refused.length > 0;
     const none = isForNames
       ? `No engine in ${where} can be read: none of its folders has a name that an engine may have.`

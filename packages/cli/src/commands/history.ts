@@ -16,6 +16,7 @@ import { historyDocument } from "../documents/history-document.ts";
 import { historyScreen } from "../render/history/history.ts";
 import { pressureUnit } from "../render/units.ts";
 import { pickRecord, pickTest, saidAside } from "./pick.ts";
+import { theEngine } from "./the-engine.ts";
 import { usage } from "./usage.ts";
 
 type Step = Omit<NextTest, "by">;
@@ -24,7 +25,7 @@ export const history: Command = {
   name: "history",
   summary: "each cylinder across the years: steady, falling, or too short to tell",
   examples: ["sealtrend history tractor", "sealtrend history tractor --cylinder 3"],
-  positionals: [{ name: "ENGINE", help: "the engine; may be left out where there is only one", need: "may" }],
+  positionals: [theEngine],
   options: [
     { name: "cylinder", value: "3", help: "this cylinder alone, with its chart" },
     { name: "long", help: "the readings alone, one a row" },

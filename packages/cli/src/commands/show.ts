@@ -7,12 +7,13 @@ import { showScreen } from "../render/show/show.ts";
 import { pressureUnit, unitRead } from "../render/units.ts";
 import { ownSheets } from "./own-sheets.ts";
 import { pickRecord, pickTest, saidAside } from "./pick.ts";
+import { theEngine } from "./the-engine.ts";
 
 export const show: Command = {
   name: "show",
   summary: "the verdict on one test: which cylinder lags, and what to test next",
   examples: ["sealtrend show tractor", "sealtrend show tractor --test 2025-04-05a --why"],
-  positionals: [{ name: "ENGINE", help: "the engine; may be left out where there is only one", need: "may" }],
+  positionals: [theEngine],
   options: [
     { name: "test", value: "ID", help: "which test (default the latest)" },
     { name: "rules", value: "FILE", help: "judge by the rules in this sheet" },

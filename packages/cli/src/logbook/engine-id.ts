@@ -41,8 +41,7 @@ export const refusedFolders = (
     });
 
 /** What is said of folders with an engine.json that are not read: the first few, then their count and the rule. */
-export const refusedAsides = (world: World, root: string): readonly string[] => {
-  const refused = refusedFolders(world, root);
+export const refusedAsides = (refused: ReturnType<typeof refusedFolders>): readonly string[] => {
   const told = refused.slice(0, mostRefused).map(({ fault }) => asSaid(fault));
   const [first] = refused;
   if (first === undefined) return [];

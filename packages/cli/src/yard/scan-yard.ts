@@ -68,7 +68,9 @@ export const scanYard = ({ fs, fd, file }: YardFile, shard: Shard | undefined): 
       if (isBlank(part, from, to, delimiter)) index.addBlank(row);
       else {
         const name = nameOf(part, cellBounds(part, { from, to, delimiter, column }));
-        if (name === "" ? (shard?.number ?? 1) === 1 : isOfShard(likeName(name), shard)) index.add(name, row);
+        const isOurs =
+          name === "" ? (shard?.number ?? 1) === 1 : shard === undefined || isOfShard(likeName(name), shard);
+        if (isOurs) index.add(name, row);
       }
       line += lineEnds(part, from, to);
       from = to;

@@ -103,10 +103,10 @@ const isStrangeBook = (world: World, folder: string): boolean =>
 const booksOf = (logbook: Logbook, before: string, choices: BookChoices): YardBooks => {
   const { world, root, ids, asides } = logbook;
   const engines = enginesOf(logbook, before, choices);
-  const refused = refusedFolders(world, root).map(({ fault }) => fault);
+  const refused = refusedFolders(world, root);
   const isForNames = refused.length > 0 && ids.length === 0 && bareFolders(world, root).length === 0;
-  if (isForNames) return { engines, unread: [], problems: refused, asides };
-  return { engines, unread: [], problems: [], asides: [...asides, ...refusedAsides(world, root)] };
+  if (isForNames) return { engines, unread: [], problems: refused.map(({ fault }) => fault), asides };
+  return { engines, unread: [], problems: [], asides: [...asides, ...refusedAsides(refused)] };
 };
 
 const enginesOf = (logbook: Logbook, before: string, { asOf, shard, ...choices }: BookChoices) => {

@@ -1,8 +1,8 @@
 // Cylinders that a test passed over, and no other test of the year read either: nothing is known of them, which is not the same
 // as nothing wrong.
 
-import { dateOfDay, dayNumber } from "../quantity/index.ts";
 import type { EngineRecord, Test } from "../record/index.ts";
+import { currentSince } from "./deciding/current.ts";
 import { labelsOf } from "./labels.ts";
 import { valuesOf } from "./values/values.ts";
 
@@ -19,7 +19,7 @@ export const unreadIn = (
 ): readonly Unread[] => {
   const own = engine.cylinders.filter((_, i) => isReadIn(test, i));
   if (own.length === 0 || own.length === engine.cylinders.length) return [];
-  const since = dateOfDay(dayNumber(test.date) - daysKept);
+  const since = currentSince(test.date);
   const others = tests.filter((one) => one === test || one.setAside === undefined);
   return engine.cylinders.flatMap((label, i): readonly Unread[] => {
     const read = others.filter((one) => isReadIn(one, i));
@@ -27,9 +27,6 @@ export const unreadIn = (
     return [{ label, before: read.length === 0 ? "never" : "over-a-year" }];
   });
 };
-
-/** As long as what was found stays true. @source handbook/decision.md 2 (judgement: 12 months) */
-const daysKept = 365;
 
 const isReadIn = (test: Test, cylinder: number): boolean =>
   (["dry", "leak-down"] as const).some((what) => valuesOf(test, what)?.cells[cylinder] !== undefined);

@@ -5,11 +5,7 @@ import { median, studentCdf, studentQuantile, varianceOfMedian } from "../statis
 import { at } from "./at.ts";
 import type { Work } from "./epochs.ts";
 import type { MergedTest } from "./merge-tests.ts";
-import { cellVariance } from "./noise.ts";
-import { pooledVariance } from "./pooled-variance.ts";
-import { meanRepeats } from "./reading-table.ts";
-import { relativeChannel, seriesOf } from "./relative-channel.ts";
-import { columnsOf, type Surroundings } from "./service-step.ts";
+import { scatterBefore, type Surroundings } from "./service-step.ts";
 import { stepScale, type StepScale } from "./two-below-baseline.ts";
 
 /** A cylinder that was low in the last test before a work, and rose by the first after it. */
@@ -67,12 +63,9 @@ export const adjoiningRises = (
 };
 
 /** s^2 of one contrast by the differences of successive ones before the work, which a fall hardly touches. */
-const scaleOf = ({ tests, before, x, noise, cylinders }: Surroundings): StepScale => {
-  const columns = columnsOf(cylinders, tests.length);
-  const channel = relativeChannel(tests, before, columns);
-  const series = columns.map((_, column) => seriesOf(channel, channel.contrasts, { column, x }));
-  const repeats = meanRepeats(before.map((row) => at(tests, row)));
-  return stepScale(series, pooledVariance(series, cellVariance(noise, repeats)));
+const scaleOf = (around: Surroundings): StepScale => {
+  const { series, pooled } = scatterBefore(around);
+  return stepScale(series, pooled);
 };
 
 interface Read {

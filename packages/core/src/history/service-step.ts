@@ -8,9 +8,10 @@ import { generalisedLine } from "./generalised-line.ts";
 import { medianPolish } from "./median-polish.ts";
 import type { MergedTest } from "./merge-tests.ts";
 import { cellVariance, priorDegrees, type Noise } from "./noise.ts";
-import { pooledVariance } from "./pooled-variance.ts";
+import { type PooledVariance, pooledVariance } from "./pooled-variance.ts";
 import { meanRepeats, readingTable, type Column } from "./reading-table.ts";
 import { relativeChannel, seriesOf } from "./relative-channel.ts";
+import type { Series } from "./series.ts";
 
 export type StepVerdict = "rose" | "fell" | "no-change-shown" | "cannot-tell";
 
@@ -85,27 +86,32 @@ export const serviceSteps = (work: Work, around: Surroundings): readonly Service
 };
 
 /** Every cylinder through all tests. */
-export const columnsOf = (cylinders: number, tests: number): readonly Column[] =>
+const columnsOf = (cylinders: number, tests: number): readonly Column[] =>
   Array.from({ length: cylinders }, (_, cylinder) => ({ cylinder, from: 0, to: tests }));
 
-/** s_e^2 = s^2/(1+v) of the tests before where there are four, else what was assumed. */
-const cellScatter = ({
+/** The contrasts of the tests before, and their pooled variance. */
+export const scatterBefore = ({
   tests,
   before,
-  after,
   x,
   noise,
   cylinders,
-}: Surroundings): { readonly variance: number; readonly df: number } => {
-  if (before.length < 4) {
-    const around = [...before, ...after].map((row) => at(tests, row));
-    return { variance: cellVariance(noise, meanRepeats(around)), df: priorDegrees };
-  }
+}: Surroundings): { readonly series: readonly Series[]; readonly pooled: PooledVariance } => {
   const columns = columnsOf(cylinders, tests.length);
   const channel = relativeChannel(tests, before, columns);
   const series = columns.map((_, column) => seriesOf(channel, channel.contrasts, { column, x }));
   const repeats = meanRepeats(before.map((row) => at(tests, row)));
-  const { variance, df, reference } = pooledVariance(series, cellVariance(noise, repeats));
+  return { series, pooled: pooledVariance(series, cellVariance(noise, repeats)) };
+};
+
+/** s_e^2 = s^2/(1+v) of the tests before where there are four, else what was assumed. */
+const cellScatter = (surroundings: Surroundings): { readonly variance: number; readonly df: number } => {
+  const { tests, before, after, noise } = surroundings;
+  if (before.length < 4) {
+    const around = [...before, ...after].map((row) => at(tests, row));
+    return { variance: cellVariance(noise, meanRepeats(around)), df: priorDegrees };
+  }
+  const { variance, df, reference } = scatterBefore(surroundings).pooled;
   return { variance: variance / (1 + reference), df };
 };
 

@@ -7,7 +7,7 @@ export {
   type ForwardTest,
 } from "./forward-test.ts";
 export { criticalValue, type Level, type PriorDegrees } from "./critical-values.ts";
-export { crankingPrior, leakDownPrior, type OwnRepeatability, type Prior } from "./prior.ts";
+export { crankingPrior, isOwn, leakDownPrior, type OwnRepeatability, type Prior } from "./prior.ts";
 export { spreadOf, type Spread } from "./spread-of.ts";
 export { isConfirmed, standing, worse, type Standing, type StandingEvidence } from "./standing.ts";
 export {

@@ -2,6 +2,7 @@
 
 import {
   type EngineRecord,
+  type HistoryAssessment,
   type TestAssessment,
   assessDecision,
   assessHistory,
@@ -45,7 +46,8 @@ export const gatherPage = (
 ): Gathered => {
   const cautions: Fault[] = [];
   const amendments = readAmendments(logbook, record.engine.id, args.text("as-of"), cautions);
-  const newest = newestOf(record, purpose);
+  const history = assessHistory(record);
+  const newest = newestOf(history, purpose);
   const units = args.text("units");
   const teardown = pageTeardown(args, record);
   const input: PageInput = {
@@ -57,7 +59,7 @@ export const gatherPage = (
     form,
     unit: pressureUnit(units, logbook.facts, newest === undefined ? undefined : unitRead(newest)),
     ...(units === undefined ? {} : { units }),
-    history: assessHistory(record),
+    history,
     ...(newest === undefined ? {} : { newest }),
     amendments,
     ...(teardown === undefined ? {} : { teardown }),
@@ -90,9 +92,10 @@ const forOwnFile = (
 });
 
 /** The latest that is not set aside and holds readings. Causes are for the own file alone. */
-const newestOf = (record: EngineRecord, purpose: Purpose): TestAssessment | undefined => {
+const newestOf = (history: HistoryAssessment, purpose: Purpose): TestAssessment | undefined => {
+  const { record } = history;
   const test = record.tests.findLast(({ setAside, rows }) => setAside === undefined && rows.length > 0);
   return test === undefined
     ? undefined
-    : assessTest(record, test, purpose === "file" ? {} : { causes: "left-out" });
+    : assessTest(record, test, purpose === "file" ? { history } : { causes: "left-out" });
 };

@@ -1,6 +1,7 @@
 // All engines of a yard in a few sentences.
 
 import type { YardTotals } from "@sealtrend/core/parts";
+import { wholeSentence } from "../words.ts";
 
 const numberText = (n: number): string => n.toLocaleString("en-US");
 const engines = (n: number): string => `${numberText(n)} engine${n === 1 ? "" : "s"}`;
@@ -23,7 +24,7 @@ const toDo = ({ notRun, workNeeded, due }: YardTotals): string => {
     ...(workNeeded === 0 ? [] : [`${numberText(workNeeded)} in need of work`]),
     `${due === 0 ? "none" : numberText(due)} due for a test`,
   ].join(", ");
-  return `${parts.charAt(0).toUpperCase()}${parts.slice(1)}.`;
+  return wholeSentence(parts);
 };
 
 /** Sound engines all, tested as these were. */

@@ -3,7 +3,7 @@
 import type { OnsetReport } from "../../diagnosis/index.ts";
 import type { CylinderHistory, HistoryResult } from "../../history/index.ts";
 import type { EngineRecord, Service } from "../../record/index.ts";
-import { figuresOf } from "../figures.ts";
+import { type EngineFigures, figuresOf } from "../figures.ts";
 import { type HistoryAssessment, kindCourses } from "../years/assess-history.ts";
 import { type Assessed, isLow } from "./assessed.ts";
 
@@ -20,9 +20,10 @@ interface CameDown extends Pick<CylinderHistory, "course" | "alarms" | "early" |
 /** In the engine's order, by the cranking readings, else by leak-downs; undefined where the history is too short, or shows
  *  something else. Steady is told against its fellows: of one that stands out low it says that it was always so, of one
  *  that is even it says nothing of what befell them all.
- *  @param history - of the record, where it is known already: it serves where the test is the last thing that befell it */
+ *  @param figures - of the record  @param history - of the record, where it is known already: it serves where the test is the last thing that befell it */
 export const onsetsOf = (
   { record, test, cylinders }: Assessed,
+  figures: EngineFigures,
   history?: HistoryAssessment,
 ): readonly (OnsetReport | undefined)[] => {
   // how it came down is asked only where one did: the years take as long as all the rest
@@ -32,10 +33,11 @@ export const onsetsOf = (
     tests: record.tests.slice(0, record.tests.indexOf(test) + 1),
     services: record.services.filter(({ date }) => date <= test.date),
   };
+  const same = isSame(until, record);
   const kinds =
-    history?.record === record && isSame(until, record)
+    same && history?.record === record
       ? [history.cranking?.result, history.leakDown?.result]
-      : kindsUntil(until);
+      : kindsUntil(until, same ? figures : figuresOf(until));
   return cylinders.map((cylinder, place) =>
     kinds
       .map((kind) => (kind === undefined ? undefined : reportOf(kind, until, { cylinder, place })))
@@ -46,9 +48,8 @@ export const onsetsOf = (
 const isSame = (until: EngineRecord, record: EngineRecord): boolean =>
   until.tests.length === record.tests.length && until.services.length === record.services.length;
 
-const kindsUntil = (until: EngineRecord): readonly (Came | undefined)[] => {
-  const figures = figuresOf(until);
-  return (["dry", "leak-down"] as const).map((kind) => {
+const kindsUntil = (until: EngineRecord, figures: EngineFigures): readonly (Came | undefined)[] =>
+  (["dry", "leak-down"] as const).map((kind) => {
     const courses = kindCourses(until, kind, figures);
     return courses === undefined
       ? undefined
@@ -57,7 +58,6 @@ const kindsUntil = (until: EngineRecord): readonly (Came | undefined)[] => {
           cylinders: courses.cylinders.map((one) => ({ ...one, mirrored: one.mirrored() })),
         };
   });
-};
 
 const reportOf = (
   came: Came,

@@ -74,7 +74,7 @@ export const gather = (
   const newest = known.findLast((test) => counts(test, "dry") || counts(test, "leak-down"));
   const main = chosen ?? newest ?? known.at(-1);
   const measured = measuredNow(record, today);
-  const history = assessHistory(record);
+  const history = assessHistory(record, figures);
   const base = {
     ...{ record, figures, history, today },
     ...(measured === undefined ? {} : { measured }),

@@ -3,6 +3,7 @@
 
 import type { EngineRecord, MeterUnit, Test } from "../../record/index.ts";
 import { shippedRules } from "../../rules/index.ts";
+import { isOwn } from "../../spread/index.ts";
 import { datedAhead } from "../dated-ahead.ts";
 import { assessDecision } from "../deciding/assess-decision.ts";
 import type { NextTestDue } from "../deciding/next-test.ts";
@@ -105,7 +106,10 @@ export const yardRow = (record: EngineRecord, { today, decide }: YardChoices): Y
     ...(decided === undefined ? {} : { decision: decisionOf(decided) }),
     licensed: engine.use === "aircraft" || decided?.decision.licensed === true,
     due: decided === undefined ? usual : decidedDue(decided, usual),
-    byLuck: lowByLuck(comparedIn(stand), stand?.forward?.prior.df === 20 ? "own" : "believed"),
+    byLuck: lowByLuck(
+      comparedIn(stand),
+      stand?.forward !== undefined && isOwn(stand.forward.prior) ? "own" : "believed",
+    ),
     byLuckIs: isRepeated(stand) ? "at-most" : "about",
   };
 };

@@ -63,9 +63,11 @@ export interface HistoryAssessment {
   readonly repeatability: Repeatability;
 }
 
-/** Assesses the history of an engine; a kind that no test holds is absent. */
-export const assessHistory = (record: EngineRecord): HistoryAssessment => {
-  const figures = figuresOf(record);
+/** Assesses the history of an engine; a kind that no test holds is absent. @param figures - of the record */
+export const assessHistory = (
+  record: EngineRecord,
+  figures: EngineFigures = figuresOf(record),
+): HistoryAssessment => {
   const cranking = kindHistory(record, "dry", figures);
   const leakDown = kindHistory(record, "leak-down", figures);
   const { s, blended, df } = figures.repeatability;
